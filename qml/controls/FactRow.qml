@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Steelyard.Theme
+
+/** One fact as a full-width row to tap: its name, what it means, its value with the unit at the end. */
+Tappable {
+    id: root
+
+    required property string label
+    required property string value
+    property string unit: ""
+    property string hint: ""
+    property bool filledIn: false
+    property int entry: root.filledIn ? ReadOut.State.Planned : ReadOut.State.None
+    property bool strong: false
+
+    signal opened
+
+    implicitWidth: Theme.touchMain
+    implicitHeight: Math.max(Theme.touch, root.contentHeight + Theme.apart)
+    name: root.label + ": " + (root.unit ? root.value + " " + root.unit : root.value)
+    about: root.filledIn ? qsTr("filled in, not yet confirmed. %1").arg(root.hint) : root.hint
+    ringInside: true
+    onClicked: root.opened()
+
+    background: Rectangle {
+        color: root.down ? Theme.role.wash : "transparent"
+        Rule {
+            anchors { left: parent.left; right: parent.right; top: parent.bottom; topMargin: Theme.apart / 2 }
+        }
+    }
+    contentItem: Item {
+        id: place
+
+        readonly property bool below: texts.natural + answer.natural + Theme.indent > place.width
+        readonly property real textWidth: place.below ? place.width : place.width - answer.width - Theme.indent
+
+        implicitHeight: place.below ? texts.height + Theme.line + answer.height : Math.max(texts.height, answer.height)
+
+        Column {
+            id: texts
+            readonly property real natural: labelMetrics.advanceWidth
+            anchors.left: parent.left
+            y: place.below ? Math.max(0, (place.height - place.implicitHeight) / 2) : Math.round((place.height - height) / 2)
+            width: place.textWidth
+            Words {
+                id: labelWords
+                width: parent.width
+                text: root.label
+                size: Theme.act
+                strong: root.strong
+                Accessible.ignored: true
+            }
+            Words {
+                width: parent.width
+                visible: text !== ""
+                text: root.hint
+                size: Theme.note
+                quiet: true
+                Accessible.ignored: true
+            }
+        }
+        Item {
+            id: answer
+            readonly property real natural: Math.ceil(valueMetrics.advanceWidth) + Theme.line + Theme.rule
+            anchors.right: parent.right
+            y: place.below ? texts.y + texts.height + Theme.line : Math.round((place.height - height) / 2)
+            width: Math.min(answer.natural, place.width)
+            height: valueWords.height + (root.entry === ReadOut.State.None ? 0 : 3 * Theme.rule)
+            Words {
+                id: valueWords
+                width: parent.width
+                text: root.unit ? root.value + " " + root.unit : root.value
+                size: Theme.act
+                strong: true
+                horizontalAlignment: Text.AlignRight
+                Accessible.ignored: true
+            }
+            DottedRule {
+                anchors { left: parent.left; right: parent.right; bottom: parent.bottom; bottomMargin: 2 * Theme.rule }
+                visible: root.entry === ReadOut.State.Planned
+            }
+            Rule {
+                anchors { left: parent.left; right: parent.right; bottom: parent.bottom; bottomMargin: root.entry === ReadOut.State.Kept ? 0 : 2 * Theme.rule }
+                visible: root.entry > ReadOut.State.Planned
+                total: true
+                closed: root.entry === ReadOut.State.Kept
+            }
+        }
+        TextMetrics {
+            id: labelMetrics
+            text: root.label
+            font: labelWords.font
+        }
+        TextMetrics {
+            id: valueMetrics
+            text: valueWords.text
+            font: valueWords.font
+        }
+    }
+}

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Steelyard.Theme
+
+/** Every key of the app: plain, main (writes), chosen or planned. A fact stands beside the verb. */
+Tappable {
+    id: root
+
+    property string text: ""
+    property string fact: ""
+    property bool main: false
+    property bool chosen: false
+    property bool planned: false
+    property bool bare: false
+    property bool tight: false
+    property bool light: false
+    property int size: Theme.act
+    property int factSize: root.size
+    property int least: root.main ? Theme.touchMain : Theme.touch
+    readonly property color front: !root.enabled ? Theme.role.inkSoft
+                                 : root.main ? Theme.role.accentText
+                                 : root.chosen ? Theme.role.paper : Theme.role.ink
+
+    implicitHeight: Math.max(root.least, root.contentHeight + 2 * Theme.apart)
+    implicitWidth: Math.max(Theme.touch, root.contentWidth + (root.tight ? 2 : 4) * Theme.apart)
+    padding: Theme.apart
+    name: root.fact ? root.text + " " + root.fact : root.text
+    marked: root.chosen
+
+    background: Rectangle {
+        color: !root.enabled ? Theme.role.wash
+             : root.main ? (root.down ? Theme.role.ink : Theme.role.accent)
+             : root.chosen ? Theme.role.ink
+             : root.down ? Theme.role.wash
+             : root.bare ? "transparent" : Theme.role.paper
+        radius: Theme.corner
+        border.width: root.enabled && (root.main || root.chosen || root.bare || root.planned) ? 0 : Theme.edging
+        border.color: Theme.role.edge
+
+        Loader {
+            anchors.fill: parent
+            active: root.planned
+            sourceComponent: DashedFrame { }
+        }
+        Rectangle {
+            anchors { bottom: parent.bottom; horizontalCenter: parent.horizontalCenter; bottomMargin: Theme.apart }
+            visible: root.chosen && root.enabled
+            width: Theme.indent
+            height: Theme.bar
+            color: root.front
+        }
+    }
+    contentItem: KeyFace {
+        text: root.text
+        fact: root.fact
+        size: root.size
+        factSize: root.factSize
+        light: root.light
+        front: root.main && root.down ? Theme.role.paper : root.front
+    }
+}

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtQuick.Layouts
+import Steelyard.Theme
+
+/** The head of a page: way back, heading, tools, and what stays pinned below them. Opaque, so that nothing shows through while the page scrolls. */
+Rectangle {
+    id: root
+
+    required property string heading
+    required property string under
+    required property string back
+    required property bool headed
+    property alias tools: toolGrid.data
+    property alias pinned: pinnedColumn.data
+    readonly property real room: root.width - 2 * Theme.edgeGap
+    readonly property bool toolsBelow: Theme.stacked && backKey.visible && backKey.implicitWidth + Theme.apart + toolGrid.natural > root.room
+
+    signal backRequested
+
+    implicitHeight: Theme.topGap + grid.implicitHeight + (pinnedColumn.implicitHeight > 0 ? Theme.line + pinnedColumn.implicitHeight : 0) + Theme.line
+    color: Theme.role.paper
+
+    GridLayout {
+        id: grid
+        anchors { left: parent.left; right: parent.right; top: parent.top; leftMargin: Theme.edgeGap; rightMargin: Theme.edgeGap; topMargin: Theme.topGap }
+        columnSpacing: Theme.apart
+        rowSpacing: Theme.line
+        columns: 3
+
+        PressKey {
+            id: backKey
+            objectName: "back"
+            Layout.row: 0
+            Layout.column: 0
+            Layout.minimumWidth: implicitWidth
+            visible: root.back !== ""
+            tight: true
+            text: (LayoutMirroring.enabled ? "› " : "‹ ") + root.back
+            name: qsTr("Back to %1").arg(root.back)
+            size: Theme.key
+            least: Theme.touchFloor
+            onClicked: root.backRequested()
+        }
+        SheetTitle {
+            Layout.row: Theme.stacked ? 2 : 0
+            Layout.column: Theme.stacked ? 0 : 1
+            Layout.columnSpan: Theme.stacked ? 3 : 1
+            Layout.fillWidth: true
+            Layout.leftMargin: root.back && !Theme.stacked ? Theme.line : 0
+            visible: root.headed
+            heading: root.heading
+            under: root.under
+        }
+        Item {
+            Layout.row: 0
+            Layout.column: 1
+            Layout.fillWidth: true
+            visible: !root.headed || Theme.stacked
+        }
+        GridLayout {
+            id: toolGrid
+            readonly property real natural: toolGrid.sumOfWidths()
+            Layout.row: root.toolsBelow ? 1 : 0
+            Layout.column: root.toolsBelow ? 0 : 2
+            Layout.columnSpan: root.toolsBelow ? 3 : 1
+            columns: toolGrid.natural > root.room ? 1 : Math.max(1, toolGrid.children.length)
+            columnSpacing: Theme.apart
+            rowSpacing: Theme.apart
+
+            function sumOfWidths(): real {
+                let sum = 0
+                for (let i = 0; i < toolGrid.children.length; ++i)
+                    sum += toolGrid.children[i].visible ? toolGrid.children[i].implicitWidth + Theme.apart : 0
+                return Math.max(0, sum - Theme.apart)
+            }
+        }
+    }
+    ColumnLayout {
+        id: pinnedColumn
+        anchors { left: parent.left; right: parent.right; top: grid.bottom; leftMargin: Theme.edgeGap; rightMargin: Theme.edgeGap; topMargin: Theme.line }
+        spacing: Theme.line
+    }
+}
