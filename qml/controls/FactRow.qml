@@ -76,14 +76,11 @@ Tappable {
                 horizontalAlignment: Text.AlignRight
                 Accessible.ignored: true
             }
-            DottedRule {
-                anchors { left: parent.left; right: parent.right; bottom: parent.bottom; bottomMargin: 2 * Theme.rule }
-                visible: root.entry === ReadOut.State.Planned
-            }
             Rule {
                 anchors { left: parent.left; right: parent.right; bottom: parent.bottom; bottomMargin: root.entry === ReadOut.State.Kept ? 0 : 2 * Theme.rule }
-                visible: root.entry > ReadOut.State.Planned
+                visible: root.entry !== ReadOut.State.None
                 total: true
+                dotted: root.entry === ReadOut.State.Planned
                 closed: root.entry === ReadOut.State.Kept
             }
         }

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
 import QtQuick
+import QtQuick.Shapes
 import Steelyard.Theme
 
 /** Every key of the app: plain, main (writes), chosen or planned. A fact stands beside the verb. */
@@ -14,6 +16,7 @@ Tappable {
     property bool bare: false
     property bool tight: false
     property bool light: false
+    property bool outlined: false
     property int size: Theme.act
     property int factSize: root.size
     property int least: root.main ? Theme.touchMain : Theme.touch
@@ -34,13 +37,26 @@ Tappable {
              : root.down ? Theme.role.wash
              : root.bare ? "transparent" : Theme.role.paper
         radius: Theme.corner
-        border.width: root.enabled && (root.main || root.chosen || root.bare || root.planned) ? 0 : Theme.edging
-        border.color: Theme.role.edge
+        border.width: root.enabled && (root.main || root.chosen || root.bare || root.planned) ? 0
+                    : root.outlined ? Theme.rule : Theme.edging
+        border.color: root.outlined && root.enabled ? Theme.role.ink : Theme.role.edge
 
         Loader {
             anchors.fill: parent
             active: root.planned
-            sourceComponent: DashedFrame { }
+            sourceComponent: Shape {
+                ShapePath {
+                    strokeColor: Theme.role.ink
+                    strokeWidth: Theme.rule
+                    strokeStyle: ShapePath.DashLine
+                    dashPattern: [3, 2]
+                    fillColor: "transparent"
+                    PathPolyline {
+                        path: [Qt.point(1, 1), Qt.point(root.width - 1, 1), Qt.point(root.width - 1, root.height - 1),
+                               Qt.point(1, root.height - 1), Qt.point(1, 1)]
+                    }
+                }
+            }
         }
         Rectangle {
             anchors { bottom: parent.bottom; horizontalCenter: parent.horizontalCenter; bottomMargin: Theme.apart }

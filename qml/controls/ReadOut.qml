@@ -16,65 +16,89 @@ Item {
     property int entry: ReadOut.State.None
     property color ink: Theme.role.ink
     readonly property bool keyNumber: root.size >= Theme.keyNumber
+    readonly property real natural: Math.ceil(numberMetrics.advanceWidth
+                                              + (root.unit ? root.gap + unitMetrics.advanceWidth : 0)
+                                              + (root.tail ? root.gap + root.size * 0.06 + tailMetrics.advanceWidth : 0)) + Theme.rule
+    readonly property real gap: root.size * 0.12
+    readonly property int unitSize: Math.max(Theme.note, Math.round(root.size * Theme.unitShare))
+    readonly property int tailSize: Math.max(Theme.note, Math.round(root.size * Theme.tailShare))
+    // a number too long for its place is set smaller, never cut
+    readonly property real share: root.width > 0 && root.width < root.natural ? root.width / root.natural : 1
+    readonly property int fitted: Math.floor(root.size * root.share)
     readonly property string spoken: root.value + (root.unit && " " + root.unit) + (root.tail && " " + root.tail)
 
-    implicitWidth: row.width
-    implicitHeight: Math.round(root.size * 0.92) + (root.entry === ReadOut.State.None ? 0 : 3 * Theme.rule)
+    implicitWidth: root.natural
+    implicitHeight: Math.round(root.fitted * 0.92) + (root.entry === ReadOut.State.None ? 0 : 3 * Theme.rule)
     Accessible.role: Accessible.StaticText
     Accessible.name: root.entry === ReadOut.State.Planned ? qsTr("%1, filled in").arg(root.spoken)
                    : root.entry === ReadOut.State.Kept ? qsTr("%1, kept").arg(root.spoken) : root.spoken
 
-    Row {
-        id: row
+    Item {
         anchors.left: parent.left
-        // digits before unit in every language
-        LayoutMirroring.enabled: false
-        LayoutMirroring.childrenInherit: true
         // the line box is trimmed to the figures, so rules sit where a pencil would draw them
-        y: Math.round(root.size * 0.76 - digits.baselineOffset)
-        spacing: root.size * 0.12
-        Words {
-            id: digits
-            readonly property bool keyNumber: root.keyNumber
-            text: root.value
-            size: root.size
-            strong: true
-            color: root.ink
-            wrapMode: Text.NoWrap
-            font.letterSpacing: -root.size * 0.02
-            Accessible.ignored: true
+        y: Math.round(root.fitted * 0.76 - digits.baselineOffset)
+        width: row.width
+        height: row.height
+        Row {
+            id: row
+            // digits before unit in every language
+            LayoutMirroring.enabled: false
+            LayoutMirroring.childrenInherit: true
+            spacing: root.fitted * 0.12
+            Words {
+                id: digits
+                readonly property bool keyNumber: root.keyNumber
+                text: root.value
+                size: root.fitted
+                strong: true
+                color: root.ink
+                wrapMode: Text.NoWrap
+                font.letterSpacing: -root.fitted * 0.02
+                Accessible.ignored: true
+            }
+            Words {
+                anchors.baseline: digits.baseline
+                visible: text !== ""
+                text: root.unit
+                size: Math.max(Theme.least, Math.floor(root.unitSize * root.share))
+                color: root.ink
+                wrapMode: Text.NoWrap
+                Accessible.ignored: true
+            }
+            Words {
+                anchors.baseline: digits.baseline
+                visible: text !== ""
+                leftPadding: root.fitted * 0.06
+                text: root.tail
+                size: Math.max(Theme.least, Math.floor(root.tailSize * root.share))
+                strong: true
+                color: root.ink
+                wrapMode: Text.NoWrap
+                Accessible.ignored: true
+            }
         }
-        Words {
-            anchors.baseline: digits.baseline
-            visible: text !== ""
-            text: root.unit
-            size: Math.max(Theme.note, root.size * Theme.unitShare)
-            color: root.ink
-            wrapMode: Text.NoWrap
-            Accessible.ignored: true
-        }
-        Words {
-            anchors.baseline: digits.baseline
-            visible: text !== ""
-            leftPadding: root.size * 0.06
-            text: root.tail
-            size: Math.max(Theme.note, root.size * Theme.tailShare)
-            strong: true
-            color: root.ink
-            wrapMode: Text.NoWrap
-            Accessible.ignored: true
-        }
-    }
-    DottedRule {
-        anchors { bottom: parent.bottom; left: parent.left; right: parent.right }
-        visible: root.entry === ReadOut.State.Planned
-        ink: root.ink
     }
     Rule {
-        anchors { bottom: parent.bottom; left: parent.left; right: parent.right }
-        visible: root.entry > ReadOut.State.Planned
+        anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
+        visible: root.entry !== ReadOut.State.None
         total: true
+        dotted: root.entry === ReadOut.State.Planned
         closed: root.entry === ReadOut.State.Kept
         ink: root.ink
+    }
+    TextMetrics {
+        id: numberMetrics
+        text: root.value
+        font { family: Theme.face; pixelSize: root.size; weight: Theme.strong; letterSpacing: -root.size * 0.02 }
+    }
+    TextMetrics {
+        id: unitMetrics
+        text: root.unit
+        font { family: Theme.face; pixelSize: root.unitSize; weight: Theme.plain }
+    }
+    TextMetrics {
+        id: tailMetrics
+        text: root.tail
+        font { family: Theme.face; pixelSize: root.tailSize; weight: Theme.strong }
     }
 }

@@ -1,29 +1,46 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
 import QtQuick
 import Steelyard.Theme
 
-/** A straight rule; `total` stands above a sum, `closed` is the double rule under a kept entry. */
+/** A straight rule; `total` stands above a sum, `dotted` under what was filled in, `closed` is the double rule under a kept entry. */
 Item {
     id: root
 
     property bool total: false
+    property bool dotted: false
     property bool closed: false
-    property color ink: root.total || root.closed ? Theme.role.ink : Theme.role.edge
+    property color ink: root.total || root.closed || root.dotted ? Theme.role.ink : Theme.role.edge
+    readonly property int thick: root.total || root.closed || root.dotted ? Theme.rule : Theme.hair
 
     implicitWidth: Theme.touch
-    implicitHeight: root.closed ? 3 * Theme.rule : root.total ? Theme.rule : Theme.hair
+    implicitHeight: root.closed ? 3 * Theme.rule : root.thick
+    clip: root.dotted
     Accessible.ignored: true
 
     Rectangle {
+        visible: !root.dotted
         width: parent.width
-        height: root.total || root.closed ? Theme.rule : Theme.hair
+        height: root.thick
         color: root.ink
     }
     Rectangle {
         visible: root.closed
         y: 2 * Theme.rule
         width: parent.width
-        height: Theme.rule
+        height: root.thick
         color: root.ink
+    }
+    Row {
+        visible: root.dotted
+        spacing: Theme.line
+        Repeater {
+            model: root.dotted ? Math.ceil(root.width / (2 * Theme.line)) : 0
+            Rectangle {
+                width: Theme.line
+                height: root.thick
+                color: root.ink
+            }
+        }
     }
 }

@@ -26,7 +26,7 @@ FocusScope {
     readonly property bool footed: footColumn.implicitHeight > 0
     readonly property bool beside: Theme.low && root.footed
     readonly property real footWidth: root.beside ? Math.round(root.width * root.footShare) : root.width
-    // a heading that would eat a low page scrolls with it
+    // large text: what is only explained scrolls with the page, and a low page scrolls its heading too
     readonly property bool headed: !(Theme.low && Theme.stacked)
     readonly property bool overflowing: flick.contentHeight > flick.height + Theme.line
     readonly property Item focused: Window.activeFocusItem
@@ -69,8 +69,8 @@ FocusScope {
         SheetTitle {
             id: bodyTitle
             anchors { left: parent.left; right: parent.right; leftMargin: Theme.edgeGap; rightMargin: Theme.edgeGap }
-            visible: !root.headed
-            heading: root.heading
+            visible: !root.headed || Theme.stacked && root.under !== ""
+            heading: root.headed ? "" : root.heading
             under: root.under
         }
         ColumnLayout {
@@ -98,7 +98,7 @@ FocusScope {
     }
     Rectangle {
         id: footBox
-        readonly property real most: root.beside ? placesBox.y : root.height - placesBox.height - head.height - Theme.touchMain
+        readonly property real most: root.beside ? placesBox.y : root.height - placesBox.height - head.height - Math.min(flick.contentHeight, Theme.touchMain)
         anchors { right: parent.right; bottom: placesBox.top; top: root.beside ? parent.top : undefined }
         width: root.beside ? root.footWidth - Theme.edgeGap : root.width
         height: root.footed ? Math.min(footColumn.implicitHeight + Theme.apart, Math.max(footBox.most, Theme.touchMain)) : 0

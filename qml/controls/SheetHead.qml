@@ -25,7 +25,7 @@ Rectangle {
         id: grid
         anchors { left: parent.left; right: parent.right; top: parent.top; leftMargin: Theme.edgeGap; rightMargin: Theme.edgeGap; topMargin: Theme.topGap }
         columnSpacing: Theme.apart
-        rowSpacing: Theme.line
+        rowSpacing: Theme.stacked ? Theme.apart : Theme.line
         columns: 3
 
         PressKey {
@@ -50,7 +50,7 @@ Rectangle {
             Layout.leftMargin: root.back && !Theme.stacked ? Theme.line : 0
             visible: root.headed
             heading: root.heading
-            under: root.under
+            under: Theme.stacked ? "" : root.under
         }
         Item {
             Layout.row: 0

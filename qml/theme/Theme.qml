@@ -26,7 +26,8 @@ QtObject {
     readonly property int plain: root.mode === Theme.Mode.Sun ? Font.Medium : Font.Normal
     readonly property int strong: root.mode === Theme.Mode.Sun ? Font.Bold : Font.DemiBold
 
-    // type, by purpose
+    // type, by purpose; nothing is set smaller than the least
+    readonly property int least: 16
     readonly property int note: root.scaled(16, 18)
     readonly property int body: root.scaled(18, 20)
     readonly property int key: root.scaled(18, 24)
@@ -43,7 +44,7 @@ QtObject {
     readonly property int touch: 56
     readonly property int touchStep: 64
     readonly property int touchMain: 76
-    readonly property int touchPad: root.wide ? 96 : 64
+    readonly property int touchPad: root.wide ? 84 : 64
     /** A second tap on the same place within this many milliseconds does nothing. */
     readonly property int tapQuiet: 400
 

@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import Steelyard.Theme
+
+/** One of a few worded options; the chosen one is filled and carries a short rule. Wraps to as many rows as it needs. */
+Item {
+    id: root
+
+    required property var options
+    property string label: ""
+    property int current: -1
+
+    signal chosen(int index)
+
+    implicitWidth: Theme.touchMain
+    implicitHeight: stack.height
+    Accessible.role: Accessible.Grouping
+    Accessible.name: root.label
+
+    Column {
+        id: stack
+        width: root.width
+        spacing: Theme.line
+
+        Words {
+            width: root.width
+            visible: text !== ""
+            text: root.label
+            size: Theme.note
+            quiet: true
+        }
+        Flow {
+            id: flow
+            width: root.width
+            spacing: Theme.apart
+
+            Repeater {
+                model: root.options
+                PressKey {
+                    id: key
+                    required property int index
+                    required property string modelData
+                    width: Math.min(implicitWidth, flow.width)
+                    role: Accessible.RadioButton
+                    markable: true
+                    text: key.modelData
+                    name: root.label ? qsTr("%1: %2").arg(root.label).arg(key.modelData) : key.modelData
+                    size: Theme.key
+                    chosen: key.index === root.current
+                    onClicked: root.chosen(key.index)
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Steelyard.Theme
+
+/** One thing that hangs: what, how, and which piece is on which side; left stays left in every language. */
+Tappable {
+    id: root
+
+    required property string what
+    required property string how
+    property string leftPiece: ""
+    property string rightPiece: ""
+    property bool tagged: Theme.stacked
+    readonly property bool pieced: root.leftPiece !== "" || root.rightPiece !== ""
+
+    implicitWidth: Theme.touchMain
+    implicitHeight: Math.max(Theme.touch, root.contentHeight + Theme.apart)
+    name: root.how ? root.what + ", " + root.how : root.what
+    about: (root.leftPiece ? qsTr("left %1. ").arg(root.leftPiece) : "") + (root.rightPiece ? qsTr("right %1").arg(root.rightPiece) : "")
+    ringInside: true
+
+    background: Rectangle {
+        color: root.down ? Theme.role.wash : "transparent"
+        Rule {
+            anchors { left: parent.left; right: parent.right; top: parent.bottom; topMargin: Theme.apart / 2 }
+        }
+    }
+    contentItem: Item {
+        id: place
+
+        readonly property bool below: Theme.stacked && root.pieced
+
+        implicitHeight: place.below ? texts.height + Theme.line + pieces.height : Math.max(texts.height, root.pieced ? pieces.height : 0)
+
+        Column {
+            id: texts
+            anchors { left: parent.left; right: parent.right; rightMargin: place.below || !root.pieced ? 0 : pieces.width + Theme.apart }
+            y: place.below ? Math.max(0, (place.height - place.implicitHeight) / 2) : Math.round((place.height - height) / 2)
+            Words {
+                width: parent.width
+                text: root.what
+                size: Theme.act
+                strong: true
+                Accessible.ignored: true
+            }
+            Words {
+                width: parent.width
+                visible: text !== ""
+                text: root.how
+                size: Theme.note
+                quiet: true
+                Accessible.ignored: true
+            }
+        }
+        Item {
+            id: pieces
+            anchors.right: parent.right
+            y: place.below ? texts.y + texts.height + Theme.line : Math.round((place.height - height) / 2)
+            width: pieceRow.width
+            height: pieceRow.height
+            visible: root.pieced
+            Row {
+                id: pieceRow
+                spacing: Theme.apart
+                LayoutMirroring.enabled: false
+                LayoutMirroring.childrenInherit: true
+                PieceCell {
+                    side: "L"
+                    piece: root.leftPiece
+                    tagged: root.tagged
+                }
+                PieceCell {
+                    side: "R"
+                    piece: root.rightPiece
+                    tagged: root.tagged
+                }
+            }
+        }
+    }
+
+    component PieceCell: Row {
+        id: cell
+        required property string side
+        required property string piece
+        required property bool tagged
+        spacing: Theme.line
+        SideTag {
+            visible: cell.tagged && cell.piece !== ""
+            side: cell.side
+            size: Theme.body
+            Accessible.ignored: true
+        }
+        Words {
+            width: Math.max(Theme.pieceColumn, implicitWidth)
+            text: cell.piece
+            horizontalAlignment: cell.tagged ? Text.AlignLeft : Text.AlignRight
+            wrapMode: Text.NoWrap
+            Accessible.ignored: true
+        }
+    }
+}

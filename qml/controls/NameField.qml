@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtQuick.Controls.Basic
+import Steelyard.Theme
+
+/** A word to type: a name, or a part of one to find. */
+Item {
+    id: root
+
+    required property string label
+    property alias text: field.text
+    property alias hint: field.placeholderText
+    property alias maximumLength: field.maximumLength
+    property string refusal: ""
+    readonly property alias field: field
+    readonly property var inputMethod: Qt.inputMethod
+
+    signal edited(string text)
+    signal accepted
+
+    implicitWidth: Theme.touchMain
+    implicitHeight: stack.height
+
+    Column {
+        id: stack
+        width: root.width
+        spacing: Theme.line
+
+        Words {
+            width: root.width
+            text: root.label
+            size: Theme.note
+            quiet: true
+            Accessible.ignored: true
+        }
+        TextField {
+            id: field
+            width: root.width
+            implicitHeight: Math.max(Theme.touch, contentHeight + 2 * Theme.apart)
+            leftPadding: Theme.inset
+            rightPadding: Theme.inset
+            horizontalAlignment: TextInput.AlignLeft
+            verticalAlignment: TextInput.AlignVCenter
+            color: Theme.role.ink
+            placeholderTextColor: Theme.role.inkSoft
+            selectionColor: Theme.role.accent
+            selectedTextColor: Theme.role.accentText
+            selectByMouse: true
+            font { family: Theme.face; pixelSize: Theme.act; weight: Theme.plain }
+            Accessible.role: Accessible.EditableText
+            Accessible.name: root.label
+            Accessible.description: root.refusal || field.placeholderText
+            onTextEdited: root.edited(field.text)
+            onAccepted: root.accepted()
+
+            background: Rectangle {
+                color: Theme.role.paper
+                radius: Theme.corner
+                border {
+                    width: field.activeFocus ? Theme.ring : Theme.edging
+                    color: field.activeFocus ? Theme.role.accent : Theme.role.edge
+                }
+            }
+        }
+        Words {
+            width: root.width
+            visible: text !== ""
+            text: root.refusal
+            strong: true
+            Accessible.role: Accessible.AlertMessage
+        }
+    }
+
+    /** What stands in the field, with what the input method still holds. */
+    function read(): string {
+        root.inputMethod.commit()
+        return field.text
+    }
+}

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Steelyard.Theme
+
+/** Our own keypad: ten digits, one decimal key, one rub-out. A keyboard's digits, point or comma, and Backspace do the same. */
+FocusScope {
+    id: root
+
+    property string decimalPoint: Qt.locale().decimalPoint
+    readonly property var upright: ["1", "2", "3", "4", "5", "6", "7", "8", "9", root.decimalPoint, "0", "rub"]
+    readonly property var sideways: ["1", "2", "3", "rub", "4", "5", "6", root.decimalPoint, "7", "8", "9", "0"]
+
+    signal pressed(string key)
+
+    implicitWidth: grid.implicitWidth
+    implicitHeight: grid.implicitHeight
+    LayoutMirroring.enabled: false
+    LayoutMirroring.childrenInherit: true
+    Keys.onPressed: event => root.typed(event)
+
+    GridLayout {
+        id: grid
+        anchors.fill: parent
+        columns: Theme.low ? 4 : 3
+        columnSpacing: Theme.apart
+        rowSpacing: Theme.apart
+
+        Repeater {
+            model: Theme.low ? root.sideways : root.upright
+            PressKey {
+                id: key
+                required property string modelData
+                required property int index
+                readonly property bool point: key.modelData === root.decimalPoint
+                readonly property bool rub: key.modelData === "rub"
+                objectName: key.point ? "key point" : "key " + key.modelData
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.preferredWidth: Theme.touchStep
+                focus: key.index === 0
+                least: Theme.touchPad
+                // a whole number has no decimal key; its place stays empty
+                opacity: key.modelData === "" ? 0 : 1
+                enabled: key.modelData !== ""
+                repeats: true
+                tight: true
+                text: key.rub ? qsTr("rub out") : key.modelData
+                name: key.point ? qsTr("decimal point") : key.text
+                size: key.rub ? Theme.key : Theme.figure
+                onClicked: root.pressed(key.modelData)
+            }
+        }
+    }
+
+    function typed(event: var) {
+        const digit = "0123456789".indexOf(event.text)
+        const point = event.text === "." || event.text === "," || event.text === root.decimalPoint
+        const key = event.text === "" ? "" : digit >= 0 ? event.text : point ? root.decimalPoint : ""
+        event.accepted = key !== "" || event.key === Qt.Key_Backspace
+        if (event.key === Qt.Key_Backspace)
+            root.pressed("rub")
+        else if (key !== "")
+            root.pressed(key)
+    }
+}
