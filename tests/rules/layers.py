@@ -41,7 +41,7 @@ def core_without_qt(tree):
     qt = re.compile(r"\bQ[A-Z][a-z]{2}\w*|\bQ_[A-Z]+|\bQT_|\bQt[56]?::|\bqt_|find_package\(Qt")
     yield from tree.search(qt, tree.under("core", ends=C_FILES + ("CMakeLists.txt",)))
     for path, line, _, header in includes(tree, "core"):
-        if re.match(r"(Qt|Q[A-Z]|q[a-z]+\.h)", header.split("/")[-1]) or header.startswith("Qt"):
+        if re.match(r"Q[A-Z][a-z]|q[a-z]+\.h", header.split("/")[-1]) or header.startswith("Qt"):
             yield Finding(path, line, f"#include {header}")
 
 
