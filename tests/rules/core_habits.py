@@ -7,12 +7,13 @@ from tree import Finding, line_of
 
 C_FILES = (".cpp", ".h")
 
-# A number with one of these words in its name has no unit, so it needs no type of its own.
+# A real number with one of these words in its name has no unit, so it needs no type of its own; a whole one may also count.
 UNITLESS = re.compile(
-    r"(?i)ratio|fraction|factor|percent|share|index|count|number|coefficient|exponent|probability|quantile|confidence"
-    r"|freedom|weight(?!kg)|residual|correlation|slope|friction|efficiency|cosine|sine|tangent|order|degree(?!s?c)"
-    r"|reps?\b|repetitions|sets?\b|steps?\b|links?\b|laps|strands|pieces|pairs?\b|copies|seed|size|position|rank"
-    r"|tries|points|samples|drops|contacts|iterations|evaluations|level|grade|score|rpe|rir|reserve|k95|^k$|^n$|^p$|^z$|^t$")
+    r"(?i)ratio|fraction|factor|percent|share|index|coefficient|exponent|probability|quantile|confidence|freedom|residual"
+    r"|correlation|slope|friction|efficiency|cosine|sine|tangent|score|rpe|reserve|k95|^[knpz]$")
+COUNTED = re.compile(
+    UNITLESS.pattern + r"|count|number|order|degree|reps?$|repetitions|sets?$|steps$|links?$|laps|strands|pieces|pairs?$|copies|seed"
+    r"|size|position|rank|tries|points|samples|drops|contacts|iterations|evaluations|level|grade|rir|index|plates|holes?$|sides")
 ARITHMETIC = (r"(?:unsigned\s+|signed\s+|long\s+)*(?:double|float|int|unsigned|long|short|std::size_t|std::u?int(?:8|16|32|64)_t)")
 # A value, reference, pointer, optional, list, span or pair of bare numbers, with the name behind it.
 BARE = re.compile(
@@ -75,7 +76,8 @@ def declared_names(tree):
 def quantities_typed(tree):
     """A public signature of core carries quantities as types; a bare number says in its name that it has no unit."""
     for path, line, name, text in declared_names(tree):
-        if name not in ("operator", "const") and not UNITLESS.search(name) and not DURATION.search(name):
+        excused = UNITLESS if re.search(r"\b(double|float)\b", text) else COUNTED
+        if name not in ("operator", "const") and not excused.search(name) and not DURATION.search(name):
             yield Finding(path, line, text)
 
 
