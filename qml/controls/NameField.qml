@@ -9,7 +9,7 @@ Item {
 
     required property string label
     property alias text: field.text
-    property alias hint: field.placeholderText
+    property string hint: ""
     property alias maximumLength: field.maximumLength
     property string refusal: ""
     readonly property alias field: field
@@ -42,14 +42,13 @@ Item {
             horizontalAlignment: TextInput.AlignLeft
             verticalAlignment: TextInput.AlignVCenter
             color: Theme.role.ink
-            placeholderTextColor: Theme.role.inkSoft
             selectionColor: Theme.role.accent
             selectedTextColor: Theme.role.accentText
             selectByMouse: true
             font { family: Theme.face; pixelSize: Theme.act; weight: Theme.plain }
             Accessible.role: Accessible.EditableText
             Accessible.name: root.label
-            Accessible.description: root.refusal || field.placeholderText
+            Accessible.description: root.refusal || root.hint
             onTextEdited: root.edited(field.text)
             onAccepted: root.accepted()
 
@@ -65,9 +64,10 @@ Item {
         Words {
             width: root.width
             visible: text !== ""
-            text: root.refusal
-            strong: true
-            Accessible.role: Accessible.AlertMessage
+            text: root.refusal || root.hint
+            strong: root.refusal !== ""
+            quiet: root.refusal === ""
+            Accessible.role: root.refusal !== "" ? Accessible.AlertMessage : Accessible.StaticText
         }
     }
 

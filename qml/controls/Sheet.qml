@@ -51,7 +51,7 @@ FocusScope {
             left: parent.left; right: parent.right; rightMargin: root.beside ? root.footWidth - Theme.edgeGap : 0
         }
         clip: true
-        contentHeight: column.height + (bodyTitle.visible ? bodyTitle.height : 0) + Theme.apart
+        contentHeight: column.y + column.height + Theme.apart
         boundsBehavior: Flickable.StopAtBounds
         interactive: contentHeight > height
         ScrollBar.vertical: ScrollBar {
@@ -76,7 +76,7 @@ FocusScope {
         ColumnLayout {
             id: column
             anchors { left: parent.left; right: parent.right; leftMargin: Theme.edgeGap; rightMargin: Theme.edgeGap }
-            y: Theme.line + (bodyTitle.visible ? bodyTitle.height : 0)
+            y: bodyTitle.visible ? bodyTitle.height + Theme.apart : 0
             height: root.stretch ? Math.max(implicitHeight, flick.height - Theme.apart) : implicitHeight
             spacing: root.bodySpacing
         }

@@ -18,7 +18,7 @@ Rectangle {
 
     signal backRequested
 
-    implicitHeight: Theme.topGap + grid.implicitHeight + (pinnedColumn.implicitHeight > 0 ? Theme.line + pinnedColumn.implicitHeight : 0) + Theme.line
+    implicitHeight: Theme.topGap + grid.implicitHeight + (pinnedColumn.implicitHeight > 0 ? Theme.line + pinnedColumn.implicitHeight : 0) + Theme.apart
     color: Theme.role.paper
 
     GridLayout {

@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtTest
+import Steelyard.Checker
+import Steelyard.Theme
+
+/** Shows a page at every size, text size and theme that matters and lists what breaks the rules of touch and sight. */
+Item {
+    id: root
+
+    required property TestCase testCase
+    property string pictures: ""
+    readonly property alias page: loader.item
+    readonly property var forms: [{name: "phone", width: 360, height: 720}, {name: "phone on its side", width: 720, height: 360},
+        {name: "tablet upright", width: 800, height: 1000}, {name: "tablet", width: 1280, height: 800}]
+
+    width: 1280
+    height: 1000
+
+    Rectangle {
+        id: frame
+        clip: true
+        color: Theme.role.paper
+
+        Loader {
+            id: loader
+            anchors.fill: parent
+        }
+    }
+
+    /** What breaks the rules on `item`, seen at this size, as a list of strings. */
+    function findings(item: Item, width: real, height: real): var {
+        return PageAudit.findings(item, width, height, Theme.wide, Theme.textFactor)
+    }
+    /** Loads `row.component` anew at a form; `row.setup`, when given, gets the page. */
+    function load(row: var, form: var, mirrored: bool) {
+        root.put(form, 1, Theme.Mode.Light)
+        frame.LayoutMirroring.enabled = mirrored
+        frame.LayoutMirroring.childrenInherit = true
+        loader.sourceComponent = undefined
+        loader.sourceComponent = row.component
+        root.testCase.verify(loader.item, row.name + " can be made")
+        if (row.setup)
+            row.setup(loader.item)
+    }
+    function put(form: var, factor: real, mode: int) {
+        frame.width = form.width
+        frame.height = form.height
+        Theme.fit(form.width, form.height)
+        Theme.textFactor = factor
+        Theme.mode = mode
+    }
+    /** Waits until nothing moves any more. */
+    function settle() {
+        let before = -1
+        for (let i = 0; i < 40; ++i) {
+            root.testCase.wait(4)
+            const now = PageAudit.shape(frame)
+            if (now === before)
+                return
+            before = now
+        }
+    }
+    function look(row: var, form: var, factor: real, mode: int, more: string): var {
+        root.put(form, factor, mode)
+        root.settle()
+        const tag = [row.name, form.name, ["light", "dark", "sun"][mode], "text " + factor].join(", ") + more
+        const list = root.findings(frame, form.width, form.height).map(found => tag + ": " + found)
+        if (root.pictures)
+            root.testCase.grabImage(frame).save(root.pictures + "/" + tag.replace(/[ ,.]+/g, "-") + ".png")
+        return list
+    }
+    /** One page {name, component, setup} at all sizes; an empty list means that nothing was found. */
+    function matrix(row: var): var {
+        let list = []
+        for (const form of root.forms) {
+            root.load(row, form, false)
+            for (const factor of [1, 1.5, 2])
+                list = list.concat(root.look(row, form, factor, Theme.Mode.Light, ""))
+            if (PageAudit.scrollToEnd(frame))
+                list = list.concat(root.look(row, form, 2, Theme.Mode.Light, " at its end"))
+            if (form.name === "phone" || form.name === "tablet")
+                for (const mode of [Theme.Mode.Dark, Theme.Mode.Sun])
+                    list = list.concat(root.look(row, form, 1, mode, ""))
+        }
+        root.load(row, root.forms[0], true)
+        list = list.concat(root.look(row, root.forms[0], 1, Theme.Mode.Light, " right to left"))
+        root.load(row, root.forms[0], false)
+        return list
+    }
+    function clear() {
+        loader.sourceComponent = undefined
+        frame.LayoutMirroring.enabled = false
+        root.put(root.forms[0], 1, Theme.Mode.Light)
+    }
+}

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+#include <QColor>
+#include <QObject>
+#include <QQuickItem>
+#include <QStringList>
+#include <QtQml/qqmlregistration.h>
+
+/// Hands the rules of touch and sight to QML tests.
+class PageAudit : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_SINGLETON
+
+public:
+    using QObject::QObject;
+
+    [[nodiscard]] Q_INVOKABLE static QStringList findings(QQuickItem *page, qreal width, qreal height, bool wide, qreal textFactor);
+    [[nodiscard]] Q_INVOKABLE static qreal contrast(const QColor &a, const QColor &b);
+    /// A number that changes when anything on the page moves; two equal ones in a row mean that the page has settled.
+    [[nodiscard]] Q_INVOKABLE static quint32 shape(QQuickItem *page);
+    /// Everything that scrolls goes to its end; false when nothing does.
+    Q_INVOKABLE static bool scrollToEnd(QQuickItem *page);
+};
