@@ -70,9 +70,9 @@ Rectangle {
     }
     PressKey {
         id: key
-        objectName: "accept"
         anchors { left: parent.left; leftMargin: root.pad; bottom: parent.bottom; bottomMargin: Theme.inset }
         width: Math.min(implicitWidth, root.width - 2 * root.pad)
+        objectName: "accept"
         visible: !root.looked
         text: root.accept
         size: Theme.key

@@ -42,10 +42,10 @@ Item {
                     required property int index
                     required property string modelData
                     width: Math.min(implicitWidth, flow.width)
-                    role: Accessible.RadioButton
                     markable: true
                     text: key.modelData
                     name: root.label ? qsTr("%1: %2").arg(root.label).arg(key.modelData) : key.modelData
+                    about: key.chosen ? qsTr("chosen") : ""
                     size: Theme.key
                     chosen: key.index === root.current
                     onClicked: root.chosen(key.index)

@@ -31,8 +31,8 @@ Item {
     }
     Rectangle {
         anchors { left: said.left; top: said.top; bottom: said.bottom }
-        visible: root.refusal !== ""
         width: Theme.bar
+        visible: root.refusal !== ""
         color: Theme.role.ink
     }
     Words {

@@ -19,9 +19,9 @@ Rectangle {
 
     Rectangle {
         anchors.left: parent.left
-        visible: !root.stop
         width: Theme.bar
         height: parent.height
+        visible: !root.stop
         color: Theme.role.ink
     }
     Column {

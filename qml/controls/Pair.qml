@@ -28,7 +28,8 @@ Item {
     }
     ColumnLayout {
         id: secondColumn
-        anchors { right: parent.right; bottom: root.beside ? undefined : parent.bottom; top: root.beside ? parent.top : undefined }
+        anchors.right: parent.right
+        y: root.beside || firstColumn.height === 0 ? 0 : firstColumn.height + root.spacing
         width: root.beside ? root.width - root.gap - firstColumn.width : root.width
         height: implicitHeight
         spacing: root.spacing

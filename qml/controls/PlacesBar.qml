@@ -28,7 +28,6 @@ GridLayout {
             readonly property bool here: root.place === key.index
             Layout.fillWidth: true
             Layout.preferredWidth: root.columns < root.places.length ? Theme.touch : -1
-            role: Accessible.PageTab
             text: key.modelData
             about: key.here ? qsTr("you are here") : ""
             marked: key.here

@@ -60,9 +60,9 @@ Tappable {
         }
         Rectangle {
             anchors { bottom: parent.bottom; horizontalCenter: parent.horizontalCenter; bottomMargin: Theme.apart }
-            visible: root.chosen && root.enabled
             width: Theme.indent
             height: Theme.bar
+            visible: root.chosen && root.enabled
             color: root.front
         }
     }

@@ -18,13 +18,18 @@ Item {
     readonly property bool keyNumber: root.size >= Theme.keyNumber
     readonly property real natural: Math.ceil(numberMetrics.advanceWidth
                                               + (root.unit ? root.gap + unitMetrics.advanceWidth : 0)
-                                              + (root.tail ? root.gap + root.size * 0.06 + tailMetrics.advanceWidth : 0)) + Theme.rule
+                                              + (root.tail ? 1.5 * root.gap + tailMetrics.advanceWidth : 0)) + Theme.rule
     readonly property real gap: root.size * 0.12
     readonly property int unitSize: Math.max(Theme.note, Math.round(root.size * Theme.unitShare))
     readonly property int tailSize: Math.max(Theme.note, Math.round(root.size * Theme.tailShare))
     // a number too long for its place is set smaller, never cut
     readonly property real share: root.width > 0 && root.width < root.natural ? root.width / root.natural : 1
-    readonly property int fitted: Math.floor(root.size * root.share)
+    readonly property int unitFit: Math.max(Theme.least, Math.floor(root.unitSize * root.share))
+    readonly property int tailFit: Math.max(Theme.least, Math.floor(root.tailSize * root.share))
+    readonly property real taken: (root.unit ? root.gap * root.share + unitMetrics.advanceWidth * root.unitFit / root.unitSize : 0)
+                                  + (root.tail ? 1.5 * root.gap * root.share + tailMetrics.advanceWidth * root.tailFit / root.tailSize : 0)
+    readonly property int fitted: root.share < 1 ? Math.floor(root.size * (root.width - root.taken - Theme.rule) / numberMetrics.advanceWidth)
+                                                 : root.size
     readonly property string spoken: root.value + (root.unit && " " + root.unit) + (root.tail && " " + root.tail)
 
     implicitWidth: root.natural
@@ -41,10 +46,10 @@ Item {
         height: row.height
         Row {
             id: row
+            spacing: root.fitted * 0.12
             // digits before unit in every language
             LayoutMirroring.enabled: false
             LayoutMirroring.childrenInherit: true
-            spacing: root.fitted * 0.12
             Words {
                 id: digits
                 readonly property bool keyNumber: root.keyNumber
@@ -60,7 +65,7 @@ Item {
                 anchors.baseline: digits.baseline
                 visible: text !== ""
                 text: root.unit
-                size: Math.max(Theme.least, Math.floor(root.unitSize * root.share))
+                size: root.unitFit
                 color: root.ink
                 wrapMode: Text.NoWrap
                 Accessible.ignored: true
@@ -68,9 +73,9 @@ Item {
             Words {
                 anchors.baseline: digits.baseline
                 visible: text !== ""
-                leftPadding: root.fitted * 0.06
+                leftPadding: root.gap * root.share * 0.5
                 text: root.tail
-                size: Math.max(Theme.least, Math.floor(root.tailSize * root.share))
+                size: root.tailFit
                 strong: true
                 color: root.ink
                 wrapMode: Text.NoWrap

@@ -19,16 +19,16 @@ Item {
     Accessible.ignored: true
 
     Rectangle {
-        visible: !root.dotted
         width: parent.width
         height: root.thick
+        visible: !root.dotted
         color: root.ink
     }
     Rectangle {
-        visible: root.closed
         y: 2 * Theme.rule
         width: parent.width
         height: root.thick
+        visible: root.closed
         color: root.ink
     }
     Row {

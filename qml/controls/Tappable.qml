@@ -9,7 +9,6 @@ FocusScope {
 
     property string name: ""
     property string about: ""
-    property int role: Accessible.Button
     property bool marked: false
     property bool markable: false
     property bool repeats: false
@@ -32,23 +31,19 @@ FocusScope {
     AbstractButton {
         id: button
 
-        function press() {
-            if (root.repeats || TapGuard.admits(root))
-                root.clicked()
-        }
-
         anchors.fill: parent
         focus: true
         padding: 0
-        Accessible.role: root.role
+        // Qt 6.4 lets no button have another role, so what is chosen is said in the description
+        Accessible.role: Accessible.Button
         Accessible.name: root.name
         Accessible.description: root.about
         Accessible.checkable: root.markable
         Accessible.checked: root.marked
-        Accessible.onPressAction: button.press()
+        Accessible.onPressAction: root.press()
         Keys.onReturnPressed: event => root.keyed(event)
         Keys.onEnterPressed: event => root.keyed(event)
-        onClicked: button.press()
+        onClicked: root.press()
     }
     Rectangle {
         anchors { fill: parent; margins: root.ringInside ? 0 : -Theme.line }
@@ -58,10 +53,14 @@ FocusScope {
         border { width: Theme.ring; color: Theme.role.accent }
     }
 
+    function press() {
+        if (root.repeats || TapGuard.admits(root))
+            root.clicked()
+    }
     function keyed(event: var) {
         event.accepted = true
         if (!event.isAutoRepeat)
-            button.press()
+            root.press()
     }
     /** The same as a tap, without the pause between two taps. */
     function click() {

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Controls.Basic
 import QtQuick.Layouts
@@ -59,7 +60,7 @@ Item {
     Component { id: roleless; Card { MouseArea { implicitWidth: 56; implicitHeight: 56; Accessible.role: Accessible.Client; Accessible.name: "area" } } }
     Component { id: dragged; Card { Slider { implicitWidth: 200; implicitHeight: 56; Accessible.role: Accessible.Slider; Accessible.name: "load" } } }
     Component { id: tinyText; Card { Words { text: "in grams"; size: 15 } } }
-    Component { id: smallKeyNumber; Card { ReadOut { value: "82"; size: 47; readonly property bool big: true } Words { readonly property bool keyNumber: true; text: "82"; size: 47 } } }
+    Component { id: smallKeyNumber; Card { Words { readonly property bool keyNumber: true; text: "82"; size: 47 } } }
     Component { id: cutText; Card { Words { Layout.preferredWidth: 60; text: "Hang on each side"; elide: Text.ElideRight; wrapMode: Text.NoWrap } } }
     Component { id: pastItsSide; Card { Words { Layout.preferredWidth: 60; text: "Hang on each side"; wrapMode: Text.NoWrap } } }
     Component { id: pastItsFoot; Card { Words { Layout.preferredWidth: 80; Layout.preferredHeight: 24; text: "Hang on each side"; } } }
@@ -75,8 +76,6 @@ Item {
 
     ControlCase {
         id: testCase
-
-        name: "PageChecker"
 
         readonly property var planted: [
             {tag: "a target under its class", component: smallKey, finds: "small"},
@@ -114,6 +113,8 @@ Item {
             {tag: "act-on text of 23 on a tablet", component: smallOnTablet, finds: "act text", form: 3},
             {tag: "a promised item below the fold", component: mainBelow, finds: "must scroll"}
         ]
+
+        name: "PageChecker"
 
         function cleanup() {
             checker.clear()

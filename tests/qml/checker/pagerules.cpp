@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "pagerules.h"
+#include "tests/qml/checker/pagerules.h"
 #include <QHash>
 #include <cmath>
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
-#include "pageview.h"
+#include "tests/qml/checker/pageview.h"
 #include <QStringList>
 
 /// Contrast of two opaque colours, 1 to 21. Formula: WCAG 2.1, "relative luminance" and "contrast ratio".

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "accessprobe.h"
+#include "tests/qml/checker/accessprobe.h"
 #include <QAccessible>
 
 namespace {

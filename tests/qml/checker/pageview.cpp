@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "pageview.h"
+#include "tests/qml/checker/pageview.h"
 #include <QAccessible>
 #include <QFont>
 #include <QQuickWindow>

@@ -35,6 +35,12 @@ TestCase {
         }
         return null
     }
+    function childrenOf(item: Item): var {
+        const list = []
+        for (let i = 0; i < item.children.length; ++i)
+            list.push(item.children[i])
+        return list
+    }
     function targets(item: Item): var {
         let list = item instanceof T.AbstractButton && item.visible && item.opacity > 0 ? [item] : []
         for (let i = 0; i < item.children.length; ++i)

@@ -10,7 +10,7 @@ Item {
 
     required property TestCase testCase
     property string pictures: ""
-    readonly property alias page: loader.item
+    property Item page: null
     readonly property var forms: [{name: "phone", width: 360, height: 720}, {name: "phone on its side", width: 720, height: 360},
         {name: "tablet upright", width: 800, height: 1000}, {name: "tablet", width: 1280, height: 800}]
 
@@ -21,11 +21,6 @@ Item {
         id: frame
         clip: true
         color: Theme.role.paper
-
-        Loader {
-            id: loader
-            anchors.fill: parent
-        }
     }
 
     /** What breaks the rules on `item`, seen at this size, as a list of strings. */
@@ -37,11 +32,13 @@ Item {
         root.put(form, 1, Theme.Mode.Light)
         frame.LayoutMirroring.enabled = mirrored
         frame.LayoutMirroring.childrenInherit = true
-        loader.sourceComponent = undefined
-        loader.sourceComponent = row.component
-        root.testCase.verify(loader.item, row.name + " can be made")
+        root.drop()
+        // by the component itself: a bound one may not be made by another file's Loader
+        root.page = row.component.createObject(frame, {width: form.width, height: form.height})
+        root.testCase.verify(root.page, row.name + " can be made")
+        root.page.anchors.fill = frame
         if (row.setup)
-            row.setup(loader.item)
+            row.setup(root.page)
     }
     function put(form: var, factor: real, mode: int) {
         frame.width = form.width
@@ -88,8 +85,13 @@ Item {
         root.load(row, root.forms[0], false)
         return list
     }
+    function drop() {
+        if (root.page)
+            root.page.destroy()
+        root.page = null
+    }
     function clear() {
-        loader.sourceComponent = undefined
+        root.drop()
         frame.LayoutMirroring.enabled = false
         root.put(root.forms[0], 1, Theme.Mode.Light)
     }

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "pageaudit.h"
-#include "pagerules.h"
+#include "tests/qml/checker/pageaudit.h"
+#include "tests/qml/checker/pagerules.h"
 #include <QHashFunctions>
 
 namespace {

@@ -1,0 +1,191 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtTest
+import Steelyard.Checker
+import Steelyard.Controls
+import Steelyard.Theme
+
+Item {
+    id: root
+
+    width: 700
+    height: 700
+
+    PressKey {
+        id: key
+        x: 20
+        y: 20
+        text: "KEEP"
+        fact: "110 kg"
+    }
+    PressKey {
+        id: neighbour
+        x: 400
+        y: 20
+        text: "Next"
+    }
+    PressKey {
+        id: instead
+        x: 20
+        y: 20
+        visible: false
+        text: "Start"
+    }
+    PressKey {
+        id: step
+        x: 20
+        y: 300
+        text: "+2.5"
+        repeats: true
+    }
+    PressKey {
+        id: mainKey
+        y: 500
+        width: 300
+        main: true
+        text: "SET DONE"
+    }
+    SignalSpy {
+        id: spy
+        target: key
+        signalName: "clicked"
+    }
+    SignalSpy {
+        id: nextSpy
+        target: neighbour
+        signalName: "clicked"
+    }
+    SignalSpy {
+        id: insteadSpy
+        target: instead
+        signalName: "clicked"
+    }
+    SignalSpy {
+        id: stepSpy
+        target: step
+        signalName: "clicked"
+    }
+
+    ControlCase {
+        name: "PressKey"
+
+        function init() {
+            reset()
+            key.enabled = true
+            key.visible = true
+            instead.visible = false
+            for (const each of [spy, nextSpy, insteadSpy, stepSpy])
+                each.clear()
+        }
+        function test_firesOnLiftOnce() {
+            const touch = touchEvent(key)
+            touch.press(0, key, 10, 10).commit()
+            compare(spy.count, 0)
+            verify(key.down)
+            touch.release(0, key, 10, 10).commit()
+            compare(spy.count, 1)
+            verify(!key.down)
+        }
+        function test_mouse() {
+            mouseClick(target(key))
+            compare(spy.count, 1)
+        }
+        function test_slideOffCancels() {
+            slideOff(key)
+            compare(spy.count, 0)
+            tap(key)
+            compare(spy.count, 1)
+        }
+        function test_secondTapTooSoonDoesNothing() {
+            tap(key)
+            tap(key)
+            compare(spy.count, 1)
+            wait(Theme.tapQuiet + 20)
+            tap(key)
+            compare(spy.count, 2)
+        }
+        function test_secondTapByKeyboardTooSoonDoesNothing() {
+            focusByKey(key)
+            keyClick(Qt.Key_Return)
+            keyClick(Qt.Key_Space)
+            compare(spy.count, 1)
+        }
+        function test_quickTapsOnTwoKeysBothCount() {
+            tap(key)
+            tap(neighbour)
+            compare([spy.count, nextSpy.count], [1, 1])
+        }
+        function test_secondTapOnWhatTookItsPlaceDoesNothing() {
+            tap(key)
+            key.visible = false
+            instead.visible = true
+            tap(instead)
+            compare(insteadSpy.count, 0)
+            wait(Theme.tapQuiet + 20)
+            tap(instead)
+            compare(insteadSpy.count, 1)
+        }
+        function test_stepKeysTakeQuickTaps() {
+            tap(step)
+            tap(step)
+            tap(step)
+            compare(stepSpy.count, 3)
+        }
+        function test_keyboard_data() {
+            return [{tag: "return", key: Qt.Key_Return}, {tag: "enter", key: Qt.Key_Enter}, {tag: "space", key: Qt.Key_Space}]
+        }
+        function test_keyboard(row) {
+            focusByKey(key)
+            keyClick(row.key)
+            compare(spy.count, 1)
+        }
+        function test_ringOnlyForTheKeyboard() {
+            focusByKey(key)
+            verify(key.visualFocus)
+            tap(neighbour)
+            verify(!neighbour.visualFocus)
+        }
+        function test_tabGoesOn() {
+            focusByKey(key)
+            keyClick(Qt.Key_Tab)
+            verify(target(neighbour).activeFocus)
+        }
+        function test_disabled() {
+            key.enabled = false
+            tap(key)
+            mouseClick(key)
+            compare(spy.count, 0)
+            verify(PageAudit.contrast(key.front, Theme.role.wash) >= 4.5)
+        }
+        function test_screenReader() {
+            compare(AccessProbe.name(target(key)), "KEEP 110 kg")
+            compare(AccessProbe.role(target(key)), Accessible.Button)
+            verify(AccessProbe.press(target(key)))
+            compare(spy.count, 1)
+        }
+        function test_sizes() {
+            atEverySize(tag => {
+                atLeast(key, Theme.touch, Theme.touch, tag)
+                atLeast(mainKey, Theme.touchMain, Theme.touchMain, tag)
+                atLeast(target(key), key.width, key.height, tag)
+            })
+        }
+        function test_factGoesBelowWhenItMust() {
+            const flat = key.implicitHeight
+            Theme.textFactor = 2
+            key.width = 150
+            verify(key.implicitHeight > 1.5 * flat)
+            key.width = Qt.binding(() => key.implicitWidth)
+            verify(key.width > 150)
+        }
+        function test_looksOfAState() {
+            verify(Qt.colorEqual(mainKey.background.color, Theme.role.accent))
+            neighbour.chosen = true
+            verify(Qt.colorEqual(neighbour.background.color, Theme.role.ink))
+            verify(AccessProbe.isChecked(target(neighbour)))
+            neighbour.chosen = false
+            verify(!AccessProbe.isChecked(target(neighbour)))
+            verify(Qt.colorEqual(neighbour.background.color, Theme.role.paper))
+        }
+    }
+}

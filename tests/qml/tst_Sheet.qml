@@ -1,0 +1,176 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import QtTest
+import Steelyard.Checker
+import Steelyard.Controls
+import Steelyard.Theme
+
+Item {
+    id: root
+
+    width: 1280
+    height: 1000
+    LayoutMirroring.childrenInherit: true
+
+    Sheet {
+        id: sheet
+        width: Theme.pageWidth
+        height: Theme.pageHeight
+        heading: "Ana Moreau, back squat"
+        under: "set-up for today"
+        back: "Squad"
+        places: ["Squad", "Kit"]
+        tools: PressKey { objectName: "tool"; text: "Sun"; size: Theme.key; least: Theme.touchFloor; tight: true }
+        pinned: Words { objectName: "pinned"; text: "pinned" }
+        foot: PressKey { objectName: "keep"; Layout.fillWidth: true; main: true; text: "KEEP" }
+
+        Repeater {
+            model: 20
+            PressKey {
+                required property int index
+                objectName: "row " + index
+                Layout.fillWidth: true
+                text: "row " + index
+            }
+        }
+    }
+    SignalSpy {
+        id: backSpy
+        target: sheet
+        signalName: "backRequested"
+    }
+    SignalSpy {
+        id: placeSpy
+        target: sheet
+        signalName: "placeChosen"
+    }
+
+    ControlCase {
+        name: "Sheet"
+
+        function init() {
+            reset()
+            sheet.back = "Squad"
+            sheet.bar = true
+            sheet.contentY = 0
+            root.LayoutMirroring.enabled = false
+            sheet.forceActiveFocus()
+            backSpy.clear()
+            placeSpy.clear()
+        }
+        function box(name) {
+            const item = findChild(sheet, name)
+            return item.mapToItem(sheet, 0, 0, item.width, item.height)
+        }
+        function test_arrowGoesBackOnce() {
+            tap(findChild(sheet, "back"))
+            tap(findChild(sheet, "back"))
+            compare(backSpy.count, 1)
+        }
+        function test_escAndBack_data() {
+            return [{tag: "esc", key: Qt.Key_Escape}, {tag: "back", key: Qt.Key_Back}]
+        }
+        function test_escAndBack(row) {
+            keyClick(row.key)
+            compare(backSpy.count, 1)
+            findChild(sheet, "keep").forceActiveFocus()
+            keyClick(row.key)
+            compare(backSpy.count, 2)
+            sheet.back = ""
+            keyClick(row.key)
+            compare(backSpy.count, 2)
+        }
+        function test_noArrowWithoutAWayBack() {
+            verify(findChild(sheet, "back").visible)
+            sheet.back = ""
+            verify(!findChild(sheet, "back").visible)
+        }
+        function test_backIsNamed() {
+            compare(AccessProbe.name(target(findChild(sheet, "back"))), "Back to Squad")
+        }
+        function test_places() {
+            const places = () => targets(sheet).filter(key => ["Squad", "Kit"].includes(AccessProbe.name(key)))
+            compare(places().map(key => AccessProbe.name(key)), ["Squad", "Kit"])
+            compare(places().map(key => AccessProbe.description(key)), ["you are here", ""])
+            tap(places()[1])
+            compare(placeSpy.count, 1)
+            compare(placeSpy.signalArguments[0][0], 1)
+            sheet.bar = false
+            compare(places().length, 0)
+        }
+        function test_headAndFootStayAndCover() {
+            waitForRendering(sheet, 100)
+            const before = [box("back").y, box("pinned").y, box("keep").y]
+            sheet.contentY = 300
+            waitForRendering(sheet, 100)
+            compare([box("back").y, box("pinned").y, box("keep").y], before)
+            verify(box("row 19").y > before[2], "the page is longer than its window")
+            tap(findChild(sheet, "keep"))
+        }
+        function test_tabScrollsIntoSight() {
+            waitForRendering(sheet, 100)
+            focusByKey(findChild(sheet, "row 19"))
+            wait(1)
+            const last = box("row 19")
+            verify(last.y + last.height <= box("keep").y, "above the foot: " + last.y)
+            focusByKey(findChild(sheet, "row 0"))
+            wait(1)
+            verify(box("row 0").y >= box("pinned").y + box("pinned").height)
+        }
+        function test_pageKeysScroll() {
+            waitForRendering(sheet, 100)
+            keyClick(Qt.Key_PageDown)
+            verify(sheet.contentY > 100)
+            const far = sheet.contentY
+            for (let i = 0; i < 30; ++i)
+                keyClick(Qt.Key_PageDown)
+            verify(sheet.contentY > far)
+            const end = sheet.contentY
+            keyClick(Qt.Key_PageDown)
+            compare(sheet.contentY, end)
+            for (let i = 0; i < 40; ++i)
+                keyClick(Qt.Key_PageUp)
+            compare(sheet.contentY, 0)
+        }
+        function test_wholeTaskByTab() {
+            findChild(sheet, "back").forceActiveFocus(Qt.TabFocusReason)
+            const met = new Set()
+            for (let i = 0; i < 30; ++i) {
+                met.add(AccessProbe.name(Window.window ? Window.window.activeFocusItem : sheet.focused))
+                keyClick(Qt.Key_Tab)
+            }
+            for (const name of ["Back to Squad", "Sun", "row 0", "row 19", "KEEP", "Squad", "Kit"])
+                verify(met.has(name), name + " is met")
+        }
+        function test_keysStandBesideOnAPhonesSide() {
+            Theme.fit(720, 360)
+            waitForRendering(sheet, 100)
+            verify(box("keep").x > 340)
+            verify(box("row 0").x + box("row 0").width < box("keep").x)
+            verify(box("row 0").y < 200, "the page begins at " + box("row 0").y)
+            for (const factor of [1.5, 2]) {
+                Theme.textFactor = factor
+                waitForRendering(sheet, 100)
+                verify(box("keep").y >= Theme.topGap && box("keep").y + box("keep").height < 360 - Theme.touchFloor, "KEEP in sight at " + factor)
+                focusByKey(findChild(sheet, "row 5"))
+                wait(1)
+                verify(box("row 5").y >= box("pinned").y + box("pinned").height, "rows can be reached at " + factor)
+            }
+        }
+        function test_mirrors() {
+            root.LayoutMirroring.enabled = true
+            waitForRendering(sheet, 100)
+            verify(box("back").x > box("tool").x)
+            verify(findChild(sheet, "back").text.startsWith("›"))
+        }
+        function test_backgroundIsThePaper() {
+            Theme.mode = Theme.Mode.Dark
+            waitForRendering(sheet, 100)
+            const picture = grabImage(sheet)
+            verify(Qt.colorEqual(picture.pixel(2, 2), Theme.role.paper))
+            verify(Qt.colorEqual(picture.pixel(2, 500), Theme.role.paper))
+        }
+    }
+}
