@@ -1,0 +1,239 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/resistance/bandfit.h"
+
+#include "core/measure/leastsquares.h"
+
+#include <algorithm>
+#include <boost/math/distributions/students_t.hpp>
+#include <cmath>
+#include <string>
+
+namespace steelyard {
+
+namespace {
+
+constexpr std::size_t coefficientsOf(BandModel model) { return model == BandModel::Line ? 1 : 2; }
+
+std::array<double, 2> basisOf(BandModel model, double stretch)
+{
+    const double s = stretch - 1;
+    switch (model) {
+    case BandModel::Line: return {s, 0};
+    case BandModel::Quadratic: return {s, s * s};
+    case BandModel::Rubber: break;
+    }
+    return {stretch - 1 / (stretch * stretch), 1 - 1 / (stretch * stretch * stretch)};
+}
+
+std::string pointName(std::size_t i) { return "point " + std::to_string(i + 1); }
+
+std::optional<Error> fault(Length rest, std::span<const BandPoint> points)
+{
+    if (!std::isfinite(rest.si()) || rest.si() <= 0)
+        return Error{Refusal::OutOfRange, "rest length"};
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        if (!std::isfinite(points[i].length.si()) || !std::isfinite(points[i].pull.si()))
+            return Error{Refusal::NotFinite, pointName(i)};
+        if (points[i].length <= rest)
+            return Error{Refusal::BelowRest, pointName(i)};
+        if (points[i].pull.si() < 0)
+            return Error{Refusal::OutOfRange, pointName(i)};
+    }
+    return std::nullopt;
+}
+
+Result<LinearFit> fitPoints(BandModel model, Length rest, std::span<const BandPoint> points)
+{
+    const std::size_t k = coefficientsOf(model);
+    std::vector<double> design, pulls;
+    for (const BandPoint& p : points) {
+        const auto row = basisOf(model, p.length / rest);
+        design.insert(design.end(), row.begin(), row.begin() + static_cast<std::ptrdiff_t>(k));
+        pulls.push_back(p.pull.si());
+    }
+    return fitLinear(design, k, pulls);
+}
+
+}
+
+Result<BandFit> BandFit::with(BandModel model, Length rest, std::span<const BandPoint> points)
+{
+    if (auto wrong = fault(rest, points))
+        return *wrong;
+    const auto linear = fitPoints(model, rest, points);
+    if (!linear)
+        return linear.error();
+
+    BandFit fit;
+    fit.m_model = model;
+    fit.m_rest = rest;
+    fit.m_count = coefficientsOf(model);
+    fit.m_points = points.size();
+    const auto [shortest, longest] = std::minmax_element(points.begin(), points.end(), [](auto& a, auto& b) { return a.length < b.length; });
+    fit.m_shortest = shortest->length;
+    fit.m_longest = longest->length;
+    for (std::size_t i = 0; i < fit.m_count; ++i)
+        fit.m_coefficients[i] = newtons(linear->coefficients[i]);
+
+    const double n = static_cast<double>(fit.m_points), parameters = static_cast<double>(fit.m_count + 1);
+    const auto most = std::max_element(points.begin(), points.end(), [](auto& a, auto& b) { return a.pull < b.pull; });
+    const double nothing = 1e-12 * most->pull.si();
+    fit.m_exact = linear->residualSumOfSquares <= n * nothing * nothing;
+    if (linear->residualSd) {
+        const double sd = *linear->residualSd;
+        fit.m_residualSd = newtons(sd);
+        const auto& c = linear->unscaledCovariance;
+        fit.m_root[0] = sd * std::sqrt(c[0]);
+        if (fit.m_count == 2) {
+            fit.m_root[1] = fit.m_root[0] > 0 ? sd * sd * c[1] / fit.m_root[0] : 0;
+            fit.m_root[2] = std::sqrt(std::max(0.0, sd * sd * c[3] - fit.m_root[1] * fit.m_root[1]));
+        }
+    }
+    if (!fit.m_exact && n - parameters - 1 > 0)
+        fit.m_aicc = n * std::log(linear->residualSumOfSquares / n) + 2 * parameters + 2 * parameters * (parameters + 1) / (n - parameters - 1);
+    // each model's slope is monotone up to a positive factor, so its ends decide
+    fit.m_rises = fit.slope(fit.m_shortest).si() >= 0 && fit.slope(fit.m_longest).si() >= 0;
+    return fit;
+}
+
+Result<BandFit> BandFit::best(Length rest, std::span<const BandPoint> points)
+{
+    if (points.size() < 5) {
+        auto fit = with(BandModel::Rubber, rest, points);
+        if (fit && !fit->rises())
+            return Error{Refusal::NoRisingFit, "points"};
+        return fit;
+    }
+    std::optional<BandFit> chosen;
+    for (const BandModel model : {BandModel::Line, BandModel::Quadratic, BandModel::Rubber}) {
+        auto fit = with(model, rest, points);
+        if (!fit)
+            return fit.error();
+        if (!fit->rises())
+            continue;
+        const auto better = [](const BandFit& a, const BandFit& b) {
+            if (a.m_exact || b.m_exact)
+                return a.m_exact && !b.m_exact;
+            return a.m_aicc && (!b.m_aicc || *a.m_aicc < *b.m_aicc);
+        };
+        if (!chosen || better(*fit, *chosen))
+            chosen = *fit;
+    }
+    if (!chosen)
+        return Error{Refusal::NoRisingFit, "points"};
+    return *chosen;
+}
+
+bool BandFit::knows(Length length) const
+{
+    return length.si() <= knownUpTo().si() * (1 + 1e-12);
+}
+
+Force BandFit::pull(Length length) const
+{
+    return length <= m_rest ? Force{} : newtons(combine(basis(length / m_rest)));
+}
+
+Stiffness BandFit::slope(Length length) const
+{
+    return length < m_rest ? Stiffness{} : newtons(combine(basisSlope(length / m_rest))) / m_rest;
+}
+
+Energy BandFit::work(Length length) const
+{
+    return length <= m_rest ? Energy{} : newtons(combine(basisIntegral(length / m_rest))) * m_rest;
+}
+
+std::array<double, 2> BandFit::pullEffects(Length length) const
+{
+    return length <= m_rest ? Pair{} : effects(basis(length / m_rest));
+}
+
+std::array<double, 2> BandFit::workEffects(Length length) const
+{
+    if (length <= m_rest)
+        return {};
+    const Pair g = basisIntegral(length / m_rest);
+    return effects({g[0] * m_rest.si(), g[1] * m_rest.si()});
+}
+
+Force BandFit::uncertainty(Length length) const
+{
+    const Pair e = pullEffects(length);
+    return newtons(std::max(std::hypot(e[0], e[1]), leastRelativeU() * std::abs(pull(length).si())));
+}
+
+BandFit::Pair BandFit::basis(double stretch) const
+{
+    return basisOf(m_model, stretch);
+}
+
+BandFit::Pair BandFit::basisSlope(double stretch) const
+{
+    switch (m_model) {
+    case BandModel::Line: return {1, 0};
+    case BandModel::Quadratic: return {1, 2 * (stretch - 1)};
+    case BandModel::Rubber: break;
+    }
+    const double inverse = 1 / stretch, cube = inverse * inverse * inverse;
+    return {1 + 2 * cube, 3 * cube * inverse};
+}
+
+BandFit::Pair BandFit::basisIntegral(double stretch) const
+{
+    const double s = stretch - 1;
+    switch (m_model) {
+    case BandModel::Line: return {s * s / 2, 0};
+    case BandModel::Quadratic: return {s * s / 2, s * s * s / 3};
+    case BandModel::Rubber: break;
+    }
+    return {stretch * stretch / 2 + 1 / stretch - 1.5, stretch + 1 / (2 * stretch * stretch) - 1.5};
+}
+
+BandFit::Pair BandFit::effects(const Pair& g) const
+{
+    return {m_root[0] * g[0] + m_root[1] * g[1], m_root[2] * g[1]};
+}
+
+double BandFit::combine(const Pair& terms) const
+{
+    return m_coefficients[0].si() * terms[0] + m_coefficients[1].si() * terms[1];
+}
+
+std::optional<OddPoint> oddPoint(BandModel model, Length rest, std::span<const BandPoint> points)
+{
+    const std::size_t n = points.size(), k = coefficientsOf(model);
+    if (n < k + 3 || fault(rest, points))
+        return std::nullopt;
+    const auto fit = fitPoints(model, rest, points);
+    if (!fit)
+        return std::nullopt;
+
+    const double freedom = static_cast<double>(n - k - 1);
+    double largest = 0;
+    OddPoint odd;
+    for (std::size_t i = 0; i < n; ++i) {
+        const auto row = basisOf(model, points[i].length / rest);
+        double fitted = 0;
+        for (std::size_t j = 0; j < k; ++j)
+            fitted += fit->coefficients[j] * row[j];
+        const double residual = points[i].pull.si() - fitted, rest1 = 1 - fit->leverage({row.data(), k});
+        if (rest1 <= 1e-9)
+            continue;
+        const double others = fit->residualSumOfSquares - residual * residual / rest1;
+        const double size = std::abs(residual) / std::sqrt(std::max(others, 0.0) / freedom * rest1);
+        if (size > largest) {
+            largest = size;
+            odd = {i, newtons(residual / rest1)};
+        }
+    }
+    const boost::math::students_t_distribution<double> t(freedom);
+    const double limit = boost::math::quantile(boost::math::complement(t, 0.05 / (2 * static_cast<double>(n))));
+    // a thousandth of the pull is less than any scale here can show
+    const bool tiny = std::abs(odd.off.si()) < 1e-3 * std::abs(points[odd.index].pull.si());
+    if (largest <= limit || tiny)
+        return std::nullopt;
+    return odd;
+}
+
+}

@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/resistance/hung.h"
+
+#include <algorithm>
+
+namespace steelyard::hung {
+
+namespace {
+
+template <typename... Fs>
+struct Cases : Fs... {
+    using Fs::operator()...;
+};
+
+double sign(const HungHelp& h) { return h.helps ? -1 : 1; }
+
+/// Past its ends a measured pull is unknown; its end value stands in so that sums stay finite.
+double within(const HungHelp& h, Height bar)
+{
+    return std::clamp((bar - h.origin).si(), h.pull.first().si(), h.pull.last().si());
+}
+
+Effect single(SourceId source, Force amount)
+{
+    Effect e;
+    e.source = source;
+    e.amount[0] = amount.si();
+    return e;
+}
+
+}
+
+PullKind kind(const HungItem& item)
+{
+    return std::visit(Cases{[](const HungChain&) { return PullKind::Chain; }, [](const HungBand&) { return PullKind::Band; },
+                            [](const HungHelp&) { return PullKind::Help; }},
+                      item);
+}
+
+bool knows(const HungItem& item, Height bar)
+{
+    return std::visit(Cases{[](const HungChain&) { return true; }, [&](const HungBand& b) { return b.knows(bar); },
+                            [&](const HungHelp& h) {
+                                constexpr double hair = 1e-9;
+                                const double at = (bar - h.origin).si();
+                                return at >= h.pull.first().si() - hair && at <= h.pull.last().si() + hair;
+                            }},
+                      item);
+}
+
+Force pull(const HungItem& item, Height bar)
+{
+    return std::visit(Cases{[&](const HungChain& c) { return weight(c.massAt(bar)); }, [&](const HungBand& b) { return b.verticalPull(bar); },
+                            [&](const HungHelp& h) { return sign(h) * newtons(h.pull.curve().at(within(h, bar)).value_or(0)); }},
+                      item);
+}
+
+Stiffness slope(const HungItem& item, Height bar)
+{
+    return std::visit(Cases{[&](const HungChain& c) { return c.massSlopeAt(bar) * standardGravity; },
+                            [&](const HungBand& b) { return b.verticalSlope(bar); },
+                            [&](const HungHelp& h) {
+                                const auto s = h.pull.curve().slopeAt((bar - h.origin).si());
+                                return sign(h) * Stiffness::fromSi(s.value_or(0));
+                            }},
+                      item);
+}
+
+Force meanPull(const HungItem& item, Height from, Height to)
+{
+    return std::visit(Cases{[&](const HungChain& c) { return weight(c.meanMass(from, to)); },
+                            [&](const HungBand& b) { return b.meanPull(from, to); },
+                            [&](const HungHelp& h) {
+                                const double a = within(h, from), b = within(h, to);
+                                const auto area = h.pull.curve().integral(a, b);
+                                return area && b > a ? sign(h) * newtons(*area / (b - a)) : pull(item, from);
+                            }},
+                      item);
+}
+
+Mass movingMass(const HungItem& item, Height bar)
+{
+    const auto* chain = std::get_if<HungChain>(&item);
+    return chain ? chain->massAt(bar) : Mass{};
+}
+
+Force pullAlongFloor(const HungItem& item, Height bar)
+{
+    const auto* band = std::get_if<HungBand>(&item);
+    return band ? band->pullAlongFloor(bar) : Force{};
+}
+
+Effect effect(const HungItem& item, Height bar)
+{
+    return std::visit(Cases{[&](const HungChain& c) { return single(c.chain().measurement, weight(c.uncertaintyAt(bar))); },
+                            [&](const HungBand& b) { return b.effectAt(bar); },
+                            [&](const HungHelp& h) { return single(h.pull.measurement(), sign(h) * h.pull.readingU()); }},
+                      item);
+}
+
+Effect meanEffect(const HungItem& item, Height from, Height to)
+{
+    return std::visit(Cases{[&](const HungChain& c) { return single(c.chain().measurement, weight(c.meanUncertainty(from, to))); },
+                            [&](const HungBand& b) { return b.meanEffect(from, to); },
+                            [&](const HungHelp& h) { return single(h.pull.measurement(), sign(h) * h.pull.readingU()); }},
+                      item);
+}
+
+Force ownUncertainty(const HungItem& item, Height bar)
+{
+    const auto* band = std::get_if<HungBand>(&item);
+    return band ? band->twinUncertaintyAt(bar) : Force{};
+}
+
+Force meanOwnUncertainty(const HungItem& item, Height from, Height to)
+{
+    const auto* band = std::get_if<HungBand>(&item);
+    return band ? band->meanTwinUncertainty(from, to) : Force{};
+}
+
+void appendKinks(const HungItem& item, std::vector<Height>& out)
+{
+    std::visit(Cases{[&](const HungChain& c) {
+                         out.push_back(c.firstLinkUp());
+                         out.push_back(c.lastLinkOff());
+                     },
+                     [&](const HungBand& b) {
+                         const Height anchor = b.hang().anchorHeight;
+                         out.push_back(anchor);
+                         for (const auto reach : {b.reachAtRest(), b.reachKnown()}) {
+                             if (reach) {
+                                 out.push_back(anchor - *reach);
+                                 out.push_back(anchor + *reach);
+                             }
+                         }
+                     },
+                     [&](const HungHelp& h) {
+                         for (const double knot : h.pull.curve().knots())
+                             out.push_back(h.origin + metres(knot));
+                     }},
+               item);
+}
+
+}
