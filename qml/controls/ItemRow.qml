@@ -28,7 +28,9 @@ Tappable {
     contentItem: Item {
         id: place
 
-        readonly property bool below: Theme.stacked && root.pieced
+        // reckoned without the tags that a row below brings along, or the two would chase each other
+        readonly property real beside: place.width - leftCell.least - rightCell.least - 2 * Theme.apart
+        readonly property bool below: root.pieced && (Theme.stacked || place.beside < Math.min(whatMetrics.advanceWidth, place.width / 2))
 
         implicitHeight: place.below ? texts.height + Theme.line + pieces.height : Math.max(texts.height, root.pieced ? pieces.height : 0)
 
@@ -37,6 +39,7 @@ Tappable {
             anchors { left: parent.left; right: parent.right; rightMargin: place.below || !root.pieced ? 0 : pieces.width + Theme.apart }
             y: place.below ? Math.max(0, (place.height - place.implicitHeight) / 2) : Math.round((place.height - height) / 2)
             Words {
+                id: whatWords
                 width: parent.width
                 text: root.what
                 size: Theme.act
@@ -65,16 +68,25 @@ Tappable {
                 LayoutMirroring.enabled: false
                 LayoutMirroring.childrenInherit: true
                 PieceCell {
+                    id: leftCell
                     side: "L"
                     piece: root.leftPiece
-                    tagged: root.tagged
+                    tagged: root.tagged || place.below
+                    tagCounts: root.tagged
                 }
                 PieceCell {
+                    id: rightCell
                     side: "R"
                     piece: root.rightPiece
-                    tagged: root.tagged
+                    tagged: root.tagged || place.below
+                    tagCounts: root.tagged
                 }
             }
+        }
+        TextMetrics {
+            id: whatMetrics
+            text: root.what
+            font: whatWords.font
         }
     }
 
@@ -83,14 +95,18 @@ Tappable {
         required property string side
         required property string piece
         required property bool tagged
+        required property bool tagCounts
+        readonly property real least: pieceWords.width + (cell.tagCounts ? tag.implicitWidth + Theme.line : 0)
         spacing: Theme.line
         SideTag {
+            id: tag
             visible: cell.tagged && cell.piece !== ""
             side: cell.side
             size: Theme.body
             Accessible.ignored: true
         }
         Words {
+            id: pieceWords
             width: Math.max(Theme.pieceColumn, implicitWidth)
             text: cell.piece
             horizontalAlignment: cell.tagged ? Text.AlignLeft : Text.AlignRight

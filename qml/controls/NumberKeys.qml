@@ -46,6 +46,7 @@ FocusScope {
                 enabled: key.modelData !== ""
                 repeats: true
                 tight: true
+                padding: Theme.line
                 text: key.rub ? qsTr("rub out") : key.modelData
                 name: key.point ? qsTr("decimal point") : key.text
                 size: key.rub ? Theme.key : Theme.figure

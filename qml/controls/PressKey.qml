@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Shapes
 import Steelyard.Theme
@@ -41,20 +40,18 @@ Tappable {
                     : root.outlined ? Theme.rule : Theme.edging
         border.color: root.outlined && root.enabled ? Theme.role.ink : Theme.role.edge
 
-        Loader {
+        Shape {
             anchors.fill: parent
-            active: root.planned
-            sourceComponent: Shape {
-                ShapePath {
-                    strokeColor: Theme.role.ink
-                    strokeWidth: Theme.rule
-                    strokeStyle: ShapePath.DashLine
-                    dashPattern: [3, 2]
-                    fillColor: "transparent"
-                    PathPolyline {
-                        path: [Qt.point(1, 1), Qt.point(root.width - 1, 1), Qt.point(root.width - 1, root.height - 1),
-                               Qt.point(1, root.height - 1), Qt.point(1, 1)]
-                    }
+            visible: root.planned
+            ShapePath {
+                strokeColor: Theme.role.ink
+                strokeWidth: Theme.rule
+                strokeStyle: ShapePath.DashLine
+                dashPattern: [3, 2]
+                fillColor: "transparent"
+                PathPolyline {
+                    path: [Qt.point(1, 1), Qt.point(root.width - 1, 1), Qt.point(root.width - 1, root.height - 1),
+                           Qt.point(1, root.height - 1), Qt.point(1, 1)]
                 }
             }
         }

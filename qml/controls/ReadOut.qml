@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 pragma ComponentBehavior: Bound
 import QtQuick
+import QtQuick.Layouts
 import Steelyard.Theme
 
 /** A number with its unit, and the rule below it that says how far it is: planned (dotted), entered, kept (double). */
@@ -34,6 +35,8 @@ Item {
 
     implicitWidth: root.natural
     implicitHeight: Math.round(root.fitted * 0.92) + (root.entry === ReadOut.State.None ? 0 : 3 * Theme.rule)
+    Layout.fillWidth: true
+    Layout.maximumWidth: root.natural
     Accessible.role: Accessible.StaticText
     Accessible.name: root.entry === ReadOut.State.Planned ? qsTr("%1, filled in").arg(root.spoken)
                    : root.entry === ReadOut.State.Kept ? qsTr("%1, kept").arg(root.spoken) : root.spoken

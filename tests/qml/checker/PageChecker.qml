@@ -9,7 +9,6 @@ Item {
     id: root
 
     required property TestCase testCase
-    property string pictures: ""
     property Item page: null
     readonly property var forms: [{name: "phone", width: 360, height: 720}, {name: "phone on its side", width: 720, height: 360},
         {name: "tablet upright", width: 800, height: 1000}, {name: "tablet", width: 1280, height: 800}]
@@ -63,8 +62,7 @@ Item {
         root.settle()
         const tag = [row.name, form.name, ["light", "dark", "sun"][mode], "text " + factor].join(", ") + more
         const list = root.findings(frame, form.width, form.height).map(found => tag + ": " + found)
-        if (root.pictures)
-            root.testCase.grabImage(frame).save(root.pictures + "/" + tag.replace(/[ ,.]+/g, "-") + ".png")
+        PageAudit.keepPicture(frame, form.width, form.height, tag.replace(/[ ,.]+/g, "-"))
         return list
     }
     /** One page {name, component, setup} at all sizes; an empty list means that nothing was found. */
@@ -84,6 +82,13 @@ Item {
         list = list.concat(root.look(row, root.forms[0], 1, Theme.Mode.Light, " right to left"))
         root.load(row, root.forms[0], false)
         return list
+    }
+    /** Fails with every finding of `matrix`, each on its own line. */
+    function check(row: var) {
+        const list = root.matrix(row)
+        for (const found of list)
+            console.warn(found)
+        root.testCase.compare(list.length, 0, row.name + " breaks no rule")
     }
     function drop() {
         if (root.page)

@@ -40,6 +40,13 @@ quint32 PageAudit::shape(QQuickItem *page)
     return static_cast<quint32>(sum);
 }
 
+void PageAudit::keepPicture(QQuickItem *page, qreal width, qreal height, const QString &name)
+{
+    const QString folder = qEnvironmentVariable("STEELYARD_PICTURES");
+    if (!folder.isEmpty() && page)
+        lookAt(*page, QSizeF(width, height)).full.save(folder + QLatin1Char('/') + name + QStringLiteral(".png"));
+}
+
 bool PageAudit::scrollToEnd(QQuickItem *page)
 {
     bool moved = false;

@@ -19,6 +19,8 @@ public:
     [[nodiscard]] Q_INVOKABLE static qreal contrast(const QColor &a, const QColor &b);
     /// A number that changes when anything on the page moves; two equal ones in a row mean that the page has settled.
     [[nodiscard]] Q_INVOKABLE static quint32 shape(QQuickItem *page);
+    /// Saves the page as painted into the folder that STEELYARD_PICTURES names; without one nothing is saved.
+    Q_INVOKABLE static void keepPicture(QQuickItem *page, qreal width, qreal height, const QString &name);
     /// Everything that scrolls goes to its end; false when nothing does.
     Q_INVOKABLE static bool scrollToEnd(QQuickItem *page);
 };
