@@ -39,7 +39,7 @@ Tappable {
 
         Column {
             id: texts
-            readonly property real natural: labelMetrics.advanceWidth
+            readonly property real natural: Math.max(labelMetrics.advanceWidth, Math.min(hintMetrics.advanceWidth, place.width / 2))
             anchors.left: parent.left
             y: place.below ? Math.max(0, (place.height - place.implicitHeight) / 2) : Math.round((place.height - height) / 2)
             width: place.textWidth
@@ -52,6 +52,7 @@ Tappable {
                 Accessible.ignored: true
             }
             Words {
+                id: hintWords
                 width: parent.width
                 visible: text !== ""
                 text: root.hint
@@ -88,6 +89,11 @@ Tappable {
             id: labelMetrics
             text: root.label
             font: labelWords.font
+        }
+        TextMetrics {
+            id: hintMetrics
+            text: root.hint
+            font: hintWords.font
         }
         TextMetrics {
             id: valueMetrics

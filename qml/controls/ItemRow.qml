@@ -62,9 +62,11 @@ Tappable {
             width: pieceRow.width
             height: pieceRow.height
             visible: root.pieced
-            Row {
+            Grid {
                 id: pieceRow
-                spacing: Theme.apart
+                readonly property real natural: leftCell.width + rightCell.width + Theme.indent
+                columns: place.below && pieceRow.natural > place.width ? 1 : 2
+                columnSpacing: place.below ? Theme.indent : Theme.apart
                 LayoutMirroring.enabled: false
                 LayoutMirroring.childrenInherit: true
                 PieceCell {
@@ -73,6 +75,7 @@ Tappable {
                     piece: root.leftPiece
                     tagged: root.tagged || place.below
                     tagCounts: root.tagged
+                    column: place.below ? 0 : Theme.pieceColumn
                 }
                 PieceCell {
                     id: rightCell
@@ -80,6 +83,7 @@ Tappable {
                     piece: root.rightPiece
                     tagged: root.tagged || place.below
                     tagCounts: root.tagged
+                    column: place.below ? 0 : Theme.pieceColumn
                 }
             }
         }
@@ -96,7 +100,8 @@ Tappable {
         required property string piece
         required property bool tagged
         required property bool tagCounts
-        readonly property real least: pieceWords.width + (cell.tagCounts ? tag.implicitWidth + Theme.line : 0)
+        required property real column
+        readonly property real least: Math.max(Theme.pieceColumn, pieceWords.implicitWidth) + (cell.tagCounts ? tag.implicitWidth + Theme.line : 0)
         spacing: Theme.line
         SideTag {
             id: tag
@@ -107,7 +112,7 @@ Tappable {
         }
         Words {
             id: pieceWords
-            width: Math.max(Theme.pieceColumn, implicitWidth)
+            width: Math.max(cell.column, implicitWidth)
             text: cell.piece
             horizontalAlignment: cell.tagged ? Text.AlignLeft : Text.AlignRight
             wrapMode: Text.NoWrap

@@ -20,7 +20,7 @@ Item {
     readonly property real natural: Math.ceil(numberMetrics.advanceWidth
                                               + (root.unit ? root.gap + unitMetrics.advanceWidth : 0)
                                               + (root.tail ? 1.5 * root.gap + tailMetrics.advanceWidth : 0)) + Theme.rule
-    readonly property real gap: root.size * 0.12
+    readonly property real gap: Math.max(root.size * 0.12, 3 * Theme.rule)
     readonly property int unitSize: Math.max(Theme.note, Math.round(root.size * Theme.unitShare))
     readonly property int tailSize: Math.max(Theme.note, Math.round(root.size * Theme.tailShare))
     // a number too long for its place is set smaller, never cut
@@ -49,7 +49,7 @@ Item {
         height: row.height
         Row {
             id: row
-            spacing: root.fitted * 0.12
+            spacing: root.gap * root.share
             // digits before unit in every language
             LayoutMirroring.enabled: false
             LayoutMirroring.childrenInherit: true

@@ -80,6 +80,10 @@ Item {
         }
         root.load(row, root.forms[0], true)
         list = list.concat(root.look(row, root.forms[0], 1, Theme.Mode.Light, " right to left"))
+        PageAudit.speakLonger(true)
+        root.load(row, root.forms[0], false)
+        list = list.concat(root.look(row, root.forms[0], 1, Theme.Mode.Light, " in longer words"))
+        PageAudit.speakLonger(false)
         root.load(row, root.forms[0], false)
         return list
     }
@@ -96,6 +100,7 @@ Item {
         root.page = null
     }
     function clear() {
+        PageAudit.speakLonger(false)
         root.drop()
         frame.LayoutMirroring.enabled = false
         root.put(root.forms[0], 1, Theme.Mode.Light)

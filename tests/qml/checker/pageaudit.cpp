@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/qml/checker/pageaudit.h"
+#include "tests/qml/checker/longerwords.h"
 #include "tests/qml/checker/pagerules.h"
+#include <QCoreApplication>
+#include <QDir>
 #include <QHashFunctions>
 
 namespace {
@@ -42,9 +45,17 @@ quint32 PageAudit::shape(QQuickItem *page)
 
 void PageAudit::keepPicture(QQuickItem *page, qreal width, qreal height, const QString &name)
 {
-    const QString folder = qEnvironmentVariable("STEELYARD_PICTURES");
-    if (!folder.isEmpty() && page)
-        lookAt(*page, QSizeF(width, height)).full.save(folder + QLatin1Char('/') + name + QStringLiteral(".png"));
+    const QDir folder(QStringLiteral("pictures"));
+    if (folder.exists() && page)
+        lookAt(*page, QSizeF(width, height)).full.save(folder.filePath(name + QStringLiteral(".png")));
+}
+
+void PageAudit::speakLonger(bool longer)
+{
+    static LongerWords words;
+    QCoreApplication::removeTranslator(&words);
+    if (longer)
+        QCoreApplication::installTranslator(&words);
 }
 
 bool PageAudit::scrollToEnd(QQuickItem *page)

@@ -19,8 +19,10 @@ public:
     [[nodiscard]] Q_INVOKABLE static qreal contrast(const QColor &a, const QColor &b);
     /// A number that changes when anything on the page moves; two equal ones in a row mean that the page has settled.
     [[nodiscard]] Q_INVOKABLE static quint32 shape(QQuickItem *page);
-    /// Saves the page as painted into the folder that STEELYARD_PICTURES names; without one nothing is saved.
+    /// Saves the page as painted into the folder "pictures" of the working folder; when there is none, nothing is saved.
     Q_INVOKABLE static void keepPicture(QQuickItem *page, qreal width, qreal height, const QString &name);
+    /// From here on pages are made in a language with longer words, or in English again.
+    Q_INVOKABLE static void speakLonger(bool longer);
     /// Everything that scrolls goes to its end; false when nothing does.
     Q_INVOKABLE static bool scrollToEnd(QQuickItem *page);
 };

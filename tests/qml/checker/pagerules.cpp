@@ -142,6 +142,9 @@ void cuts(const PageView &view, QStringList &out)
             out << QStringLiteral("cut: %1").arg(nameOf(w));
         else if (w.past > 1)
             out << QStringLiteral("past its box: %1 by %2").arg(nameOf(w)).arg(qRound(w.past));
+        for (const Target &t : view.targets)
+            if (t.item == w.within && !t.box.adjusted(-2, -2, 2, 2).contains(w.ink.adjusted(0, 0.2 * w.pixels, 0, -0.2 * w.pixels)))
+                out << QStringLiteral("past its box: %1 on %2").arg(nameOf(w), nameOf(t));
     }
 }
 

@@ -64,6 +64,8 @@ Item {
     Component { id: cutText; Card { Words { Layout.preferredWidth: 60; text: "Hang on each side"; elide: Text.ElideRight; wrapMode: Text.NoWrap } } }
     Component { id: pastItsSide; Card { Words { Layout.preferredWidth: 60; text: "Hang on each side"; wrapMode: Text.NoWrap } } }
     Component { id: pastItsFoot; Card { Words { Layout.preferredWidth: 80; Layout.preferredHeight: 24; text: "Hang on each side"; } } }
+    Component { id: pastItsKey; Card { Plain { Words { x: -12; y: 16; text: "Undo" } } } }
+    Component { id: longerWords; Card { Item { implicitWidth: 100; implicitHeight: 40; Words { width: 100; wrapMode: Text.NoWrap; text: qsTr("undo this") } } } }
     Component { id: faint; Card { Words { text: "102.5 kg"; color: "#5A5A5A"; opacity: 0.85 } } }
     Component { id: faintBelow; Card { Item { implicitWidth: 200; implicitHeight: 40; Rectangle { width: 90; height: 40; color: "#909090" } Words { text: "102.5 kg each side" } } } }
     Component { id: faintKeyNumber; Card { Words { readonly property bool keyNumber: true; text: "82"; size: Theme.keyNumber; color: "#4B4F54" } } }
@@ -103,6 +105,7 @@ Item {
             {tag: "text with dots", component: cutText, finds: "cut"},
             {tag: "text wider than its box", component: pastItsSide, finds: "past its box"},
             {tag: "text higher than its box", component: pastItsFoot, finds: "past its box"},
+            {tag: "text off its key", component: pastItsKey, finds: "past its box"},
             {tag: "faint text", component: faint, finds: "contrast"},
             {tag: "text faint on a sibling behind it", component: faintBelow, finds: "contrast"},
             {tag: "a key number at 8 to 1", component: faintKeyNumber, finds: "contrast"},
@@ -132,6 +135,12 @@ Item {
             verify(list.length > 0, "the fault is found")
             for (const found of list)
                 verify(found.startsWith(row.finds + ":"), "found besides: " + found)
+        }
+        function test_whatBreaksOnlyInLongerWordsIsFound() {
+            const list = checker.matrix({name: "longer", component: longerWords}).filter(found => !found.includes("text 2") && !found.includes("text 1.5"))
+            verify(list.length > 0)
+            for (const found of list)
+                verify(found.includes("in longer words"), found)
         }
         /** The same good card with its foot away has no main action in sight; without the name there is nothing to promise. */
         function test_aHiddenMainActionIsMissed() {
