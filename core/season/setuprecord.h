@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/season/kit.h"
+
+#include <variant>
+#include <vector>
+
+namespace steelyard {
+
+enum class ChainHangingWay : std::uint8_t { Straight, Doubled, Bunched };
+
+/// How a chain was hung, as entered.
+struct ChainPlacing {
+    ChainHangingWay way = ChainHangingWay::Straight;
+    Length lead;
+    Mass leadMass;
+    Length bunch = metres(0.30);
+    bool operator==(const ChainPlacing&) const = default;
+};
+
+/// How a band was hung, as entered; `handle` is the thickness of what a doubled band goes round.
+struct BandPlacing {
+    bool doubled = false;
+    bool above = false;
+    Height anchorHeight;
+    Length offset;
+    Length handle;
+    bool operator==(const BandPlacing&) const = default;
+};
+
+enum class HungOn : std::uint8_t { BothSides, LeftOnly, RightOnly };
+
+/// One thing of the kit on the bar.
+struct HungRecord {
+    KitItemId item;
+    HungOn on = HungOn::BothSides;
+    std::variant<ChainPlacing, BandPlacing> placing;
+    bool operator==(const HungRecord&) const = default;
+};
+
+/// Plates of one type that are here, as single plates.
+struct PlatesHere {
+    PlateType type;
+    int count = 0;
+    bool operator==(const PlatesHere&) const = default;
+};
+
+enum class PlateTrust : std::uint8_t {
+    AsMarked,  ///< weighed, or made to a competition standard: no give-or-take shown
+    Unweighed, ///< gym plates nobody has weighed: 2 % either way (our choice)
+};
+
+/// The bar, what goes on it, and the plates to choose from.
+struct BarRecord {
+    Mass bar = kilograms(20);
+    Mass collars;       ///< both together
+    Mass wanted = kilograms(20); ///< total of bar, collars and plates
+    PlateTrust trust = PlateTrust::Unweighed;
+    std::vector<PlatesHere> stock;
+    std::optional<Length> sleeve;
+    bool operator==(const BarRecord&) const = default;
+};
+
+struct SetupRecord {
+    BarRecord bar;
+    std::vector<HungRecord> hung;
+    bool operator==(const SetupRecord&) const = default;
+};
+
+/// The pairs a weight room usually has, to start from until the coach says what is here. Diameters and thicknesses are
+/// those of common cast-iron plates: common practice, no source; 450 mm for the largest is the rule of both barbell
+/// federations.
+[[nodiscard]] std::vector<PlatesHere> usualStock();
+
+}

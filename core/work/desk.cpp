@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/desk.h"
+
+#include "core/work/measuredkit.h"
+
+#include <algorithm>
+
+namespace steelyard {
+
+Desk::Desk()
+{
+    m_setup.bar.stock = usualStock();
+    changed();
+}
+
+const KitItem* Desk::item(KitItemId id) const
+{
+    const auto at = std::find_if(m_kit.begin(), m_kit.end(), [&](const KitItem& i) { return i.id == id; });
+    return at == m_kit.end() ? nullptr : &*at;
+}
+
+void Desk::setMarks(const BarMarks& marks)
+{
+    m_marks = marks;
+    changed();
+}
+
+void Desk::setBar(const BarRecord& bar)
+{
+    m_setup.bar = bar;
+    changed();
+}
+
+KitItemId Desk::keepItem(KitItem item)
+{
+    const auto at = std::find_if(m_kit.begin(), m_kit.end(), [&](const KitItem& i) { return i.id == item.id; });
+    if (at == m_kit.end()) {
+        item.id = KitItemId{++m_lastId};
+        m_kit.push_back(std::move(item));
+        changed();
+        return m_kit.back().id;
+    }
+    *at = std::move(item);
+    hungChanged();
+    return at->id;
+}
+
+void Desk::removeItem(KitItemId id)
+{
+    std::erase_if(m_kit, [&](const KitItem& i) { return i.id == id; });
+    std::erase_if(m_setup.hung, [&](const HungRecord& h) { return h.item == id; });
+    hungChanged();
+}
+
+void Desk::hang(const HungRecord& record)
+{
+    m_setup.hung.push_back(record);
+    hungChanged();
+}
+
+void Desk::rehang(std::size_t index, const HungRecord& record)
+{
+    if (index >= m_setup.hung.size() || m_setup.hung[index] == record)
+        return;
+    m_setup.hung[index] = record;
+    hungChanged();
+}
+
+void Desk::takeOff(std::size_t index)
+{
+    if (index >= m_setup.hung.size())
+        return;
+    m_setup.hung.erase(m_setup.hung.begin() + static_cast<std::ptrdiff_t>(index));
+    hungChanged();
+}
+
+void Desk::stepLoad(bool up)
+{
+    const auto loads = loadsOf(m_setup.bar);
+    if (!loads)
+        return;
+    const Mass now = loads->nearest(m_setup.bar.wanted).total;
+    if (const PlateLoad* next = up ? loads->nextAbove(now) : loads->nextBelow(now)) {
+        m_setup.bar.wanted = next->total;
+        changed();
+    }
+}
+
+void Desk::lookOver(CautionCode code)
+{
+    if (std::find(m_lookedOver.begin(), m_lookedOver.end(), code) == m_lookedOver.end())
+        m_lookedOver.push_back(code);
+    changed();
+}
+
+void Desk::replaceAll(BarMarks marks, std::vector<KitItem> kit, SetupRecord setup)
+{
+    m_marks = marks;
+    m_kit = std::move(kit);
+    m_setup = std::move(setup);
+    for (const KitItem& i : m_kit)
+        m_lastId = std::max(m_lastId, i.id.value);
+    hungChanged();
+}
+
+Subscription Desk::onChanged(std::function<void()> told)
+{
+    const int id = ++m_lastListener;
+    m_listeners->emplace_back(id, std::move(told));
+    return Subscription([id, weak = std::weak_ptr(m_listeners)] {
+        if (const auto list = weak.lock())
+            std::erase_if(*list, [id](const auto& l) { return l.first == id; });
+    });
+}
+
+void Desk::hungChanged()
+{
+    m_lookedOver.clear();
+    changed();
+}
+
+void Desk::changed()
+{
+    m_answer = weighUp(m_setup, m_kit, m_marks, m_lookedOver);
+    // a listener may come or go while it is told
+    const Listeners now = *m_listeners;
+    for (const auto& [id, told] : now)
+        if (std::any_of(m_listeners->begin(), m_listeners->end(), [&](const auto& l) { return l.first == id; }))
+            told();
+}
+
+}

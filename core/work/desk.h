@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/season/marks.h"
+#include "core/season/setuprecord.h"
+#include "core/work/weighup.h"
+
+#include <functional>
+#include <memory>
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace steelyard {
+
+/// Ends a subscription when it goes.
+class Subscription {
+public:
+    Subscription() = default;
+    explicit Subscription(std::function<void()> end) : m_end(std::move(end)) {}
+    Subscription(Subscription&& other) noexcept : m_end(std::exchange(other.m_end, nullptr)) {}
+    Subscription& operator=(Subscription&& other) noexcept
+    {
+        if (this != &other) {
+            stop();
+            m_end = std::exchange(other.m_end, nullptr);
+        }
+        return *this;
+    }
+    ~Subscription() { stop(); }
+
+private:
+    void stop()
+    {
+        if (m_end)
+            std::exchange(m_end, nullptr)();
+    }
+
+    std::function<void()> m_end;
+};
+
+/// What is on the coach's desk now: one lifter's marks, the kit measured so far and one set-up. In memory only.
+class Desk {
+public:
+    Desk();
+
+    [[nodiscard]] const BarMarks& marks() const { return m_marks; }
+    [[nodiscard]] const std::vector<KitItem>& kit() const { return m_kit; }
+    [[nodiscard]] const KitItem* item(KitItemId id) const;
+    [[nodiscard]] const SetupRecord& setup() const { return m_setup; }
+    /// Worked out anew at each change, once.
+    [[nodiscard]] const WeighedUp& answer() const { return m_answer; }
+
+    void setMarks(const BarMarks& marks);
+    void setBar(const BarRecord& bar);
+    /// Adds an item under a new id, or replaces the one with its id; what hangs keeps hanging.
+    KitItemId keepItem(KitItem item);
+    /// Takes an item out of the kit and off the bar.
+    void removeItem(KitItemId id);
+    void hang(const HungRecord& record);
+    void rehang(std::size_t index, const HungRecord& record);
+    void takeOff(std::size_t index);
+    /// The next load the plates make; nothing when there is none.
+    void stepLoad(bool up);
+    /// Holds until something else hangs, or hangs otherwise.
+    void lookOver(CautionCode code);
+    void replaceAll(BarMarks marks, std::vector<KitItem> kit, SetupRecord setup);
+
+    [[nodiscard]] Subscription onChanged(std::function<void()> told);
+
+private:
+    void changed();
+    void hungChanged();
+
+    using Listeners = std::vector<std::pair<int, std::function<void()>>>;
+
+    BarMarks m_marks;
+    std::vector<KitItem> m_kit;
+    SetupRecord m_setup;
+    std::vector<CautionCode> m_lookedOver;
+    WeighedUp m_answer;
+    std::uint32_t m_lastId = 0;
+    int m_lastListener = 0;
+    std::shared_ptr<Listeners> m_listeners = std::make_shared<Listeners>();
+};
+
+}

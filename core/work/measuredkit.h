@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/hanging/plates.h"
+#include "core/resistance/band.h"
+#include "core/resistance/chain.h"
+#include "core/season/setuprecord.h"
+
+#include <optional>
+#include <vector>
+
+namespace steelyard {
+
+/// The chain that a measurement makes; the refusal names the entry that is missing or wrong.
+[[nodiscard]] Result<Chain> chainFrom(const ChainMeasurement& measurement, SourceId source = ownSource);
+
+/// The points of a band that are on its fit: both numbers there, not left out.
+[[nodiscard]] std::vector<BandPoint> pointsOnFit(const BandMeasurement& measurement);
+
+/// The fit that a band's measurement makes, by its own model or the best.
+[[nodiscard]] Result<BandFit> bandFitFrom(const BandMeasurement& measurement);
+
+/// A band's odd hanging by its index in the list, with how far off the curve through the others it lies.
+[[nodiscard]] std::optional<OddPoint> oddHanging(const BandMeasurement& measurement);
+
+/// Loads that the plates here make with this bar and these collars.
+[[nodiscard]] Result<PlateLoads> loadsOf(const BarRecord& bar);
+
+/// Standard uncertainty of the plates' mass: one set's error is shared, so it adds straight (2 % either way,
+/// rectangular, when nobody has weighed them; our choice).
+[[nodiscard]] Mass plateUncertainty(const BarRecord& bar, Mass plates);
+
+}

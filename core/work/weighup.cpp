@@ -1,0 +1,214 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/weighup.h"
+
+#include "core/resistance/pullsum.h"
+#include "core/work/measuredkit.h"
+
+#include <algorithm>
+#include <map>
+#include <numbers>
+#include <string>
+
+namespace steelyard {
+
+namespace {
+
+const KitItem* find(std::span<const KitItem> kit, KitItemId id)
+{
+    const auto at = std::find_if(kit.begin(), kit.end(), [&](const KitItem& i) { return i.id == id; });
+    return at == kit.end() ? nullptr : &*at;
+}
+
+Error inItem(const KitItem& item, const Error& error) { return {error.code, item.name + ": " + error.what}; }
+
+ChainHang chainHang(const ChainPlacing& placing)
+{
+    ChainHang hang;
+    hang.how = static_cast<ChainHanging>(placing.way);
+    hang.lead = placing.lead;
+    hang.leadMass = placing.leadMass;
+    hang.bunch = placing.bunch;
+    return hang;
+}
+
+BandHang bandHang(const BandPlacing& placing)
+{
+    BandHang hang;
+    hang.doubled = placing.doubled;
+    hang.above = placing.above;
+    hang.anchorHeight = placing.anchorHeight;
+    hang.offset = placing.offset;
+    if (placing.doubled)
+        hang.wrap = std::numbers::pi / 2 * placing.handle;
+    return hang;
+}
+
+/// Hangs the records on the two sides of a set-up.
+class Hanger {
+public:
+    Hanger(Setup& setup, std::span<const KitItem> kit) : m_setup(setup), m_kit(kit) {}
+
+    std::optional<Error> hang(const HungRecord& record)
+    {
+        const KitItem* item = find(m_kit, record.item);
+        if (!item)
+            return Error{Refusal::NotThere, "item " + std::to_string(record.item.value)};
+        int& used = m_used[record.item];
+        const int pieces = record.on == HungOn::BothSides ? 2 : 1;
+        if (used + pieces > (item->pair ? 2 : 1))
+            return Error{Refusal::TooMany, item->name};
+        for (const Side side : {Side::Left, Side::Right}) {
+            if (record.on == (side == Side::Left ? HungOn::RightOnly : HungOn::LeftOnly))
+                continue;
+            if (auto wrong = one(*item, record, side, used++ > 0))
+                return wrong;
+        }
+        return std::nullopt;
+    }
+
+private:
+    std::optional<Error> one(const KitItem& item, const HungRecord& record, Side side, bool second)
+    {
+        const SourceId source{item.id.value};
+        auto& list = side == Side::Left ? m_setup.left : m_setup.right;
+        if (const auto* measured = std::get_if<ChainMeasurement>(&item.measurement)) {
+            const auto* placing = std::get_if<ChainPlacing>(&record.placing);
+            const auto chain = chainFrom(*measured, source);
+            if (!placing || !chain)
+                return placing ? inItem(item, chain.error()) : Error{Refusal::OutOfRange, item.name};
+            auto hung = HungChain::of(*chain, chainHang(*placing));
+            if (!hung)
+                return inItem(item, hung.error());
+            list.emplace_back(std::move(*hung));
+            return std::nullopt;
+        }
+        const auto* placing = std::get_if<BandPlacing>(&record.placing);
+        const auto fit = bandFitFrom(std::get<BandMeasurement>(item.measurement));
+        if (!placing || !fit)
+            return placing ? inItem(item, fit.error()) : Error{Refusal::OutOfRange, item.name};
+        auto hung = HungBand::of(Band{*fit, source, second, false}, bandHang(*placing));
+        if (!hung)
+            return inItem(item, hung.error());
+        list.emplace_back(std::move(*hung));
+        return std::nullopt;
+    }
+
+    Setup& m_setup;
+    std::span<const KitItem> m_kit;
+    std::map<KitItemId, int> m_used;
+};
+
+bool anyOf(const Setup& setup, const auto& is)
+{
+    return std::any_of(setup.left.begin(), setup.left.end(), is) || std::any_of(setup.right.begin(), setup.right.end(), is);
+}
+
+std::vector<Caution> cautionsFor(const Setup& setup, const PullCurve& curve, std::span<const CautionCode> lookedOver)
+{
+    std::vector<Caution> cautions;
+    const auto add = [&](CautionCode code, std::optional<Mass> mass) {
+        const bool looked = std::find(lookedOver.begin(), lookedOver.end(), code) != lookedOver.end();
+        cautions.push_back({code, mass, looked});
+    };
+    const auto band = [](bool above) {
+        return [above](const HungItem& item) {
+            const auto* b = std::get_if<HungBand>(&item);
+            return b && b->hang().above == above;
+        };
+    };
+    if (anyOf(setup, [](const HungItem& item) { return std::holds_alternative<HungChain>(item); }))
+        add(CautionCode::Chains, std::nullopt);
+    if (anyOf(setup, band(false)))
+        add(CautionCode::BandsBelow, curve.anchorPull ? std::optional(asMass(*curve.anchorPull)) : std::nullopt);
+    if (anyOf(setup, band(true))) {
+        Setup slipped = setup;
+        for (auto* side : {&slipped.left, &slipped.right})
+            std::erase_if(*side, band(true));
+        add(CautionCode::BandsAbove, asMass(PullSum(slipped).total(setup.path.bottom)));
+    }
+    return cautions;
+}
+
+bool isLimit(const SetupWarning& w)
+{
+    return w.code == SetupWarningCode::OverCap || w.code == SetupWarningCode::OverRackRating
+        || w.code == SetupWarningCode::OverSafetyRating || w.code == SetupWarningCode::SleeveFull;
+}
+
+}
+
+Result<LiftPath> liftPath(const BarMarks& marks, const PlateLoad& load)
+{
+    LiftPath path;
+    if (!marks.top)
+        return Error{Refusal::NotThere, "top"};
+    path.top = *marks.top;
+    if (marks.start == LiftStart::Floor) {
+        if (load.eachSide.empty())
+            return Error{Refusal::NotThere, "plates"};
+        path.bottom = load.largestDiameter() / 2 + marks.blocks.value_or(Length{});
+    } else {
+        if (!marks.bottom)
+            return Error{Refusal::NotThere, "bottom"};
+        path.bottom = *marks.bottom;
+    }
+    path.zoneFrom = marks.zoneFrom;
+    path.zoneTo = marks.zoneTo;
+    path.rack = marks.start == LiftStart::Floor ? std::nullopt : marks.rack;
+    path.uMark = uBarMark;
+    return path;
+}
+
+WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const BarMarks& marks,
+                  std::span<const CautionCode> lookedOver, std::size_t samples)
+{
+    WeighedUp out;
+    const auto refuse = [&out](const Error& error) {
+        out.readiness = Readiness::Refused;
+        out.error = error;
+        return out;
+    };
+    const auto loads = loadsOf(record.bar);
+    if (!loads)
+        return refuse(loads.error());
+    out.load = loads->nearest(record.bar.wanted);
+
+    Setup setup;
+    setup.bar = record.bar.bar;
+    setup.collars = record.bar.collars;
+    setup.plates = out.load->plates();
+    setup.uIron = plateUncertainty(record.bar, setup.plates);
+    setup.platesThickness = out.load->thickness();
+    setup.limits.sleeve = record.bar.sleeve;
+    Hanger hanger(setup, kit);
+    for (const HungRecord& hung : record.hung)
+        if (auto wrong = hanger.hang(hung))
+            return refuse(*wrong);
+
+    const auto path = liftPath(marks, *out.load);
+    if (!path) {
+        out.readiness = Readiness::MarksMissing;
+        out.error = path.error();
+        return out;
+    }
+    setup.path = *path;
+    out.path = *path;
+    auto curve = pullCurve(setup, samples);
+    if (!curve)
+        return refuse(curve.error());
+    out.cautions = cautionsFor(setup, *curve, lookedOver);
+    const auto& warnings = curve->warnings;
+    if (!curve->ready)
+        out.readiness = Readiness::PullUnknown;
+    else if (std::any_of(warnings.begin(), warnings.end(), isLimit))
+        out.readiness = Readiness::NotToBeUsed;
+    else if (std::any_of(out.cautions.begin(), out.cautions.end(), [](const Caution& c) { return !c.lookedOver; }))
+        out.readiness = Readiness::LookOver;
+    else
+        out.readiness = Readiness::Ready;
+    out.curve = std::move(*curve);
+    out.setup = std::move(setup);
+    return out;
+}
+
+}

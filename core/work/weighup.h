@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/hanging/plates.h"
+#include "core/resistance/setup.h"
+#include "core/season/marks.h"
+#include "core/season/setuprecord.h"
+
+#include <cstdint>
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace steelyard {
+
+/// What has to be looked over before a load counts as ready; the sentences stand in the interface.
+enum class CautionCode : std::uint8_t { Chains, BandsBelow, BandsAbove };
+
+struct Caution {
+    CautionCode code;
+    /// Bands below: greatest pull on one anchor. Bands above: what she holds at the bottom if the bands slip.
+    std::optional<Mass> mass;
+    bool lookedOver = false;
+    bool operator==(const Caution&) const = default;
+};
+
+/// Why a set-up is not ready; Ready when it is.
+enum class Readiness : std::uint8_t {
+    MarksMissing, ///< bottom or top is not entered
+    Refused,      ///< an entry cannot be right: see the error
+    PullUnknown,  ///< a band goes past what was measured
+    NotToBeUsed,  ///< a limit is passed at the unfavourable end
+    LookOver,     ///< cautions wait
+    Ready,
+};
+
+/// What a set-up comes to.
+struct WeighedUp {
+    Readiness readiness = Readiness::MarksMissing;
+    std::optional<Error> error;
+    std::optional<PlateLoad> load;      ///< what hangs as plates, each side
+    std::optional<LiftPath> path;       ///< with the bottom that the plates make in a floor lift
+    std::optional<Setup> setup;         ///< what was worked out, for reading at other heights
+    std::optional<PullCurve> curve;
+    std::vector<Caution> cautions;
+};
+
+/// The bar's path from marks; in a floor lift the bottom is the largest plate's radius plus the blocks.
+/// Refuses when bottom or top is missing, or a floor lift has no plates to stand on.
+[[nodiscard]] Result<LiftPath> liftPath(const BarMarks& marks, const PlateLoad& load);
+
+/// Works a set-up out from what was entered: plates from the stock, things of the kit on their sides, the athlete's
+/// marks. The second of a pair of bands stands on its twin's measurement. `lookedOver` are the cautions acknowledged for
+/// just these things hung just so. Never throws anything away: what is wrong is named, the rest is worked out.
+[[nodiscard]] WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const BarMarks& marks,
+                                std::span<const CautionCode> lookedOver, std::size_t samples = 200);
+
+}
