@@ -16,6 +16,7 @@ enum class Refusal {
     BelowRest,        ///< a band was read shorter than at rest, or at rest with a load on
     NoRisingFit,      ///< no model rises over the measured lengths
     HeightsOutOfOrder,///< bottom, sticking zone and top are not in this order
+    AnchorOnWrongSide,///< anchored below, yet above the bar's lowest mark; or above, yet below its highest
     NotThere,         ///< the thing asked for is not in the kit
     TooMany,          ///< more than the kit has, or than can be worked through
 };

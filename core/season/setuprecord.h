@@ -54,6 +54,7 @@ enum class PlateTrust : std::uint8_t {
 /// The bar, what goes on it, and the plates to choose from.
 struct BarRecord {
     Mass bar = kilograms(20);
+    bool barEntered = false; ///< until the coach says what the bar weighs, 20 kg is filled in
     Mass collars;       ///< both together
     Mass wanted = kilograms(20); ///< total of bar, collars and plates
     PlateTrust trust = PlateTrust::Unweighed;

@@ -7,6 +7,12 @@
 
 namespace steelyard {
 
+namespace {
+
+bool isChain(const KitItem& item) { return std::holds_alternative<ChainMeasurement>(item.measurement); }
+
+}
+
 Desk::Desk()
 {
     m_setup.bar.stock = usualStock();
@@ -33,6 +39,7 @@ void Desk::setBar(const BarRecord& bar)
 
 KitItemId Desk::keepItem(KitItem item)
 {
+    throwDraft(item.id, isChain(item));
     const auto at = std::find_if(m_kit.begin(), m_kit.end(), [&](const KitItem& i) { return i.id == item.id; });
     if (at == m_kit.end()) {
         item.id = KitItemId{++m_lastId};
@@ -47,9 +54,27 @@ KitItemId Desk::keepItem(KitItem item)
 
 void Desk::removeItem(KitItemId id)
 {
+    std::erase_if(m_drafts, [&](const KitItem& i) { return i.id == id; });
     std::erase_if(m_kit, [&](const KitItem& i) { return i.id == id; });
     std::erase_if(m_setup.hung, [&](const HungRecord& h) { return h.item == id; });
     hungChanged();
+}
+
+void Desk::setDraft(const KitItem& item)
+{
+    throwDraft(item.id, isChain(item));
+    m_drafts.push_back(item);
+}
+
+const KitItem* Desk::draft(KitItemId id, bool chain) const
+{
+    const auto at = std::find_if(m_drafts.begin(), m_drafts.end(), [&](const KitItem& i) { return i.id == id && isChain(i) == chain; });
+    return at == m_drafts.end() ? nullptr : &*at;
+}
+
+void Desk::throwDraft(KitItemId id, bool chain)
+{
+    std::erase_if(m_drafts, [&](const KitItem& i) { return i.id == id && isChain(i) == chain; });
 }
 
 void Desk::hang(const HungRecord& record)

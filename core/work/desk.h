@@ -9,6 +9,7 @@
 #include <memory>
 #include <optional>
 #include <span>
+#include <utility>
 #include <vector>
 
 namespace steelyard {
@@ -53,10 +54,15 @@ public:
 
     void setMarks(const BarMarks& marks);
     void setBar(const BarRecord& bar);
-    /// Adds an item under a new id, or replaces the one with its id; what hangs keeps hanging.
+    /// Adds an item under a new id, or replaces the one with its id; what hangs keeps hanging. Its draft goes.
     KitItemId keepItem(KitItem item);
     /// Takes an item out of the kit and off the bar.
     void removeItem(KitItemId id);
+    /// An item half entered: it waits here, apart from the kit, until it is kept or thrown away. A draft with id 0 is of
+    /// a new item, one of chains and one of bands.
+    void setDraft(const KitItem& item);
+    [[nodiscard]] const KitItem* draft(KitItemId id, bool chain) const;
+    void throwDraft(KitItemId id, bool chain);
     void hang(const HungRecord& record);
     void rehang(std::size_t index, const HungRecord& record);
     void takeOff(std::size_t index);
@@ -77,6 +83,7 @@ private:
     BarMarks m_marks;
     std::vector<KitItem> m_kit;
     SetupRecord m_setup;
+    std::vector<KitItem> m_drafts;
     std::vector<CautionCode> m_lookedOver;
     WeighedUp m_answer;
     std::uint32_t m_lastId = 0;

@@ -67,6 +67,17 @@ Result<BandFit> bandFitFrom(const BandMeasurement& measurement)
                              : BandFit::best(*measurement.rest, points);
 }
 
+Force bandGiveOrTake(const BandFit& fit, Length length)
+{
+    // hung straight over an anchor on the floor, a bar at this height stretches it to this length
+    const auto upright = HungBand::of(Band{fit}, BandHang{});
+    if (!upright)
+        return Force{};
+    Uncertainty sum;
+    sum.add(upright->effectAt(length));
+    return newtons(sum.giveOrTake());
+}
+
 std::optional<OddPoint> oddHanging(const BandMeasurement& measurement)
 {
     const auto fit = bandFitFrom(measurement);

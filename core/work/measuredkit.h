@@ -20,6 +20,9 @@ namespace steelyard {
 /// The fit that a band's measurement makes, by its own model or the best.
 [[nodiscard]] Result<BandFit> bandFitFrom(const BandMeasurement& measurement);
 
+/// Give-or-take of one such band's own pull at a length; a judged floor among it has no degrees of freedom to lose.
+[[nodiscard]] Force bandGiveOrTake(const BandFit& fit, Length length);
+
 /// A band's odd hanging by its index in the list, with how far off the curve through the others it lies.
 [[nodiscard]] std::optional<OddPoint> oddHanging(const BandMeasurement& measurement);
 

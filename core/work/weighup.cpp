@@ -129,6 +129,19 @@ std::vector<Caution> cautionsFor(const Setup& setup, const PullCurve& curve, std
     return cautions;
 }
 
+/// A band said to hang from above must be anchored above the whole path, and the other way round: else the caution
+/// that goes with it would be the wrong one.
+std::optional<Error> wrongAnchor(const SetupRecord& record, std::span<const KitItem> kit, const LiftPath& path)
+{
+    for (const HungRecord& hung : record.hung) {
+        const auto* band = std::get_if<BandPlacing>(&hung.placing);
+        const KitItem* item = find(kit, hung.item);
+        if (band && item && (band->above ? band->anchorHeight <= path.top : band->anchorHeight >= path.bottom))
+            return inItem(*item, {Refusal::AnchorOnWrongSide, "anchor height"});
+    }
+    return std::nullopt;
+}
+
 bool isLimit(const SetupWarning& w)
 {
     return w.code == SetupWarningCode::OverCap || w.code == SetupWarningCode::OverRackRating
@@ -193,6 +206,8 @@ WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const
     }
     setup.path = *path;
     out.path = *path;
+    if (auto wrong = wrongAnchor(record, kit, *path))
+        return refuse(*wrong);
     auto curve = pullCurve(setup, samples);
     if (!curve)
         return refuse(curve.error());

@@ -50,7 +50,7 @@ struct WeighedUp {
 [[nodiscard]] Result<LiftPath> liftPath(const BarMarks& marks, const PlateLoad& load);
 
 /// Works a set-up out from what was entered: plates from the stock, things of the kit on their sides, the athlete's
-/// marks. The second of a pair of bands stands on its twin's measurement. `lookedOver` are the cautions acknowledged for
+/// marks. A band anchored on the wrong side of the bar's path is refused. The second of a pair of bands stands on its twin's measurement. `lookedOver` are the cautions acknowledged for
 /// just these things hung just so. Never throws anything away: what is wrong is named, the rest is worked out.
 [[nodiscard]] WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const BarMarks& marks,
                                 std::span<const CautionCode> lookedOver, std::size_t samples = 200);

@@ -1,0 +1,228 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mobile/editors/bandeditor.h"
+
+#include "core/measure/rounding.h"
+#include "core/work/measuredkit.h"
+#include "mobile/text/say.h"
+#include "mobile/text/sentences.h"
+
+#include <algorithm>
+#include <cmath>
+
+using namespace steelyard;
+
+namespace {
+
+const QString massKey = QStringLiteral("mass:"), lengthKey = QStringLiteral("length:");
+
+double kgOf(Force f) { return inKilograms(asMass(f)); }
+double cmOf(Length l) { return inMetres(l) * 100; }
+
+}
+
+BandMeasurement BandEditor::measurement() const
+{
+    const KitItem now = item();
+    const auto* band = std::get_if<BandMeasurement>(&now.measurement);
+    return band ? *band : BandMeasurement{};
+}
+
+void BandEditor::setMeasurement(const BandMeasurement& measurement)
+{
+    KitItem now = item();
+    now.measurement = measurement;
+    setItem(now);
+}
+
+std::vector<FieldSpec> BandEditor::specs() const
+{
+    if (!ready())
+        return {};
+    const BandMeasurement m = measurement();
+    const QString cm = tr("cm");
+    std::vector<FieldSpec> all{{QStringLiteral("rest"), tr("Length at rest"), cm, {3, 1, 5, 400}, m.rest ? std::optional(cmOf(*m.rest)) : std::nullopt, false, tr("hook to hook, hanging loose")}};
+    for (std::size_t i = 0; i < m.hangings.size(); ++i) {
+        const BandHanging& h = m.hangings[i];
+        const QString n = QString::number(i);
+        all.push_back({massKey + n, {}, tr("kg"), {3, 2, 0.1, 200}, h.mass ? std::optional(inKilograms(*h.mass)) : std::nullopt, false, tr("what hangs on it")});
+        all.push_back({lengthKey + n, {}, cm, {3, 1, 5, 600}, h.length ? std::optional(cmOf(*h.length)) : std::nullopt, false, tr("hook to hook")});
+    }
+    return all;
+}
+
+KeepOutcome BandEditor::keepNumber(const QString& key, double shown)
+{
+    BandMeasurement m = measurement();
+    if (key == QLatin1String("rest")) {
+        m.rest = metres(shown / 100);
+    } else {
+        const bool mass = key.startsWith(massKey);
+        const auto at = static_cast<std::size_t>(key.mid(key.indexOf(QLatin1Char(':')) + 1).toUInt());
+        if ((!mass && !key.startsWith(lengthKey)) || at >= m.hangings.size())
+            return {tr("There is no such entry."), {}};
+        BandHanging& h = m.hangings[at];
+        if (mass)
+            h.mass = kilograms(shown);
+        else if (m.rest && metres(shown / 100) <= *m.rest)
+            return {tr("At rest it is %1 cm: with a load on it is longer.").arg(say::centimetres(*m.rest)), {}};
+        else
+            h.length = metres(shown / 100);
+        // read again: it counts again
+        h.leftOut = false;
+    }
+    setMeasurement(m);
+    return {};
+}
+
+bool BandEditor::canKeep() const
+{
+    if (!ready())
+        return false;
+    const auto fit = bandFitFrom(measurement());
+    return fit.ok() && fit->rises();
+}
+
+QString BandEditor::answer() const
+{
+    const auto fit = bandFitFrom(measurement());
+    if (!fit)
+        return tr("Pull by length: not known yet");
+    const Length at = fit->longestMeasured();
+    const auto said = roundTogether(kgOf(fit->pull(at)), kgOf(bandGiveOrTake(*fit, at)), 1);
+    return tr("Pulls %1 kg at %2 cm, give or take %3").arg(say::fixed(said.value, said.decimals), say::centimetres(at), say::fixed(said.give, said.decimals));
+}
+
+QString BandEditor::trouble() const
+{
+    const auto fit = bandFitFrom(measurement());
+    if (!fit)
+        return sentences::refusal(fit.error());
+    return fit->rises() ? QString() : tr("This curve falls between the readings. Choose another, or hang again.");
+}
+
+FitPicture BandEditor::picture() const
+{
+    FitPicture p;
+    const BandMeasurement m = measurement();
+    const auto odd = oddHanging(m);
+    double longest = m.rest ? cmOf(*m.rest) : 0, heaviest = 0, shortest = longest > 0 ? longest : 1e9;
+    for (std::size_t i = 0; i < m.hangings.size(); ++i) {
+        const BandHanging& h = m.hangings[i];
+        if (!h.mass || !h.length)
+            continue;
+        const double x = inKilograms(*h.mass), y = cmOf(*h.length);
+        longest = std::max(longest, y);
+        shortest = std::min(shortest, y);
+        heaviest = std::max(heaviest, x);
+        const bool open = h.leftOut || (odd && odd->index == i);
+        p.points.append(QVariantMap{{QStringLiteral("x"), x}, {QStringLiteral("y"), y}, {QStringLiteral("odd"), open},
+                                    {QStringLiteral("label"), open ? tr("%1, odd").arg(i + 1) : QString::number(i + 1)}});
+    }
+    if (longest <= 0)
+        return p;
+    p.lengthFrom = std::floor(shortest * 0.9 / 10) * 10;
+    p.lengthTo = std::ceil(longest * 1.08 / 10) * 10;
+    p.pullTo = std::max(1.0, heaviest * 1.15);
+    p.measuredTo = longest;
+    const auto fit = bandFitFrom(m);
+    if (!fit)
+        return p;
+    constexpr int parts = 60;
+    const double from = cmOf(fit->rest()), to = cmOf(fit->knownUpTo());
+    for (int i = 0; i <= parts; ++i) {
+        const double cm = from + (to - from) * i / parts;
+        const Length at = metres(cm / 100);
+        const double pull = kgOf(fit->pull(at)), give = kgOf(bandGiveOrTake(*fit, at));
+        p.fit.append({pull, cm});
+        p.low.append({std::max(0.0, pull - give), cm});
+        p.high.append({pull + give, cm});
+        p.pullTo = std::max(p.pullTo, 1.05 * pull);
+    }
+    p.lengthTo = std::max(p.lengthTo, std::ceil(to / 10) * 10);
+    return p;
+}
+
+int BandEditor::model() const
+{
+    const auto m = measurement().model;
+    return m ? static_cast<int>(*m) + 1 : 0;
+}
+
+void BandEditor::setModel(int model)
+{
+    BandMeasurement m = measurement();
+    m.model = model < 1 || model > 3 ? std::nullopt : std::optional(static_cast<BandModel>(model - 1));
+    setMeasurement(m);
+}
+
+QString BandEditor::modelText() const
+{
+    const auto fit = bandFitFrom(measurement());
+    if (!fit)
+        return {};
+    const QString names[] = {tr("a straight line"), tr("a bent line"), tr("rubber's own curve")};
+    const QString name = names[static_cast<int>(fit->model())];
+    if (measurement().model)
+        return tr("Laid through the readings: %1, your choice.").arg(name);
+    return fit->points() < 5 ? tr("Laid through the readings: %1, until there are five of them.").arg(name)
+                             : tr("Laid through the readings: %1, which fits best.").arg(name);
+}
+
+QString BandEditor::oddText() const
+{
+    const auto odd = oddHanging(measurement());
+    if (!odd)
+        return {};
+    const double off = kgOf(odd->off);
+    return off > 0 ? tr("Hanging %1 lies %2 kg over the line of the others").arg(odd->index + 1).arg(say::fixed(off, 1))
+                   : tr("Hanging %1 lies %2 kg under the line of the others").arg(odd->index + 1).arg(say::fixed(-off, 1));
+}
+
+QString BandEditor::addHanging()
+{
+    BandMeasurement m = measurement();
+    m.hangings.push_back({});
+    setMeasurement(m);
+    return massKey + QString::number(m.hangings.size() - 1);
+}
+
+void BandEditor::setLeftOut(int row, bool leftOut)
+{
+    BandMeasurement m = measurement();
+    if (row < 0 || row >= static_cast<int>(m.hangings.size()))
+        return;
+    m.hangings[static_cast<std::size_t>(row)].leftOut = leftOut;
+    setMeasurement(m);
+}
+
+void BandEditor::removeHanging(int row)
+{
+    BandMeasurement m = measurement();
+    if (row < 0 || row >= static_cast<int>(m.hangings.size()))
+        return;
+    m.hangings.erase(m.hangings.begin() + row);
+    setMeasurement(m);
+}
+
+void BandEditor::refresh()
+{
+    if (ready()) {
+        const BandMeasurement m = measurement();
+        const auto odd = oddHanging(m);
+        std::vector<HangingRow> rows;
+        for (std::size_t i = 0; i < m.hangings.size(); ++i) {
+            const BandHanging& h = m.hangings[i];
+            const bool isOdd = odd && odd->index == i;
+            const QString note = h.leftOut ? tr("left out") : isOdd ? tr("odd") : QString();
+            rows.push_back({h.mass ? tr("%1 kg").arg(say::mass(*h.mass)) : tr("mass"), h.length ? tr("%1 cm").arg(say::centimetres(*h.length)) : tr("length"), note, isOdd, h.leftOut});
+        }
+        m_hangings.setRows(std::move(rows));
+    }
+    ItemEditor::refresh();
+}
+
+QString BandEditor::ownName(const KitItem& item) const
+{
+    const auto* m = std::get_if<BandMeasurement>(&item.measurement);
+    return m && m->rest ? tr("Band, %1 cm at rest").arg(say::centimetres(*m->rest)) : tr("Band");
+}

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "mobile/editors/itemeditor.h"
+
+#include <QPointF>
+
+/** A band's fit as points to draw: pull in kg to the right, length in cm up. */
+struct FitPicture {
+    Q_GADGET
+    QML_VALUE_TYPE(fitPicture)
+    Q_PROPERTY(QVariantList points MEMBER points)
+    Q_PROPERTY(QList<QPointF> fit MEMBER fit)
+    Q_PROPERTY(QList<QPointF> low MEMBER low)
+    Q_PROPERTY(QList<QPointF> high MEMBER high)
+    Q_PROPERTY(double pullTo MEMBER pullTo)
+    Q_PROPERTY(double lengthFrom MEMBER lengthFrom)
+    Q_PROPERTY(double lengthTo MEMBER lengthTo)
+    Q_PROPERTY(double measuredTo MEMBER measuredTo)
+
+public:
+    QVariantList points; ///< {x, y, odd, label}
+    QList<QPointF> fit, low, high;
+    double pullTo = 10, lengthFrom = 0, lengthTo = 100, measuredTo = 0;
+};
+
+/** Measuring a band by hanging known plates on it. */
+class BandEditor : public ItemEditor {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(QAbstractListModel* hangings READ hangings CONSTANT FINAL)
+    Q_PROPERTY(FitPicture picture READ picture NOTIFY changed FINAL)
+    Q_PROPERTY(int model READ model WRITE setModel NOTIFY changed FINAL)
+    Q_PROPERTY(QString modelText READ modelText NOTIFY changed FINAL)
+    Q_PROPERTY(QString oddText READ oddText NOTIFY changed FINAL)
+
+public:
+    using ItemEditor::ItemEditor;
+
+    [[nodiscard]] std::vector<FieldSpec> specs() const override;
+    KeepOutcome keepNumber(const QString& key, double shown) override;
+    [[nodiscard]] bool canKeep() const override;
+    [[nodiscard]] QString answer() const override;
+    [[nodiscard]] QString trouble() const override;
+
+    [[nodiscard]] QAbstractListModel* hangings() { return &m_hangings; }
+    [[nodiscard]] FitPicture picture() const;
+    /// 0 the best, then line, curve, rubber.
+    [[nodiscard]] int model() const;
+    void setModel(int model);
+    [[nodiscard]] QString modelText() const;
+    [[nodiscard]] QString oddText() const;
+    /// A hanging more; the key of its mass.
+    Q_INVOKABLE QString addHanging();
+    Q_INVOKABLE void setLeftOut(int row, bool leftOut);
+    Q_INVOKABLE void removeHanging(int row);
+
+protected:
+    void refresh() override;
+    [[nodiscard]] bool makesChains() const override { return false; }
+    [[nodiscard]] QString ownName(const steelyard::KitItem& item) const override;
+
+private:
+    [[nodiscard]] steelyard::BandMeasurement measurement() const;
+    void setMeasurement(const steelyard::BandMeasurement& measurement);
+
+    RowList<HangingRow> m_hangings;
+};

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "mobile/editors/itemeditor.h"
+
+/** Measuring a chain: weighed, or by its gauge. */
+class ChainEditor : public ItemEditor {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(bool gauged READ isGauged WRITE setGauged NOTIFY changed FINAL)
+
+public:
+    using ItemEditor::ItemEditor;
+
+    [[nodiscard]] std::vector<FieldSpec> specs() const override;
+    KeepOutcome keepNumber(const QString& key, double shown) override;
+    [[nodiscard]] bool canKeep() const override;
+    [[nodiscard]] QString answer() const override;
+    [[nodiscard]] QString trouble() const override;
+    [[nodiscard]] bool isGauged() const;
+    void setGauged(bool gauged);
+
+protected:
+    [[nodiscard]] bool makesChains() const override { return true; }
+    [[nodiscard]] QString ownName(const steelyard::KitItem& item) const override;
+
+private:
+    [[nodiscard]] steelyard::ChainMeasurement measurement() const;
+};

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mobile/editors/fieldeditor.h"
+
+#include "mobile/text/say.h"
+
+void FieldEditor::setDeskService(DeskService* desk)
+{
+    if (m_desk == desk)
+        return;
+    if (m_desk)
+        m_desk->disconnect(this);
+    m_desk = desk;
+    if (m_desk)
+        connect(m_desk, &DeskService::changed, this, &FieldEditor::refresh);
+    Q_EMIT deskChanged();
+    refresh();
+}
+
+std::optional<FieldSpec> FieldEditor::spec(const QString& key) const
+{
+    for (const FieldSpec& s : specs())
+        if (s.key == key)
+            return s;
+    return std::nullopt;
+}
+
+void FieldEditor::refresh()
+{
+    if (!m_desk)
+        return;
+    refreshFields();
+    Q_EMIT changed();
+}
+
+void FieldEditor::refreshFields()
+{
+    std::vector<FieldRow> rows;
+    for (const FieldSpec& s : specs()) {
+        if (s.label.isEmpty())
+            continue;
+        rows.push_back({s.key, s.label, s.shown ? say::plain(*s.shown, s.limits.decimals) : tr("not entered"), s.shown ? s.unit : QString(),
+                        s.hint, s.filledIn, s.shown.has_value()});
+    }
+    m_fields.setRows(std::move(rows));
+}

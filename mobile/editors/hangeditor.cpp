@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mobile/editors/hangeditor.h"
+
+#include "mobile/text/say.h"
+#include "mobile/text/sentences.h"
+
+#include <cmath>
+
+using namespace steelyard;
+
+const HungRecord* HangEditor::record() const
+{
+    if (!ready() || m_row < 0 || m_row >= static_cast<int>(desk().setup().hung.size()))
+        return nullptr;
+    return &desk().setup().hung[static_cast<std::size_t>(m_row)];
+}
+
+template <typename Change>
+void HangEditor::change(const Change& how)
+{
+    if (const HungRecord* now = record()) {
+        HungRecord next = *now;
+        how(next);
+        desk().rehang(static_cast<std::size_t>(m_row), next);
+    }
+}
+
+std::vector<FieldSpec> HangEditor::specs() const
+{
+    const HungRecord* now = record();
+    if (!now)
+        return {};
+    const QString cm = tr("cm"), kg = tr("kg");
+    const auto inCm = [](Length l) { return std::optional(inMetres(l) * 100); };
+    std::vector<FieldSpec> all;
+    if (const auto* chain = std::get_if<ChainPlacing>(&now->placing)) {
+        const bool plain = chain->lead.si() == 0 && chain->leadMass.si() == 0;
+        all.push_back({QStringLiteral("lead"), tr("Lead"), cm, {3, 1, 0, 250}, inCm(chain->lead), plain, tr("strap from the bar's middle to the first link")});
+        all.push_back({QStringLiteral("leadMass"), tr("Lead and hook weigh"), kg, {2, 2, 0, 20}, inKilograms(chain->leadMass), plain, tr("0 when it is next to nothing")});
+        if (chain->way == ChainHangingWay::Bunched)
+            all.push_back({QStringLiteral("bunch"), tr("Height of the bunch"), cm, {3, 1, 1, 150}, inCm(chain->bunch), plain, {}});
+    } else if (const auto* band = std::get_if<BandPlacing>(&now->placing)) {
+        const bool plain = band->anchorHeight.si() == 0 && band->handle.si() == 0;
+        all.push_back({QStringLiteral("anchor"), tr("Anchor's height"), cm, {3, 1, 0, 350}, inCm(band->anchorHeight), plain, tr("floor to where the band holds")});
+        if (m_lean != 0)
+            all.push_back({QStringLiteral("offset"), m_lean == 1 ? tr("In front of the bar by") : tr("Behind the bar by"), cm, {3, 1, 0, 200}, inCm(metres(std::abs(band->offset.si()))), false, {}});
+        if (band->doubled)
+            all.push_back({QStringLiteral("handle"), tr("Goes round a bar of"), cm, {2, 1, 0, 30}, inCm(band->handle), plain, tr("thickness of the handle or peg")});
+    }
+    return all;
+}
+
+KeepOutcome HangEditor::keepNumber(const QString& key, double shown)
+{
+    const Length length = metres(shown / 100);
+    bool known = true;
+    change([&](HungRecord& r) {
+        if (auto* chain = std::get_if<ChainPlacing>(&r.placing)) {
+            if (key == QLatin1String("lead"))
+                chain->lead = length;
+            else if (key == QLatin1String("leadMass"))
+                chain->leadMass = kilograms(shown);
+            else if (key == QLatin1String("bunch"))
+                chain->bunch = length;
+            else
+                known = false;
+        } else if (auto* band = std::get_if<BandPlacing>(&r.placing)) {
+            if (key == QLatin1String("anchor"))
+                band->anchorHeight = length;
+            else if (key == QLatin1String("offset"))
+                band->offset = m_lean == 2 ? -length : length;
+            else if (key == QLatin1String("handle"))
+                band->handle = length;
+            else
+                known = false;
+        }
+    });
+    return known ? KeepOutcome{} : KeepOutcome{tr("There is no such entry."), {}};
+}
+
+void HangEditor::setRow(int row)
+{
+    if (m_row == row)
+        return;
+    m_row = row;
+    Q_EMIT rowChanged();
+    if (const HungRecord* now = record())
+        if (const auto* band = std::get_if<BandPlacing>(&now->placing))
+            m_lean = band->offset.si() > 0 ? 1 : band->offset.si() < 0 ? 2 : 0;
+    refresh();
+}
+
+bool HangEditor::isChain() const
+{
+    const HungRecord* now = record();
+    return now && std::holds_alternative<ChainPlacing>(now->placing);
+}
+
+QString HangEditor::what() const
+{
+    const HungRecord* now = record();
+    const KitItem* item = now ? desk().item(now->item) : nullptr;
+    return item ? QString::fromStdString(item->name) : QString();
+}
+
+int HangEditor::sides() const
+{
+    const HungRecord* now = record();
+    return now ? static_cast<int>(now->on) : 0;
+}
+
+void HangEditor::setSides(int sides)
+{
+    if (sides >= 0 && sides <= 2)
+        change([sides](HungRecord& r) { r.on = static_cast<HungOn>(sides); });
+}
+
+int HangEditor::way() const
+{
+    const HungRecord* now = record();
+    if (!now)
+        return 0;
+    if (const auto* chain = std::get_if<ChainPlacing>(&now->placing))
+        return static_cast<int>(chain->way);
+    return std::get<BandPlacing>(now->placing).doubled ? 1 : 0;
+}
+
+void HangEditor::setWay(int way)
+{
+    change([way](HungRecord& r) {
+        if (auto* chain = std::get_if<ChainPlacing>(&r.placing); chain && way >= 0 && way <= 2)
+            chain->way = static_cast<ChainHangingWay>(way);
+        else if (auto* band = std::get_if<BandPlacing>(&r.placing))
+            band->doubled = way == 1;
+    });
+}
+
+int HangEditor::anchor() const
+{
+    const HungRecord* now = record();
+    const auto* band = now ? std::get_if<BandPlacing>(&now->placing) : nullptr;
+    return band && band->above ? 1 : 0;
+}
+
+void HangEditor::setAnchor(int anchor)
+{
+    change([anchor](HungRecord& r) {
+        if (auto* band = std::get_if<BandPlacing>(&r.placing))
+            band->above = anchor == 1;
+    });
+}
+
+void HangEditor::setLean(int lean)
+{
+    if (lean < 0 || lean > 2)
+        return;
+    m_lean = lean;
+    change([lean](HungRecord& r) {
+        if (auto* band = std::get_if<BandPlacing>(&r.placing)) {
+            const Length away = metres(std::abs(band->offset.si()));
+            band->offset = lean == 0 ? Length{} : lean == 1 ? away : -away;
+        }
+    });
+    refresh();
+}
+
+QString HangEditor::trouble() const
+{
+    const HungRecord* now = record();
+    const KitItem* item = now ? desk().item(now->item) : nullptr;
+    if (!item)
+        return {};
+    const auto& answer = desk().answer();
+    const bool mine = answer.error && answer.readiness == Readiness::Refused && QString::fromStdString(answer.error->what).startsWith(QString::fromStdString(item->name));
+    return mine ? sentences::refusal(*answer.error) : QString();
+}
+
+int HangEditor::hang(int itemId)
+{
+    const KitItem* item = ready() ? desk().item(KitItemId{static_cast<std::uint32_t>(itemId)}) : nullptr;
+    if (!item)
+        return -1;
+    HungRecord fresh;
+    fresh.item = item->id;
+    fresh.on = item->pair ? HungOn::BothSides : HungOn::LeftOnly;
+    if (std::holds_alternative<BandMeasurement>(item->measurement))
+        fresh.placing = BandPlacing{};
+    desk().hang(fresh);
+    setRow(static_cast<int>(desk().setup().hung.size()) - 1);
+    return m_row;
+}
+
+void HangEditor::takeOff()
+{
+    if (record())
+        desk().takeOff(static_cast<std::size_t>(m_row));
+}

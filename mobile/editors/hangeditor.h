@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "mobile/editors/fieldeditor.h"
+
+/** How one thing hangs on the bar. Every change takes effect on the set-up at once. */
+class HangEditor : public FieldEditor {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(int row READ row WRITE setRow NOTIFY rowChanged FINAL)
+    Q_PROPERTY(bool chain READ isChain NOTIFY changed FINAL)
+    Q_PROPERTY(QString what READ what NOTIFY changed FINAL)
+    Q_PROPERTY(int sides READ sides WRITE setSides NOTIFY changed FINAL)
+    Q_PROPERTY(int way READ way WRITE setWay NOTIFY changed FINAL)
+    Q_PROPERTY(int anchor READ anchor WRITE setAnchor NOTIFY changed FINAL)
+    Q_PROPERTY(int lean READ lean WRITE setLean NOTIFY changed FINAL)
+    Q_PROPERTY(QString trouble READ trouble NOTIFY changed FINAL)
+
+public:
+    using FieldEditor::FieldEditor;
+
+    [[nodiscard]] std::vector<FieldSpec> specs() const override;
+    KeepOutcome keepNumber(const QString& key, double shown) override;
+
+    [[nodiscard]] int row() const { return m_row; }
+    void setRow(int row);
+    [[nodiscard]] bool isChain() const;
+    [[nodiscard]] QString what() const;
+    /// 0 both sides, 1 left only, 2 right only.
+    [[nodiscard]] int sides() const;
+    void setSides(int sides);
+    /// Chain: 0 straight, 1 doubled, 2 bunched. Band: 0 single, 1 doubled.
+    [[nodiscard]] int way() const;
+    void setWay(int way);
+    /// 0 below the bar, 1 above.
+    [[nodiscard]] int anchor() const;
+    void setAnchor(int anchor);
+    /// Anchor 0 under the bar, 1 in front of it, 2 behind.
+    [[nodiscard]] int lean() const { return m_lean; }
+    void setLean(int lean);
+    [[nodiscard]] QString trouble() const;
+    /// Hangs a thing of the kit the plain way, both sides alike when there are two; its row.
+    Q_INVOKABLE int hang(int itemId);
+    Q_INVOKABLE void takeOff();
+
+Q_SIGNALS:
+    void rowChanged();
+
+private:
+    [[nodiscard]] const steelyard::HungRecord* record() const;
+    template <typename Change>
+    void change(const Change& how);
+
+    int m_row = -1;
+    int m_lean = 0;
+};

@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "mobile/editors/fieldeditor.h"
+
+/** What measuring a chain and measuring a band have in common: a draft on the desk until it is kept. */
+class ItemEditor : public FieldEditor {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("a form of its own kind")
+    Q_PROPERTY(int itemId READ itemId WRITE setItemId NOTIFY itemIdChanged FINAL)
+    Q_PROPERTY(QString name READ name WRITE setName NOTIFY changed FINAL)
+    Q_PROPERTY(bool pair READ isPair WRITE setPair NOTIFY changed FINAL)
+    Q_PROPERTY(bool canKeep READ canKeep NOTIFY changed FINAL)
+    Q_PROPERTY(QString answer READ answer NOTIFY changed FINAL)
+    Q_PROPERTY(QString trouble READ trouble NOTIFY changed FINAL)
+    Q_PROPERTY(bool drafted READ isDrafted NOTIFY changed FINAL)
+
+public:
+    using FieldEditor::FieldEditor;
+
+    [[nodiscard]] int itemId() const { return static_cast<int>(m_id.value); }
+    void setItemId(int id);
+    [[nodiscard]] QString name() const;
+    void setName(const QString& name);
+    [[nodiscard]] bool isPair() const { return item().pair; }
+    void setPair(bool pair);
+    /// Whether there is something to measure by; `answer` says what it comes to, `trouble` what is missing.
+    [[nodiscard]] virtual bool canKeep() const = 0;
+    [[nodiscard]] virtual QString answer() const = 0;
+    [[nodiscard]] virtual QString trouble() const = 0;
+    /// Entries that are not kept yet.
+    [[nodiscard]] bool isDrafted() const;
+    /// Puts the item into the kit as it stands; its id, or -1 when it cannot be kept.
+    Q_INVOKABLE int keep();
+    /// Throws the entries away that are not kept.
+    Q_INVOKABLE void throwDraft();
+    /// Takes the item out of the kit and off the bar.
+    Q_INVOKABLE void remove();
+
+Q_SIGNALS:
+    void itemIdChanged();
+
+protected:
+    [[nodiscard]] steelyard::KitItem item() const;
+    void setItem(const steelyard::KitItem& item);
+    [[nodiscard]] virtual bool makesChains() const = 0;
+    /// The name an item gets when none is given.
+    [[nodiscard]] virtual QString ownName(const steelyard::KitItem& item) const = 0;
+
+private:
+    steelyard::KitItemId m_id;
+};

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mobile/editors/numberpad.h"
+
+#include "mobile/text/say.h"
+#include "mobile/text/sentences.h"
+
+#include <QLocale>
+
+void NumberPad::setEditor(FieldEditor* editor)
+{
+    m_editor = editor;
+    load();
+}
+
+void NumberPad::setKey(const QString& key)
+{
+    m_key = key;
+    load();
+}
+
+void NumberPad::load()
+{
+    const auto spec = m_editor ? m_editor->spec(m_key) : std::nullopt;
+    m_spec = spec.value_or(FieldSpec{});
+    m_entry = steelyard::NumberEntry(m_spec.limits);
+    m_refusal.clear();
+    m_offers.clear();
+    Q_EMIT targetChanged();
+    Q_EMIT keyed();
+}
+
+QString NumberPad::subject() const
+{
+    if (!m_spec.label.isEmpty())
+        return m_spec.label;
+    if (m_key == QLatin1String("load"))
+        return tr("Load on the bar");
+    if (m_key == QLatin1String("newPlate"))
+        return tr("A pair of plates, each");
+    const QString n = QString::number(m_key.mid(m_key.indexOf(QLatin1Char(':')) + 1).toInt() + 1);
+    return m_key.startsWith(QLatin1String("mass:")) ? tr("Hanging %1: mass").arg(n) : tr("Hanging %1: length").arg(n);
+}
+
+QString NumberPad::text() const
+{
+    QString shown = QString::fromStdString(m_entry.text());
+    return shown.replace(QLatin1Char('.'), QLocale().decimalPoint());
+}
+
+QString NumberPad::hint() const
+{
+    if (m_spec.shown) {
+        const QString was = say::plain(*m_spec.shown, m_spec.limits.decimals);
+        return tr("now %1 %2").arg(was, m_spec.unit);
+    }
+    return m_spec.hint;
+}
+
+QString NumberPad::keepFact() const
+{
+    return m_entry.text().empty() ? QString() : tr("%1 %2").arg(text(), m_spec.unit);
+}
+
+QStringList NumberPad::offers() const
+{
+    QStringList list;
+    for (const double v : m_offers)
+        list.append(tr("%1 %2").arg(say::plain(v, m_spec.limits.decimals), m_spec.unit));
+    return list;
+}
+
+bool NumberPad::canClear() const
+{
+    // asked of the form, not guessed: only what may be missing can be left out
+    return m_spec.shown.has_value() && m_editor && m_editor->canClear(m_key);
+}
+
+void NumberPad::press(const QString& key)
+{
+    m_refusal.clear();
+    m_offers.clear();
+    if (key == QLatin1String("rub")) {
+        m_entry.rub();
+    } else if (!key.isEmpty()) {
+        const bool point = key == QLocale().decimalPoint() || key == QLatin1String(".") || key == QLatin1String(",");
+        const int digit = key.at(0).digitValue();
+        const char plain = point ? '.' : digit >= 0 ? static_cast<char>('0' + digit) : '?';
+        if (const auto refused = m_entry.press(plain))
+            m_refusal = sentences::refusal(*refused, m_spec.limits, m_spec.unit);
+    }
+    Q_EMIT keyed();
+}
+
+bool NumberPad::keep()
+{
+    m_offers.clear();
+    if (const auto refused = m_entry.check()) {
+        m_refusal = sentences::refusal(*refused, m_spec.limits, m_spec.unit);
+        Q_EMIT keyed();
+        return false;
+    }
+    return keepValue(*m_entry.ratioKeyed());
+}
+
+bool NumberPad::take(int offer)
+{
+    if (offer < 0 || offer >= static_cast<int>(m_offers.size()))
+        return false;
+    return keepValue(m_offers[static_cast<std::size_t>(offer)]);
+}
+
+bool NumberPad::clear()
+{
+    return m_editor && m_editor->clearNumber(m_key);
+}
+
+bool NumberPad::keepValue(double shown)
+{
+    if (!m_editor)
+        return false;
+    const KeepOutcome outcome = m_editor->keepNumber(m_key, shown);
+    m_refusal = outcome.refusal;
+    m_offers = outcome.offers;
+    Q_EMIT keyed();
+    return outcome.kept();
+}

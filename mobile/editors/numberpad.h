@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "mobile/editors/fieldeditor.h"
+
+/** The keypad page's state: one number of one form being keyed. */
+class NumberPad : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(FieldEditor* editor READ editor WRITE setEditor NOTIFY targetChanged REQUIRED FINAL)
+    Q_PROPERTY(QString key READ key WRITE setKey NOTIFY targetChanged REQUIRED FINAL)
+    Q_PROPERTY(QString subject READ subject NOTIFY targetChanged FINAL)
+    Q_PROPERTY(QString unit READ unit NOTIFY targetChanged FINAL)
+    Q_PROPERTY(QString text READ text NOTIFY keyed FINAL)
+    Q_PROPERTY(QString hint READ hint NOTIFY keyed FINAL)
+    Q_PROPERTY(QString refusal READ refusal NOTIFY keyed FINAL)
+    Q_PROPERTY(QString keepFact READ keepFact NOTIFY keyed FINAL)
+    Q_PROPERTY(QStringList offers READ offers NOTIFY keyed FINAL)
+    Q_PROPERTY(bool canClear READ canClear NOTIFY targetChanged FINAL)
+
+public:
+    using QObject::QObject;
+
+    [[nodiscard]] FieldEditor* editor() const { return m_editor; }
+    void setEditor(FieldEditor* editor);
+    [[nodiscard]] QString key() const { return m_key; }
+    void setKey(const QString& key);
+    [[nodiscard]] QString subject() const;
+    [[nodiscard]] QString unit() const { return m_spec.unit; }
+    [[nodiscard]] QString text() const;
+    [[nodiscard]] QString hint() const;
+    [[nodiscard]] QString refusal() const { return m_refusal; }
+    [[nodiscard]] QString keepFact() const;
+    [[nodiscard]] QStringList offers() const;
+    [[nodiscard]] bool canClear() const;
+
+    /// A digit, the locale's decimal key, a point, a comma, or "rub".
+    Q_INVOKABLE void press(const QString& key);
+    /// Keeps the number; false, with the reason and any offers, when it cannot be.
+    Q_INVOKABLE bool keep();
+    /// Keeps the number offered in this place.
+    Q_INVOKABLE bool take(int offer);
+    /// Leaves the number out.
+    Q_INVOKABLE bool clear();
+
+Q_SIGNALS:
+    void targetChanged();
+    void keyed();
+
+private:
+    void load();
+    bool keepValue(double shown);
+
+    FieldEditor* m_editor = nullptr;
+    QString m_key, m_refusal;
+    FieldSpec m_spec;
+    steelyard::NumberEntry m_entry{{}};
+    std::vector<double> m_offers;
+};

@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "mobile/models/rowlist.h"
+
+#include <QStringList>
+
+/** One number of a form, as a row to tap. */
+struct FieldRow {
+    QString key, label, value, unit, hint;
+    bool filledIn = false;
+    bool entered = false;
+    bool operator==(const FieldRow&) const = default;
+    static std::vector<RowRole<FieldRow>> roles()
+    {
+        return {{"key", [](const FieldRow& r) { return r.key; }},     {"label", [](const FieldRow& r) { return r.label; }},
+                {"value", [](const FieldRow& r) { return r.value; }}, {"unit", [](const FieldRow& r) { return r.unit; }},
+                {"hint", [](const FieldRow& r) { return r.hint; }},   {"filledIn", [](const FieldRow& r) { return r.filledIn; }},
+                {"entered", [](const FieldRow& r) { return r.entered; }}};
+    }
+};
+
+/** A warning, or a stop. */
+struct NoticeRow {
+    QString head, body;
+    bool stop = false;
+    bool operator==(const NoticeRow&) const = default;
+    static std::vector<RowRole<NoticeRow>> roles()
+    {
+        return {{"head", [](const NoticeRow& r) { return r.head; }},
+                {"body", [](const NoticeRow& r) { return r.body; }},
+                {"stop", [](const NoticeRow& r) { return r.stop; }}};
+    }
+};
+
+/** A caution to look over. */
+struct CautionRow {
+    int code = 0;
+    QString head;
+    QStringList points;
+    bool looked = false;
+    bool operator==(const CautionRow&) const = default;
+    static std::vector<RowRole<CautionRow>> roles()
+    {
+        return {{"code", [](const CautionRow& r) { return r.code; }},
+                {"head", [](const CautionRow& r) { return r.head; }},
+                {"points", [](const CautionRow& r) { return r.points; }},
+                {"looked", [](const CautionRow& r) { return r.looked; }}};
+    }
+};
+
+/** One thing on the bar, or in the kit. */
+struct ThingRow {
+    int itemId = 0;
+    bool chain = false;
+    bool usable = true;
+    QString what, how, leftPiece, rightPiece;
+    bool operator==(const ThingRow&) const = default;
+    static std::vector<RowRole<ThingRow>> roles()
+    {
+        return {{"itemId", [](const ThingRow& r) { return r.itemId; }},       {"chain", [](const ThingRow& r) { return r.chain; }},
+                {"usable", [](const ThingRow& r) { return r.usable; }},       {"what", [](const ThingRow& r) { return r.what; }},
+                {"how", [](const ThingRow& r) { return r.how; }},             {"leftPiece", [](const ThingRow& r) { return r.leftPiece; }},
+                {"rightPiece", [](const ThingRow& r) { return r.rightPiece; }}};
+    }
+};
+
+/** Plates of one mass and how many pairs are here. */
+struct StockRow {
+    QString label, pairs;
+    bool canLess = false;
+    bool operator==(const StockRow&) const = default;
+    static std::vector<RowRole<StockRow>> roles()
+    {
+        return {{"label", [](const StockRow& r) { return r.label; }},
+                {"pairs", [](const StockRow& r) { return r.pairs; }},
+                {"canLess", [](const StockRow& r) { return r.canLess; }}};
+    }
+};
+
+/** One hanging of known mass on a band. */
+struct HangingRow {
+    QString mass, length, note;
+    bool odd = false;
+    bool leftOut = false;
+    bool operator==(const HangingRow&) const = default;
+    static std::vector<RowRole<HangingRow>> roles()
+    {
+        return {{"mass", [](const HangingRow& r) { return r.mass; }},
+                {"length", [](const HangingRow& r) { return r.length; }},
+                {"note", [](const HangingRow& r) { return r.note; }},
+                {"odd", [](const HangingRow& r) { return r.odd; }},
+                {"leftOut", [](const HangingRow& r) { return r.leftOut; }}};
+    }
+};

@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mobile/pages/setuptexts.h"
+
+#include "core/resistance/pullsum.h"
+#include "mobile/text/say.h"
+#include "mobile/text/sentences.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+
+namespace setuptexts {
+
+using namespace steelyard;
+
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("setup", text); }
+
+QString titleOf(const PullCurve& curve)
+{
+    const QString unknown = tr("not known");
+    const auto said = [&](const std::optional<Reading>& r) { return r ? say::pull(*r).sentence() : unknown; };
+    if (!curve.bottom && !curve.top)
+        return tr("Not known: measure the band further");
+    if (curve.zone)
+        return tr("%1 kg at the bottom, %2 in the sticking zone, %3 at the top").arg(said(curve.bottom), said(curve.zone), said(curve.top));
+    return tr("%1 kg at the bottom, %2 at the top").arg(said(curve.bottom), said(curve.top));
+}
+
+QString moreOf(const PullCurve& curve)
+{
+    QStringList parts;
+    if (curve.zoneLeast)
+        parts << tr("sticking zone %1 to %2 kg").arg(say::plain(inKilograms(asMass(*curve.zoneLeast)), 0), say::plain(inKilograms(asMass(*curve.zoneGreatest)), 0));
+    if (curve.rack)
+        parts << tr("off the rack %1 kg").arg(say::pull(*curve.rack).sentence());
+    if (curve.work)
+        parts << tr("work %1 J a rep").arg(say::plain(curve.work->si(), 0));
+    parts << tr("moves %1 kg at the bottom, %2 at the top").arg(say::plain(inKilograms(curve.movingBottom), 1), say::plain(inKilograms(curve.movingTop), 1));
+    return parts.join(QStringLiteral(" · "));
+}
+
+void setState(SetupAnswer& answer, const WeighedUp& weighed)
+{
+    switch (weighed.readiness) {
+    case Readiness::Ready:
+        answer.ready = true;
+        answer.state = tr("READY");
+        answer.reason = weighed.cautions.empty() ? tr("Nothing hangs but iron.") : tr("Looked over as it hangs.");
+        return;
+    case Readiness::NotToBeUsed:
+        answer.stop = true;
+        answer.state = tr("DO NOT LIFT");
+        answer.reason = tr("See what is over its limit.");
+        return;
+    case Readiness::LookOver:
+        answer.reason = tr("Look it over first.");
+        break;
+    case Readiness::PullUnknown:
+        answer.reason = tr("Past what was measured.");
+        break;
+    case Readiness::MarksMissing:
+        answer.reason = weighed.error ? sentences::refusal(*weighed.error) : QString();
+        break;
+    case Readiness::Refused:
+        answer.reason = weighed.error ? sentences::refusal(*weighed.error) : QString();
+        break;
+    }
+    answer.state = tr("NOT READY");
+}
+
+}
+
+SetupAnswer answer(const WeighedUp& weighed)
+{
+    SetupAnswer out;
+    setState(out, weighed);
+    if (!weighed.curve) {
+        out.title = weighed.readiness == Readiness::MarksMissing ? tr("Her bar marks come first") : tr("Not known yet");
+        return out;
+    }
+    const PullCurve& curve = *weighed.curve;
+    out.known = true;
+    out.title = titleOf(curve);
+    if (curve.mean && curve.twoPointMean)
+        out.means = tr("mean of the path %1 kg, mean of the ends %2 kg")
+                        .arg(say::pull(*curve.mean).sentence(), say::plain(inKilograms(asMass(*curve.twoPointMean)), 1));
+    out.more = moreOf(curve);
+    return out;
+}
+
+PullPicture picture(const WeighedUp& weighed)
+{
+    PullPicture p;
+    if (!weighed.curve || !weighed.path)
+        return p;
+    double most = 0;
+    for (const CurveSample& s : weighed.curve->samples) {
+        const double h = inMetres(s.height);
+        if (!s.known) {
+            if (std::isnan(p.unknownFrom))
+                p.unknownFrom = h;
+            continue;
+        }
+        const auto kg = [](Force f) { return inKilograms(asMass(f)); };
+        const double iron = kg(s.iron), chain = iron + kg(s.chain), total = kg(s.total), u = kg(s.u), give = kg(s.giveOrTake);
+        p.zero.append({0, h});
+        p.iron.append({iron, h});
+        p.chain.append({chain, h});
+        p.band.append({total, h});
+        p.total.append({total, h});
+        p.low1.append({total - u, h});
+        p.high1.append({total + u, h});
+        p.low2.append({total - give, h});
+        p.high2.append({total + give, h});
+        most = std::max({most, total + give, iron, chain});
+    }
+    p.heightTo = inMetres(weighed.path->top) * 1.06;
+    p.pullTo = std::max(10.0, most * 1.06);
+    return p;
+}
+
+QVariantList marks(const WeighedUp& weighed)
+{
+    QVariantList list;
+    if (!weighed.curve || !weighed.path)
+        return list;
+    const LiftPath& path = *weighed.path;
+    const auto add = [&](const char* key, const QString& name, Height at, const std::optional<Reading>& reading) {
+        QVariantMap mark{{QStringLiteral("key"), QLatin1String(key)}, {QStringLiteral("name"), name}, {QStringLiteral("height"), inMetres(at)},
+                         {QStringLiteral("heightText"), say::centimetres(at)},
+                         {QStringLiteral("pull"), reading ? inKilograms(asMass(reading->value)) : qQNaN()},
+                         {QStringLiteral("text"), reading ? say::pull(*reading).tight() : tr("not known")}};
+        if (path.zoneFrom && QLatin1String(key) == QLatin1String("zone")) {
+            mark.insert(QStringLiteral("zoneFrom"), inMetres(*path.zoneFrom));
+            mark.insert(QStringLiteral("zoneTo"), inMetres(*path.zoneTo));
+        }
+        list.append(mark);
+    };
+    add("top", tr("top"), path.top, weighed.curve->top);
+    if (path.zoneFrom)
+        add("zone", tr("sticking"), *path.zoneFrom + (*path.zoneTo - *path.zoneFrom) / 2, weighed.curve->zone);
+    add("bottom", tr("bottom"), path.bottom, weighed.curve->bottom);
+    return list;
+}
+
+std::vector<NoticeRow> notices(const WeighedUp& weighed)
+{
+    std::vector<NoticeRow> rows;
+    if (!weighed.curve)
+        return rows;
+    for (const SetupWarning& w : weighed.curve->warnings) {
+        const auto said = sentences::warning(w, *weighed.setup);
+        rows.push_back({said.head, said.body, sentences::forbids(w.code)});
+    }
+    std::stable_sort(rows.begin(), rows.end(), [](const NoticeRow& a, const NoticeRow& b) { return a.stop && !b.stop; });
+    return rows;
+}
+
+std::vector<CautionRow> cautions(const WeighedUp& weighed)
+{
+    std::vector<CautionRow> rows;
+    for (const Caution& c : weighed.cautions) {
+        const auto said = sentences::caution(c);
+        rows.push_back({static_cast<int>(c.code), said.head, said.points, c.lookedOver});
+    }
+    return rows;
+}
+
+QString readingAt(const WeighedUp& weighed, Height height)
+{
+    if (!weighed.setup)
+        return {};
+    const PullSum sum(*weighed.setup);
+    const QString at = say::centimetres(height);
+    if (!sum.knows(height))
+        return tr("%1 cm: not known").arg(at);
+    return tr("%1 cm: %2 kg").arg(at, say::pull(sum.at(height)).sentence());
+}
+
+}

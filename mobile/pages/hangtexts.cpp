@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mobile/pages/setuptexts.h"
+
+#include "core/work/measuredkit.h"
+#include "mobile/text/say.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+
+namespace setuptexts {
+
+using namespace steelyard;
+
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("setup", text); }
+
+QString howChain(const ChainPlacing& c)
+{
+    const QString ways[] = {tr("straight"), tr("doubled"), tr("bunched")};
+    const QString way = ways[static_cast<int>(c.way)];
+    return c.lead.si() > 0 ? tr("%1, on a %2 cm lead").arg(way, say::centimetres(c.lead)) : tr("%1, no lead").arg(way);
+}
+
+QString howBand(const BandPlacing& b)
+{
+    const QString way = b.doubled ? tr("doubled") : tr("one loop");
+    const QString anchor = b.above ? tr("from above, %1 cm").arg(say::centimetres(b.anchorHeight))
+                         : b.anchorHeight.si() > 0 ? tr("anchored at %1 cm").arg(say::centimetres(b.anchorHeight)) : tr("anchored on the floor");
+    if (b.offset.si() == 0)
+        return tr("%1, %2").arg(way, anchor);
+    const QString away = say::centimetres(metres(std::abs(b.offset.si())));
+    return (b.offset.si() > 0 ? tr("%1, %2, %3 cm in front") : tr("%1, %2, %3 cm behind")).arg(way, anchor, away);
+}
+
+}
+
+QString howItHangs(const HungRecord& record)
+{
+    if (const auto* chain = std::get_if<ChainPlacing>(&record.placing))
+        return howChain(*chain);
+    return howBand(std::get<BandPlacing>(record.placing));
+}
+
+std::vector<ThingRow> hanging(const Desk& desk)
+{
+    std::vector<ThingRow> rows;
+    for (const HungRecord& h : desk.setup().hung) {
+        const KitItem* item = desk.item(h.item);
+        if (!item)
+            continue;
+        const bool chain = std::holds_alternative<ChainPlacing>(h.placing), twin = !chain && item->pair && h.on == HungOn::BothSides;
+        const QString one = tr("one"), second = twin ? tr("its twin") : one, none = QStringLiteral("–");
+        rows.push_back({static_cast<int>(h.item.value), chain, true, QString::fromStdString(item->name), howItHangs(h),
+                        h.on == HungOn::RightOnly ? none : one, h.on == HungOn::LeftOnly ? none : h.on == HungOn::RightOnly ? one : second});
+    }
+    return rows;
+}
+
+BeamText beam(const Desk& desk)
+{
+    BeamText out;
+    const auto loads = loadsOf(desk.setup().bar);
+    const auto& load = desk.answer().load;
+    if (!loads || !load)
+        return out;
+    // what a thumb may want next stands on the beam; the rest of a long list would only be thinned out again
+    constexpr std::ptrdiff_t eachWay = 40;
+    const auto& all = loads->all();
+    std::ptrdiff_t here = 0;
+    while (here + 1 < std::ssize(all) && all[static_cast<std::size_t>(here)].total < load->total)
+        ++here;
+    const std::ptrdiff_t from = std::max<std::ptrdiff_t>(0, here - eachWay), to = std::min<std::ptrdiff_t>(std::ssize(all), here + eachWay + 1);
+    for (std::ptrdiff_t i = from; i < to; ++i) {
+        const Mass total = all[static_cast<std::size_t>(i)].total;
+        out.loads.append(inKilograms(total));
+        out.labels.append(say::mass(total));
+    }
+    out.value = inKilograms(load->total);
+    out.number = say::mass(load->total);
+    out.valueText = tr("%1 kg").arg(out.number);
+    if (const PlateLoad* down = loads->nextBelow(load->total)) {
+        out.canDown = true;
+        out.down = QStringLiteral("−") + say::mass(load->total - down->total);
+    }
+    if (const PlateLoad* up = loads->nextAbove(load->total)) {
+        out.canUp = true;
+        out.up = QStringLiteral("+") + say::mass(up->total - load->total);
+    }
+    QStringList plates;
+    for (const PlateType& p : load->eachSide)
+        plates << say::mass(p.mass);
+    out.eachSide = plates.isEmpty() ? tr("bare bar") : plates.join(QStringLiteral(" · "));
+    return out;
+}
+
+QVariantList plates(const WeighedUp& weighed)
+{
+    QVariantList list;
+    const auto add = [&list](const QString& label, double diameter, double thickness, const QString& hang) {
+        list.append(QVariantMap{{QStringLiteral("label"), label}, {QStringLiteral("diameterMm"), diameter}, {QStringLiteral("thicknessMm"), thickness},
+                                {QStringLiteral("hang"), hang}, {QStringLiteral("change"), 0}});
+    };
+    if (!weighed.load)
+        return list;
+    for (const PlateType& p : weighed.load->eachSide)
+        add(say::mass(p.mass), inMetres(p.diameter) * 1000, inMetres(p.thickness) * 1000, {});
+    if (!weighed.setup)
+        return list;
+    const auto& side = weighed.setup->left.empty() ? weighed.setup->right : weighed.setup->left;
+    for (const HungItem& item : side) {
+        if (std::holds_alternative<HungChain>(item))
+            add(tr("chain"), 0, 0, QStringLiteral("chain"));
+        else if (std::holds_alternative<HungBand>(item))
+            add(tr("band"), 0, 0, QStringLiteral("band"));
+    }
+    return list;
+}
+
+QVariantList elevation(const Desk& desk)
+{
+    QVariantList list;
+    const WeighedUp& weighed = desk.answer();
+    if (!weighed.setup)
+        return list;
+    // a chain that was weighed has no gauge: it is drawn with links as wide as its mass makes likely
+    const auto wireOf = [](const Chain& c) { return std::sqrt(c.perLength.value.si() / 22.0) * 0.01; };
+    const auto& side = weighed.setup->left.empty() ? weighed.setup->right : weighed.setup->left;
+    for (const HungItem& item : side) {
+        QVariantMap drawn;
+        if (const auto* chain = std::get_if<HungChain>(&item)) {
+            const QString ways[] = {QStringLiteral("straight"), QStringLiteral("doubled"), QStringLiteral("bunched")};
+            const double wire = wireOf(chain->chain());
+            drawn = {{QStringLiteral("kind"), QStringLiteral("chain")}, {QStringLiteral("hang"), ways[static_cast<int>(chain->hang().how)]},
+                     {QStringLiteral("lead"), inMetres(chain->hang().lead)}, {QStringLiteral("length"), inMetres(chain->chain().length)},
+                     {QStringLiteral("pitch"), chain->chain().pitch ? inMetres(*chain->chain().pitch) : 2.8 * wire}, {QStringLiteral("wire"), wire}};
+        } else if (const auto* band = std::get_if<HungBand>(&item)) {
+            drawn = {{QStringLiteral("kind"), QStringLiteral("band")}, {QStringLiteral("hang"), band->hang().doubled ? QStringLiteral("doubled") : QStringLiteral("single")},
+                     {QStringLiteral("length"), inMetres(band->band().fit.rest())}, {QStringLiteral("anchorHeight"), inMetres(band->hang().anchorHeight)},
+                     {QStringLiteral("above"), band->hang().above}};
+        } else {
+            continue;
+        }
+        list.append(drawn);
+    }
+    return list;
+}
+
+}

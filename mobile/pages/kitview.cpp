@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mobile/pages/kitview.h"
+
+#include "core/measure/rounding.h"
+#include "core/work/measuredkit.h"
+#include "mobile/text/say.h"
+#include "mobile/text/sentences.h"
+
+using namespace steelyard;
+
+void KitView::setDesk(DeskService* desk)
+{
+    if (m_desk == desk)
+        return;
+    if (m_desk)
+        m_desk->disconnect(this);
+    m_desk = desk;
+    if (m_desk)
+        connect(m_desk, &DeskService::changed, this, &KitView::refresh);
+    Q_EMIT deskChanged();
+    refresh();
+}
+
+void KitView::refresh()
+{
+    if (!m_desk)
+        return;
+    std::vector<ThingRow> rows;
+    for (const KitItem& item : m_desk->desk().kit()) {
+        ThingRow row;
+        row.itemId = static_cast<int>(item.id.value);
+        row.what = QString::fromStdString(item.name);
+        row.leftPiece = item.pair ? tr("a pair") : tr("one");
+        if (const auto* measured = std::get_if<ChainMeasurement>(&item.measurement)) {
+            row.chain = true;
+            const auto chain = chainFrom(*measured);
+            row.usable = chain.ok();
+            row.how = chain ? tr("%1 kg a metre, %2 cm").arg(say::plain(chain->perLength.value.si(), 2), say::centimetres(chain->length))
+                            : sentences::refusal(chain.error());
+        } else {
+            const auto fit = bandFitFrom(std::get<BandMeasurement>(item.measurement));
+            row.usable = fit.ok();
+            row.how = fit ? tr("pulls %1 kg at %2 cm").arg(say::plain(inKilograms(asMass(fit->pull(fit->longestMeasured()))), 1), say::centimetres(fit->longestMeasured()))
+                          : sentences::refusal(fit.error());
+        }
+        if (m_desk->desk().draft(item.id, row.chain))
+            row.how = tr("%1 · changes not kept").arg(row.how);
+        rows.push_back(row);
+    }
+    m_things.setRows(std::move(rows));
+    Q_EMIT changed();
+}
+
+QString KitView::draftText(bool chain) const
+{
+    return m_desk && m_desk->desk().draft(KitItemId{}, chain) ? tr("begun, not kept") : QString();
+}

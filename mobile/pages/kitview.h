@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "mobile/deskservice.h"
+#include "mobile/models/rows.h"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+/** The kit measured so far, as a list to hang from or to measure again. */
+class KitView : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(DeskService* desk READ desk WRITE setDesk NOTIFY deskChanged REQUIRED FINAL)
+    Q_PROPERTY(QAbstractListModel* things READ things CONSTANT FINAL)
+    Q_PROPERTY(bool empty READ isEmpty NOTIFY changed FINAL)
+    Q_PROPERTY(QString chainDraft READ chainDraft NOTIFY changed FINAL)
+    Q_PROPERTY(QString bandDraft READ bandDraft NOTIFY changed FINAL)
+
+public:
+    using QObject::QObject;
+
+    [[nodiscard]] DeskService* desk() const { return m_desk; }
+    void setDesk(DeskService* desk);
+    [[nodiscard]] QAbstractListModel* things() { return &m_things; }
+    [[nodiscard]] bool isEmpty() const { return m_things.rowCount() == 0; }
+    /// Says that a new chain or band was begun and not kept; empty when none was.
+    [[nodiscard]] QString chainDraft() const { return draftText(true); }
+    [[nodiscard]] QString bandDraft() const { return draftText(false); }
+    /// Drafts change without word from the desk: a page that comes back asks.
+    Q_INVOKABLE void refresh();
+
+Q_SIGNALS:
+    void deskChanged();
+    void changed();
+
+private:
+    [[nodiscard]] QString draftText(bool chain) const;
+
+    DeskService* m_desk = nullptr;
+    RowList<ThingRow> m_things;
+};

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/work/desk.h"
+#include "mobile/models/rows.h"
+#include "mobile/pages/setuptext.h"
+
+/** Turns what the desk worked out into what the set-up page shows. */
+namespace setuptexts {
+
+[[nodiscard]] SetupAnswer answer(const steelyard::WeighedUp& weighed);
+[[nodiscard]] PullPicture picture(const steelyard::WeighedUp& weighed);
+[[nodiscard]] BeamText beam(const steelyard::Desk& desk);
+[[nodiscard]] QVariantList marks(const steelyard::WeighedUp& weighed);
+[[nodiscard]] QVariantList plates(const steelyard::WeighedUp& weighed);
+[[nodiscard]] QVariantList elevation(const steelyard::Desk& desk);
+[[nodiscard]] std::vector<ThingRow> hanging(const steelyard::Desk& desk);
+[[nodiscard]] std::vector<NoticeRow> notices(const steelyard::WeighedUp& weighed);
+[[nodiscard]] std::vector<CautionRow> cautions(const steelyard::WeighedUp& weighed);
+[[nodiscard]] QString readingAt(const steelyard::WeighedUp& weighed, steelyard::Height height);
+/// How a thing hangs, in words: "doubled, on a 45 cm lead".
+[[nodiscard]] QString howItHangs(const steelyard::HungRecord& record);
+
+}

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mobile/pages/setupview.h"
+
+#include "mobile/pages/setuptexts.h"
+
+void SetupView::setDesk(DeskService* desk)
+{
+    if (m_desk == desk)
+        return;
+    if (m_desk)
+        m_desk->disconnect(this);
+    m_desk = desk;
+    if (m_desk)
+        connect(m_desk, &DeskService::changed, this, &SetupView::refresh);
+    Q_EMIT deskChanged();
+    refresh();
+}
+
+void SetupView::lookOver(int code)
+{
+    if (m_desk && code >= 0 && code <= static_cast<int>(steelyard::CautionCode::BandsAbove))
+        m_desk->desk().lookOver(static_cast<steelyard::CautionCode>(code));
+}
+
+void SetupView::stepLoad(bool up)
+{
+    if (m_desk)
+        m_desk->desk().stepLoad(up);
+}
+
+QString SetupView::readingAt(double metresUp) const
+{
+    return m_desk ? setuptexts::readingAt(m_desk->desk().answer(), steelyard::metres(metresUp)) : QString();
+}
+
+void SetupView::refresh()
+{
+    if (!m_desk)
+        return;
+    const steelyard::Desk& desk = m_desk->desk();
+    const steelyard::WeighedUp& weighed = desk.answer();
+    m_answer = setuptexts::answer(weighed);
+    m_picture = setuptexts::picture(weighed);
+    m_beam = setuptexts::beam(desk);
+    m_marks = setuptexts::marks(weighed);
+    m_plates = setuptexts::plates(weighed);
+    m_elevation = setuptexts::elevation(desk);
+    m_hanging.setRows(setuptexts::hanging(desk));
+    m_notices.setRows(setuptexts::notices(weighed));
+    m_cautions.setRows(setuptexts::cautions(weighed));
+    Q_EMIT changed();
+}

@@ -1,0 +1,184 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mobile/text/sentences.h"
+
+#include "mobile/text/say.h"
+
+#include <QCoreApplication>
+#include <QHash>
+
+namespace sentences {
+
+using namespace steelyard;
+using Code = SetupWarningCode;
+
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("sentences", text); }
+
+QString sided(Side side, const char* left, const char* right, const char* both)
+{
+    return tr(side == Side::Left ? left : side == Side::Right ? right : both);
+}
+
+/// Whether a band of that side is taut just below the height and slack just above.
+bool slackAbove(const SetupWarning& w, const Setup& setup)
+{
+    const auto& items = w.side == Side::Right ? setup.right : setup.left;
+    for (const HungItem& item : items)
+        if (const auto* band = std::get_if<HungBand>(&item)) {
+            const Length rest = band->band().fit.rest();
+            if (w.height && band->bandLength(*w.height + metres(0.001)) < rest && band->bandLength(*w.height - metres(0.001)) > rest)
+                return true;
+        }
+    return false;
+}
+
+Said slack(const SetupWarning& w, const Setup& setup)
+{
+    const QString at = say::centimetres(w.height.value_or(Height{}));
+    if (slackAbove(w, setup))
+        return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left band slack above %1 cm"), QT_TRANSLATE_NOOP("sentences", "Right band slack above %1 cm"), QT_TRANSLATE_NOOP("sentences", "Bands slack above %1 cm")).arg(at),
+                tr(QT_TRANSLATE_NOOP("sentences", "Up there they help no more."))};
+    return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left band slack up to %1 cm"), QT_TRANSLATE_NOOP("sentences", "Right band slack up to %1 cm"), QT_TRANSLATE_NOOP("sentences", "Bands slack up to %1 cm")).arg(at),
+            tr(QT_TRANSLATE_NOOP("sentences", "Below that they add nothing and may slip off."))};
+}
+
+}
+
+Said warning(const SetupWarning& w, const Setup& setup)
+{
+    const QString at = say::centimetres(w.height.value_or(Height{}));
+    switch (w.code) {
+    case Code::FirstLinkUp:
+        return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left chain: first link up at %1 cm"), QT_TRANSLATE_NOOP("sentences", "Right chain: first link up at %1 cm"), QT_TRANSLATE_NOOP("sentences", "Chains: first link up at %1 cm")).arg(at),
+                tr(QT_TRANSLATE_NOOP("sentences", "Below that the chain adds nothing."))};
+    case Code::LastLinkOff:
+        return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left chain: last link off at %1 cm"), QT_TRANSLATE_NOOP("sentences", "Right chain: last link off at %1 cm"), QT_TRANSLATE_NOOP("sentences", "Chains: last link off at %1 cm")).arg(at),
+                tr(QT_TRANSLATE_NOOP("sentences", "Above that it swings and adds no more. A shorter lead keeps a link down."))};
+    case Code::BandSlack:
+        return slack(w, setup);
+    case Code::BeyondMeasured:
+        return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left side: not measured past %1 cm"), QT_TRANSLATE_NOOP("sentences", "Right side: not measured past %1 cm"), QT_TRANSLATE_NOOP("sentences", "Not measured past %1 cm")).arg(at),
+                tr(QT_TRANSLATE_NOOP("sentences", "The pull beyond is unknown. Hang more on the band and read its length, or hang it slacker."))};
+    case Code::SidesUneven:
+        return {(w.side == Side::Left ? tr(QT_TRANSLATE_NOOP("sentences", "Left pulls more, from %1 cm up"))
+                                      : tr(QT_TRANSLATE_NOOP("sentences", "Right pulls more, from %1 cm up"))).arg(at),
+                tr(QT_TRANSLATE_NOOP("sentences", "By over 2 % of the whole. Hang both sides alike."))};
+    case Code::NotRising:
+        return {tr(QT_TRANSLATE_NOOP("sentences", "It gets lighter from %1 cm up")).arg(at),
+                tr(QT_TRANSLATE_NOOP("sentences", "Look whether it hangs as you meant."))};
+    case Code::PulledForward:
+        return {tr(QT_TRANSLATE_NOOP("sentences", "Bands pull the bar forward, from %1 cm up")).arg(at),
+                tr(QT_TRANSLATE_NOOP("sentences", "By over 3 % of the whole. Anchor them under the bar."))};
+    case Code::PulledBack:
+        return {tr(QT_TRANSLATE_NOOP("sentences", "Bands pull the bar back, from %1 cm up")).arg(at),
+                tr(QT_TRANSLATE_NOOP("sentences", "By over 3 % of the whole. Anchor them under the bar."))};
+    case Code::OverCap:
+        return {tr(QT_TRANSLATE_NOOP("sentences", "Over the cap from %1 cm up")).arg(at),
+                tr(QT_TRANSLATE_NOOP("sentences", "Do not lift this. Take plates off."))};
+    case Code::OverRackRating:
+        return {tr(QT_TRANSLATE_NOOP("sentences", "More than the rack may carry")),
+                tr(QT_TRANSLATE_NOOP("sentences", "Do not lift this. Take plates off."))};
+    case Code::OverSafetyRating:
+        return {tr(QT_TRANSLATE_NOOP("sentences", "More than the safeties may carry, from %1 cm up")).arg(at),
+                tr(QT_TRANSLATE_NOOP("sentences", "Do not lift this. Take plates off."))};
+    case Code::SleeveFull:
+        break;
+    }
+    return {tr(QT_TRANSLATE_NOOP("sentences", "More plates than the sleeve holds")),
+            tr(QT_TRANSLATE_NOOP("sentences", "Do not lift this. Use fewer, heavier plates."))};
+}
+
+bool forbids(Code code)
+{
+    return code == Code::BeyondMeasured || code == Code::OverCap || code == Code::OverRackRating || code == Code::OverSafetyRating || code == Code::SleeveFull;
+}
+
+QString entryName(const std::string& name)
+{
+    static const QHash<QString, const char*> names = {
+        {QStringLiteral("bottom"), QT_TRANSLATE_NOOP("sentences", "bottom")},
+        {QStringLiteral("top"), QT_TRANSLATE_NOOP("sentences", "top")},
+        {QStringLiteral("sticking zone"), QT_TRANSLATE_NOOP("sentences", "sticking zone")},
+        {QStringLiteral("rack mark"), QT_TRANSLATE_NOOP("sentences", "rack mark")},
+        {QStringLiteral("plates"), QT_TRANSLATE_NOOP("sentences", "plates")},
+        {QStringLiteral("points"), QT_TRANSLATE_NOOP("sentences", "hangings")},
+        {QStringLiteral("length"), QT_TRANSLATE_NOOP("sentences", "length")},
+        {QStringLiteral("mass"), QT_TRANSLATE_NOOP("sentences", "mass")},
+        {QStringLiteral("scale step"), QT_TRANSLATE_NOOP("sentences", "step of the scale")},
+        {QStringLiteral("wire"), QT_TRANSLATE_NOOP("sentences", "wire")},
+        {QStringLiteral("pitch"), QT_TRANSLATE_NOOP("sentences", "pitch")},
+        {QStringLiteral("inner width"), QT_TRANSLATE_NOOP("sentences", "inner width")},
+        {QStringLiteral("rest length"), QT_TRANSLATE_NOOP("sentences", "length at rest")},
+        {QStringLiteral("anchor height"), QT_TRANSLATE_NOOP("sentences", "height of the anchor")},
+        {QStringLiteral("lead"), QT_TRANSLATE_NOOP("sentences", "lead")},
+        {QStringLiteral("bunch"), QT_TRANSLATE_NOOP("sentences", "height of the bunch")},
+    };
+    const QString key = QString::fromStdString(name);
+    const auto at = key.lastIndexOf(QStringLiteral(": "));
+    const QString last = at < 0 ? key : key.mid(at + 2), owner = at < 0 ? QString() : key.left(at);
+    QString said = names.contains(last) ? tr(names.value(last)) : last;
+    if (last.startsWith(QStringLiteral("point ")))
+        said = tr(QT_TRANSLATE_NOOP("sentences", "hanging %1")).arg(last.mid(6));
+    return owner.isEmpty() ? said : tr(QT_TRANSLATE_NOOP("sentences", "%1, %2")).arg(owner, said);
+}
+
+QString refusal(const Error& error)
+{
+    const QString what = entryName(error.what);
+    switch (error.code) {
+    case Refusal::NotThere: return tr(QT_TRANSLATE_NOOP("sentences", "Still to enter: %1.")).arg(what);
+    case Refusal::TooFewPoints: return tr(QT_TRANSLATE_NOOP("sentences", "Hang at least two different masses and read the length of each."));
+    case Refusal::PointsNotApart: return tr(QT_TRANSLATE_NOOP("sentences", "The readings are too alike. Hang a different mass."));
+    case Refusal::BelowRest: return tr(QT_TRANSLATE_NOOP("sentences", "Not longer than at rest: %1. Read it again, or the length at rest.")).arg(what);
+    case Refusal::NoRisingFit: return tr(QT_TRANSLATE_NOOP("sentences", "More mass, yet no longer: read the lengths again."));
+    case Refusal::HeightsOutOfOrder: return tr(QT_TRANSLATE_NOOP("sentences", "Out of order: %1. Bottom, sticking zone and top go up.")).arg(what);
+    case Refusal::AnchorOnWrongSide: return tr(QT_TRANSLATE_NOOP("sentences", "Anchored above means over her top mark, below means under her bottom mark: %1. Enter it again, or turn it round.")).arg(what);
+    case Refusal::TooMany: return tr(QT_TRANSLATE_NOOP("sentences", "More hangs than is here: %1. Measure another, or hang it on one side.")).arg(what);
+    case Refusal::NotFinite:
+    case Refusal::OutOfRange: break;
+    }
+    return tr(QT_TRANSLATE_NOOP("sentences", "This cannot be right: %1. Enter it again.")).arg(what);
+}
+
+QString refusal(EntryRefusal refusal, const EntryLimits& limits, const QString& unit)
+{
+    switch (refusal) {
+    case EntryRefusal::SecondPoint: return tr(QT_TRANSLATE_NOOP("sentences", "There is a point already."));
+    case EntryRefusal::TooManyDigits: return tr(QT_TRANSLATE_NOOP("sentences", "No more than %1 figures before the point.")).arg(limits.digits);
+    case EntryRefusal::TooManyDecimals:
+        return limits.decimals == 0 ? tr(QT_TRANSLATE_NOOP("sentences", "Whole numbers only."))
+                                    : tr(QT_TRANSLATE_NOOP("sentences", "No more than %1 figures after the point.")).arg(limits.decimals);
+    case EntryRefusal::NotAKey: return tr(QT_TRANSLATE_NOOP("sentences", "Not part of a number."));
+    case EntryRefusal::NothingKeyed: return tr(QT_TRANSLATE_NOOP("sentences", "Key a number first."));
+    case EntryRefusal::BelowLeast: return tr(QT_TRANSLATE_NOOP("sentences", "Less than %1 %2: read it again.")).arg(say::plain(limits.leastRatio, 2), unit);
+    case EntryRefusal::AboveMost: break;
+    }
+    return tr(QT_TRANSLATE_NOOP("sentences", "More than %1 %2: read it again.")).arg(say::plain(limits.mostRatio, 2), unit);
+}
+
+CautionText caution(const Caution& c)
+{
+    switch (c.code) {
+    case CautionCode::Chains:
+        return {tr(QT_TRANSLATE_NOOP("sentences", "Chains: before it is ready")),
+                {tr(QT_TRANSLATE_NOOP("sentences", "The plain lift is stable.")), tr(QT_TRANSLATE_NOOP("sentences", "Last link still down at the top.")),
+                 tr(QT_TRANSLATE_NOOP("sentences", "Feet clear of chain on the walk-out.")), tr(QT_TRANSLATE_NOOP("sentences", "Even on both sides, collars on."))}};
+    case CautionCode::BandsBelow: {
+        const QString kg = c.mass ? say::plain(inKilograms(*c.mass), 0) : QStringLiteral("?");
+        return {tr(QT_TRANSLATE_NOOP("sentences", "Bands from below: before it is ready")),
+                {tr(QT_TRANSLATE_NOOP("sentences", "Each pulls up to %1 kg up on its anchor: it must hold well over that.")).arg(kg),
+                 tr(QT_TRANSLATE_NOOP("sentences", "No cuts or thin places. Faces out of the band's line.")),
+                 tr(QT_TRANSLATE_NOOP("sentences", "Release the bands before changing plates."))}};
+    }
+    case CautionCode::BandsAbove:
+        break;
+    }
+    const QString kg = c.mass ? say::plain(inKilograms(*c.mass), 0) : QStringLiteral("?");
+    return {tr(QT_TRANSLATE_NOOP("sentences", "Bands from above: before it is ready")),
+            {tr(QT_TRANSLATE_NOOP("sentences", "If a band slips she holds %1 kg at the bottom: safeties in.")).arg(kg),
+             tr(QT_TRANSLATE_NOOP("sentences", "No cuts or thin places. Faces out of the band's line.")),
+             tr(QT_TRANSLATE_NOOP("sentences", "Never strip plates with the bands on."))}};
+}
+
+}
