@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/probe/functions.h"
+
+#include <algorithm>
+
+namespace steelyard::probe {
+
+namespace {
+
+constexpr Function table[] = {
+    {"fit_polynomial", "x y degree through_origin",
+     "coefficients (ascending powers; through the origin from the first power) standard_errors residual_sd", fitPolynomial},
+    {"fit_predict", "x y degree through_origin at", "value u", fitPredict},
+    {"interpolate_monotone", "x y at", "y (null outside the points)", interpolateMonotone},
+    {"coverage_factor", "degrees_of_freedom (null: infinite)", "k95", coverageFactor},
+    {"chain_mass_per_metre", "wire_m pitch_m inner_width_m density_kg_m3", "kg_per_m u", chainMassPerMetre},
+    {"chain_load", "kg_per_m length_m hang lead_m [bunch_m: for bunched required] [lead_kg] height_m", "kg", chainLoad},
+    {"chain_mean", "kg_per_m length_m hang lead_m [bunch_m: for bunched required] [lead_kg] bottom_m top_m",
+     "mean_kg two_point_mean_kg first_link_up_m last_link_off_m", chainMean},
+    {"band_fit", "rest_m points model", "model coefficients residual_sd aicc monotone", bandFit},
+    {"band_pull", "rest_m points model length_m", "pull_n u (null past the measurement)", bandPull},
+    {"band_hang", "rest_m points model hang anchor anchor_height_m offset_m [wrap_m] bar_height_m",
+     "vertical_n along_floor_n u (null past the measurement)", bandHang},
+    {"setup",
+     "bar_kg collars_kg plates_kg bottom_m top_m [rack_m] [sticking_from_m sticking_to_m: both or none] [u_mark_m] [u_plates_kg] "
+     "left right; a chain of theirs also [u_kg_per_m] [measurement], a band [measurement] [twin]",
+     "pulls at the marks, means, work, moving mass, u of each, ready, warnings {code side height_m}", setUp},
+    {"plates", "target_kg bar_kg collars_kg stock {\"25\": 4, …}", "each_side total_kg below_kg above_kg", plates},
+    {"measured_help", "points at_m", "help_n u (null outside the points)", measuredHelp},
+    {"cam_torque", "stack_kg radius_m", "torque_nm", camTorqueOf},
+};
+
+}
+
+std::span<const Function> functions() { return table; }
+
+const Function* find(std::string_view name)
+{
+    const auto at = std::find_if(std::begin(table), std::end(table), [&](const Function& f) { return name == f.name; });
+    return at == std::end(table) ? nullptr : at;
+}
+
+}
