@@ -14,6 +14,9 @@ Rectangle {
     property alias tools: toolGrid.data
     property alias pinned: pinnedColumn.data
     readonly property real room: root.width - 2 * Theme.edgeGap
+    readonly property real beside: root.room - (backKey.visible ? backKey.implicitWidth + Theme.apart : 0) - toolGrid.natural - Theme.apart
+    // a heading of one squeezed word a line stands below the keys instead
+    readonly property bool below: Theme.stacked || root.beside < 5 * Theme.title
     readonly property bool toolsBelow: Theme.stacked && backKey.visible && backKey.implicitWidth + Theme.apart + toolGrid.natural > root.room
 
     signal backRequested
@@ -25,7 +28,7 @@ Rectangle {
         id: grid
         anchors { left: parent.left; right: parent.right; top: parent.top; leftMargin: Theme.edgeGap; rightMargin: Theme.edgeGap; topMargin: Theme.topGap }
         columnSpacing: Theme.apart
-        rowSpacing: Theme.stacked ? Theme.apart : Theme.line
+        rowSpacing: root.below ? Theme.apart : Theme.line
         columns: 3
 
         PressKey {
@@ -43,11 +46,11 @@ Rectangle {
             onClicked: root.backRequested()
         }
         SheetTitle {
-            Layout.row: Theme.stacked ? 2 : 0
-            Layout.column: Theme.stacked ? 0 : 1
-            Layout.columnSpan: Theme.stacked ? 3 : 1
+            Layout.row: root.below ? 2 : 0
+            Layout.column: root.below ? 0 : 1
+            Layout.columnSpan: root.below ? 3 : 1
             Layout.fillWidth: true
-            Layout.leftMargin: root.back && !Theme.stacked ? Theme.line : 0
+            Layout.leftMargin: root.back && !root.below ? Theme.line : 0
             visible: root.headed
             heading: root.heading
             under: Theme.stacked ? "" : root.under
@@ -56,7 +59,7 @@ Rectangle {
             Layout.row: 0
             Layout.column: 1
             Layout.fillWidth: true
-            visible: !root.headed || Theme.stacked
+            visible: !root.headed || root.below
         }
         GridLayout {
             id: toolGrid

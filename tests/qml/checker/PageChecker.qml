@@ -46,20 +46,9 @@ Item {
         Theme.textFactor = factor
         Theme.mode = mode
     }
-    /** Waits until nothing moves any more. */
-    function settle() {
-        let before = -1
-        for (let i = 0; i < 40; ++i) {
-            root.testCase.wait(4)
-            const now = PageAudit.shape(frame)
-            if (now === before)
-                return
-            before = now
-        }
-    }
     function look(row: var, form: var, factor: real, mode: int, more: string): var {
         root.put(form, factor, mode)
-        root.settle()
+        root.testCase.verify(PageAudit.settle(frame), row.name + " comes to rest")
         const tag = [row.name, form.name, ["light", "dark", "sun"][mode], "text " + factor].join(", ") + more
         const list = root.findings(frame, form.width, form.height).map(found => tag + ": " + found)
         PageAudit.keepPicture(frame, form.width, form.height, tag.replace(/[ ,.]+/g, "-"))

@@ -5,6 +5,8 @@
 #include <QCoreApplication>
 #include <QDir>
 #include <QHashFunctions>
+#include <QTest>
+#include <QtQuickTest>
 
 namespace {
 
@@ -16,6 +18,14 @@ void eachVisible(QQuickItem *item, const Visit &visit)
     visit(item);
     for (QQuickItem *child : item->childItems())
         eachVisible(child, visit);
+}
+
+/// A number that changes when anything visible moves.
+size_t shapeOf(QQuickItem *page)
+{
+    size_t sum = 0;
+    eachVisible(page, [&sum](const QQuickItem *i) { sum = qHashMulti(sum, i->x(), i->y(), i->width(), i->height(), i->opacity()); });
+    return sum;
 }
 
 }
@@ -35,12 +45,20 @@ qreal PageAudit::contrast(const QColor &a, const QColor &b)
     return contrastRatio(a, b);
 }
 
-quint32 PageAudit::shape(QQuickItem *page)
+bool PageAudit::settle(QQuickItem *page)
 {
-    size_t sum = 0;
-    if (page)
-        eachVisible(page, [&sum](const QQuickItem *i) { sum = qHashMulti(sum, i->x(), i->y(), i->width(), i->height(), i->opacity()); });
-    return static_cast<quint32>(sum);
+    if (!page || !page->window())
+        return false;
+    size_t before = 0;
+    int still = 0;
+    for (int i = 0; i < 60 && still < 2; ++i) {
+        QQuickTest::qWaitForPolish(page->window(), 200);
+        QTest::qWait(1);
+        const size_t now = shapeOf(page);
+        still = now == before ? still + 1 : 0;
+        before = now;
+    }
+    return still == 2;
 }
 
 void PageAudit::keepPicture(QQuickItem *page, qreal width, qreal height, const QString &name)

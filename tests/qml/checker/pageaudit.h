@@ -17,8 +17,8 @@ public:
 
     [[nodiscard]] Q_INVOKABLE static QStringList findings(QQuickItem *page, qreal width, qreal height, bool wide, qreal textFactor);
     [[nodiscard]] Q_INVOKABLE static qreal contrast(const QColor &a, const QColor &b);
-    /// A number that changes when anything on the page moves; two equal ones in a row mean that the page has settled.
-    [[nodiscard]] Q_INVOKABLE static quint32 shape(QQuickItem *page);
+    /// Waits until every layout has been worked out and nothing moves any more; false when the page never comes to rest.
+    Q_INVOKABLE static bool settle(QQuickItem *page);
     /// Saves the page as painted into the folder "pictures" of the working folder; when there is none, nothing is saved.
     Q_INVOKABLE static void keepPicture(QQuickItem *page, qreal width, qreal height, const QString &name);
     /// From here on pages are made in a language with longer words, or in English again.

@@ -73,6 +73,7 @@ Item {
             heading: "Rows"
             back: "Squad"
             places: ["Squad", "Kit"]
+            tools: PressKey { text: "Preferences"; size: Theme.key; least: Theme.touchFloor; tight: true }
 
             Pair {
                 Layout.fillWidth: true

@@ -90,6 +90,7 @@ Item {
         }
         function test_touch() {
             compare([Theme.touchFloor, Theme.touch, Theme.touchStep, Theme.touchMain], [48, 56, 64, 76])
+            compare(Theme.tapQuiet, 400)
             compare([Theme.apart, Theme.safeApart, Theme.topGap, Theme.bottomGap], [8, 24, 24, 16])
         }
         function test_shippedFaceWithOneWidthForAllDigits() {
