@@ -55,6 +55,7 @@ struct PlateChange {
     [[nodiscard]] bool nothing() const { return takeOff.empty() && putOn.empty(); }
 };
 
+/// What to take off and what to put on, each in the order in which it hangs; a plate that stays is in neither.
 [[nodiscard]] PlateChange changeBetween(const PlateLoad& from, const PlateLoad& to);
 
 }

@@ -80,15 +80,15 @@ std::optional<Length> HungBand::reach(Length whole) const
 std::optional<Length> HungBand::reachAtRest() const { return reach(m_band.fit.rest()); }
 std::optional<Length> HungBand::reachKnown() const { return reach(m_band.fit.knownUpTo()); }
 
-Effect HungBand::finished(std::array<double, 2> fitted, double pull) const
+Effect HungBand::finished(Force first, Force second, Force pull) const
 {
     Effect effect;
     effect.source = m_band.measurement;
     const double freedom = static_cast<double>(m_band.fit.degreesOfFreedom());
     effect.degreesOfFreedom = freedom > 0 ? freedom : knownExactly;
-    const double least = m_band.fit.leastRelativeU() * std::abs(pull), u = std::hypot(fitted[0], fitted[1]);
-    const double floor = u < least ? std::copysign(std::sqrt(least * least - u * u), pull) : 0;
-    effect.amount = {ageFactor() * fitted[0], ageFactor() * fitted[1], ageFactor() * floor};
+    const double least = m_band.fit.leastShareOfPull() * std::abs(pull.si()), u = std::hypot(first.si(), second.si());
+    const double floor = u < least ? std::copysign(std::sqrt(least * least - u * u), pull.si()) : 0;
+    effect.amount = {ageFactor() * first.si(), ageFactor() * second.si(), ageFactor() * floor};
     return effect;
 }
 
@@ -96,7 +96,7 @@ Effect HungBand::effectAt(Height bar) const
 {
     const double k = strands() * upright(bar);
     const auto e = m_band.fit.pullEffects(bandLength(bar));
-    return finished({k * e[0], k * e[1]}, verticalPull(bar).si());
+    return finished(k * e[0], k * e[1], verticalPull(bar));
 }
 
 Effect HungBand::meanEffect(Height from, Height to) const
@@ -104,8 +104,8 @@ Effect HungBand::meanEffect(Height from, Height to) const
     if (to <= from)
         return effectAt(from);
     const auto high = m_band.fit.workEffects(bandLength(to)), low = m_band.fit.workEffects(bandLength(from));
-    const double path = (to - from).si();
-    return finished({(high[0] - low[0]) / path, (high[1] - low[1]) / path}, meanPull(from, to).si());
+    const Length path = to - from;
+    return finished((high[0] - low[0]) / path, (high[1] - low[1]) / path, meanPull(from, to));
 }
 
 Force HungBand::twinUncertaintyAt(Height bar) const

@@ -64,7 +64,7 @@ private:
     [[nodiscard]] double upright(Height bar) const;
     [[nodiscard]] double strands() const { return m_hang.doubled ? 2 : 1; }
     [[nodiscard]] double ageFactor() const { return m_band.old ? 1.5 : 1; }
-    [[nodiscard]] Effect finished(std::array<double, 2> fitted, double pull) const;
+    [[nodiscard]] Effect finished(Force first, Force second, Force pull) const;
     /// Vertical distance from the anchor at which the band has this whole length.
     [[nodiscard]] std::optional<Length> reach(Length whole) const;
 

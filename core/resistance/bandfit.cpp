@@ -144,23 +144,26 @@ Energy BandFit::work(Length length) const
     return length <= m_rest ? Energy{} : newtons(combine(basisIntegral(length / m_rest))) * m_rest;
 }
 
-std::array<double, 2> BandFit::pullEffects(Length length) const
-{
-    return length <= m_rest ? Pair{} : effects(basis(length / m_rest));
-}
-
-std::array<double, 2> BandFit::workEffects(Length length) const
+std::array<Force, 2> BandFit::pullEffects(Length length) const
 {
     if (length <= m_rest)
         return {};
-    const Pair g = basisIntegral(length / m_rest);
-    return effects({g[0] * m_rest.si(), g[1] * m_rest.si()});
+    const Pair e = effects(basis(length / m_rest));
+    return {newtons(e[0]), newtons(e[1])};
+}
+
+std::array<Energy, 2> BandFit::workEffects(Length length) const
+{
+    if (length <= m_rest)
+        return {};
+    const Pair e = effects(basisIntegral(length / m_rest));
+    return {newtons(e[0]) * m_rest, newtons(e[1]) * m_rest};
 }
 
 Force BandFit::uncertainty(Length length) const
 {
-    const Pair e = pullEffects(length);
-    return newtons(std::max(std::hypot(e[0], e[1]), leastRelativeU() * std::abs(pull(length).si())));
+    const auto e = pullEffects(length);
+    return newtons(std::max(std::hypot(e[0].si(), e[1].si()), leastShareOfPull() * std::abs(pull(length).si())));
 }
 
 BandFit::Pair BandFit::basis(double stretch) const

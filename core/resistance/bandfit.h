@@ -48,7 +48,7 @@ public:
     [[nodiscard]] std::size_t points() const { return m_points; }
     [[nodiscard]] std::size_t degreesOfFreedom() const { return m_points - m_count; }
     /// Unknown when the correction's divisor is not above 0, or there is no residual.
-    [[nodiscard]] std::optional<double> aicc() const { return m_aicc; }
+    [[nodiscard]] std::optional<double> aiccScore() const { return m_aicc; }
     /// Rises (or stays) from the shortest to the longest measured length.
     [[nodiscard]] bool rises() const { return m_rises; }
     [[nodiscard]] bool knows(Length length) const;
@@ -59,10 +59,10 @@ public:
     /// Work to stretch from rest to a length, exact.
     [[nodiscard]] Energy work(Length length) const;
     /// Independent effects of the coefficients' uncertainty: on the pull at a length (N), on the work to it (J).
-    [[nodiscard]] std::array<double, 2> pullEffects(Length length) const;
-    [[nodiscard]] std::array<double, 2> workEffects(Length length) const;
+    [[nodiscard]] std::array<Force, 2> pullEffects(Length length) const;
+    [[nodiscard]] std::array<Energy, 2> workEffects(Length length) const;
     /// Share of the pull below which u is not believed: 5 % when n < coefficients + 3, else 0 (our choice).
-    [[nodiscard]] double leastRelativeU() const { return m_points < m_count + 3 ? 0.05 : 0; }
+    [[nodiscard]] double leastShareOfPull() const { return m_points < m_count + 3 ? 0.05 : 0; }
     /// Standard uncertainty of the pull of one band measured itself.
     [[nodiscard]] Force uncertainty(Length length) const;
 

@@ -24,6 +24,7 @@ enum class PullKind { Iron, Chain, Band, Help };
 /// The one face of anything that hangs: what a set-up asks of it. Pulls are vertical, down positive.
 namespace hung {
 
+/// Past what is known a pull is a stand-in that keeps sums finite: ask `knows` first. Means are exact, `from` below `to`.
 [[nodiscard]] PullKind kind(const HungItem& item);
 [[nodiscard]] bool knows(const HungItem& item, Height bar);
 [[nodiscard]] Force pull(const HungItem& item, Height bar);

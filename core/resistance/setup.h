@@ -61,6 +61,7 @@ enum class SetupWarningCode : std::uint8_t {
     SleeveFull,     ///< more plates than the sleeve holds; without a height
 };
 
+/// What to look at before lifting: a code, the side, and the height where it begins.
 struct SetupWarning {
     SetupWarningCode code;
     Side side = Side::Both;

@@ -57,7 +57,7 @@ Out bandFit(Fields& in)
     return {{"model", word(fit.model())},
             {"coefficients", coefficients},
             {"residual_sd", sd ? Out(sd->si()) : Out(nullptr)},
-            {"aicc", orNull(fit.aicc())},
+            {"aicc", orNull(fit.aiccScore())},
             {"monotone", fit.rises()}};
 }
 
