@@ -1,0 +1,178 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Shapes
+import Steelyard.Controls
+import Steelyard.Drawings
+import Steelyard.Theme
+
+/** A band's own picture: length up the page, pull to the right; dots are hung plates, the odd one is open. */
+Item {
+    id: root
+
+    /** {x, y, odd, label}; the label of an odd one stands beside it. */
+    required property var points
+    required property string sentence
+    property var fit: []
+    property var low: []
+    property var high: []
+    property real xTo: NaN
+    property real yFrom: NaN
+    property real yTo: NaN
+    /** Numbers, or {at, text}. */
+    property var xTicks: []
+    property var yTicks: []
+    property string xUnit: qsTr("kg")
+    property string yUnit: qsTr("cm")
+    /** The end of what is measured: beyond this y nothing is known. */
+    property real measuredTo: NaN
+    property string measuredText: ""
+
+    readonly property var dots: Ruling.list(root.points).filter(point => Number.isFinite(point?.x) && Number.isFinite(point?.y))
+    readonly property var lines: [].concat(Ruling.list(root.fit), Ruling.list(root.low), Ruling.list(root.high)).filter(point => Number.isFinite(point.x) && Number.isFinite(point.y))
+    readonly property var all: root.dots.concat(root.lines)
+    readonly property real xEnd: Math.max(Ruling.size(root.xTo, 0), ...root.dots.map(dot => 1.03 * dot.x), 0) || Math.max(1, ...root.all.map(point => 1.03 * point.x))
+    readonly property real yStart: Ruling.number(root.yFrom, Math.min(...root.all.map(point => point.y), Infinity) === Infinity ? 0 : Math.min(...root.all.map(point => point.y)))
+    readonly property real yEnd: Math.max(root.yStart + 1, Ruling.number(root.yTo, -Infinity), ...root.dots.map(dot => dot.y))
+    readonly property var stops: root.chooseStops()
+    readonly property rect plot: Qt.rect(Math.round(side.least), Math.ceil(unit.height) + Theme.line, Math.max(1, Math.round(root.width - side.least - Theme.inset)),
+                                         Math.max(1, Math.round(root.height - foot.implicitHeight - Math.ceil(unit.height) - Theme.line)))
+    readonly property alias chart: chart
+
+    implicitWidth: 40 * Theme.apart
+    implicitHeight: Theme.pictureHeight
+
+    LayoutMirroring.enabled: false
+    LayoutMirroring.childrenInherit: true
+    Accessible.role: Accessible.Graphic
+    Accessible.name: root.sentence
+
+    FitSeries {
+        id: chart
+        anchors.fill: parent
+        xFrom: 0
+        xTo: root.xEnd
+        yFrom: root.yStart
+        yTo: root.yEnd
+        plot: root.plot
+        fit: root.fit
+        low: root.low
+        high: root.high
+    }
+    Rectangle {
+        x: root.plot.x
+        y: root.plot.y
+        width: Theme.hair
+        height: root.plot.height
+        color: Theme.role.ink
+    }
+    Words {
+        id: unit
+        x: root.plot.x + Theme.apart
+        text: root.yUnit
+        size: Theme.note
+        quiet: true
+        wrapMode: Text.NoWrap
+        Accessible.ignored: true
+    }
+    FootScale {
+        id: foot
+        y: root.plot.bottom
+        width: root.width
+        height: implicitHeight
+        start: root.plot.x
+        span: root.plot.width
+        from: 0
+        to: root.xEnd
+        unit: root.xUnit
+        ticks: root.xTicks
+    }
+    SideScale {
+        id: side
+        y: 0
+        height: root.height
+        texts: root.stops.map(stop => stop.text)
+        heights: root.stops.map(stop => root.yOf(stop.at))
+        axis: root.plot.x
+        lowest: root.height
+    }
+    Shape {
+        visible: measured.visible
+        ShapePath {
+            strokeColor: Theme.role.ink
+            strokeWidth: Theme.rule
+            strokeStyle: ShapePath.DashLine
+            dashPattern: [3, 3]
+            fillColor: "transparent"
+            PathPolyline { path: [Qt.point(root.plot.x, root.yOf(root.measuredTo)), Qt.point(root.plot.right, root.yOf(root.measuredTo))] }
+        }
+    }
+    Words {
+        id: measured
+        x: root.plot.x + Theme.apart
+        y: root.yOf(root.measuredTo) - height
+        width: Math.min(implicitWidth, root.plot.width - 2 * Theme.apart)
+        visible: Number.isFinite(root.measuredTo) && root.measuredTo > root.yStart && root.measuredTo <= root.yEnd
+        objectName: "measured"
+        text: root.measuredText
+        size: Theme.note
+        quiet: true
+        Accessible.ignored: true
+    }
+    Repeater {
+        model: root.dots
+        Rectangle {
+            required property var modelData
+            readonly property bool odd: modelData.odd === true
+            x: root.xOf(modelData.x) - width / 2
+            y: root.yOf(modelData.y) - height / 2
+            width: Theme.marker + (odd ? Theme.line : 0)
+            height: width
+            objectName: odd ? "oddDot" : "dot"
+            color: odd ? Theme.role.paper : Theme.role.ink
+            radius: width / 2
+            border { width: odd ? Theme.ring : Theme.rule; color: odd ? Theme.role.ink : Theme.role.paper }
+        }
+    }
+    Repeater {
+        model: root.dots.filter(dot => dot.odd === true)
+        Words {
+            id: word
+            required property var modelData
+            readonly property point spot: root.besideDot(modelData, word.implicitWidth, word.implicitHeight)
+            x: word.spot.x
+            y: word.spot.y
+            objectName: "oddWord"
+            text: modelData.label ?? ""
+            size: Theme.note
+            strong: true
+            wrapMode: Text.NoWrap
+            Accessible.ignored: true
+        }
+    }
+
+    function xOf(pull: real): real {
+        return Math.round(root.plot.x + root.plot.width * pull / root.xEnd)
+    }
+    function yOf(length: real): real {
+        return Math.round(root.plot.bottom - root.plot.height * (length - root.yStart) / (root.yEnd - root.yStart))
+    }
+    function chooseStops(): var {
+        const most = Math.max(1, Math.min(5, Math.floor(root.height / Math.max(1, 2 * unit.height))))
+        const given = Ruling.list(root.yTicks).map(tick => typeof tick === "number" ? {at: tick, text: Ruling.written(tick)} : tick)
+            .filter(tick => Number.isFinite(tick?.at) && tick.at >= root.yStart && tick.at <= root.yEnd)
+        const every = Math.ceil(given.length / most)
+        return (given.length > 0 ? given.filter((tick, i) => i % every === 0) : Ruling.ticks(root.yStart, root.yEnd, most).map(at => ({at: at, text: Ruling.written(at)})))
+            .sort((a, b) => b.at - a.at)
+    }
+    /** The first place around a dot where its word covers neither a dot nor the line. */
+    function besideDot(dot: var, wide: real, deep: real): point {
+        const x = root.xOf(dot.x), y = root.yOf(dot.y), gap = Theme.marker
+        const spots = [[x - gap - wide, y - deep / 2], [x + gap, y - deep / 2], [x - wide / 2, y - gap - deep], [x - wide / 2, y + gap], [x - gap - wide, y - gap - deep], [x + gap, y + gap]]
+            .filter(spot => spot[0] >= root.plot.x && spot[0] + wide <= root.width && spot[1] >= 0 && spot[1] + deep <= root.plot.bottom)
+        const taken = root.dots.concat(root.lines).filter(other => other !== dot).map(other => [root.xOf(other.x), root.yOf(other.y)])
+        const covers = spot => taken.filter(at => at[0] > spot[0] - gap / 2 && at[0] < spot[0] + wide + gap / 2 && at[1] > spot[1] - gap / 2 && at[1] < spot[1] + deep + gap / 2).length
+        const best = spots.sort((a, b) => covers(a) - covers(b))[0] ?? [Ruling.within(x - wide / 2, 0, Math.max(0, root.width - wide)), Math.max(0, y - gap - deep)]
+        return Qt.point(Math.round(best[0]), Math.round(best[1]))
+    }
+}

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Steelyard.Drawings
+
+/** What a curve and its marks say, with everything that is missing or absurd put right or left out. */
+QtObject {
+    id: root
+
+    required property var curve
+    required property var marks
+    property real barHeight: NaN
+    property var shareNames: ["", "", ""]
+
+    /** Top down. */
+    readonly property var known: Ruling.list(root.marks).filter(mark => Number.isFinite(mark?.height)).sort((a, b) => b.height - a.height)
+        .map(mark => Object.assign({}, mark, {name: String(mark.name ?? ""), text: String(mark.text ?? ""), heightText: String(mark.heightText ?? ""),
+            zoned: Number.isFinite(mark.zoneFrom) && Number.isFinite(mark.zoneTo)}))
+    readonly property var lines: ({iron: root.points("iron"), chain: root.points("chain"), band: root.points("band"), total: root.points("total"),
+        low2: root.points("low2"), high2: root.points("high2")})
+    readonly property var heights: [].concat(root.lines.iron, root.lines.total).map(point => point.y)
+    readonly property var markHeights: root.known.map(mark => mark.height)
+    readonly property var path: root.heights.length > 0 ? root.heights : root.markHeights
+    readonly property real from: root.path.length > 0 ? Math.min(...root.path) : 0
+    readonly property real to: root.path.length > 0 ? Math.max(...root.path) : 0
+    readonly property real topmost: Math.max(0.1, root.to, ...root.markHeights)
+    readonly property real heightTo: Math.max(Ruling.size(root.curve?.heightTo, 0), 1.03 * root.topmost)
+    readonly property var pullsSeen: [].concat(root.lines.iron, root.lines.chain, root.lines.total, root.lines.low2, root.lines.high2).map(point => point.x)
+    readonly property real pullFrom: Math.min(0, ...root.pullsSeen)
+    readonly property real pullTo: Math.max(Ruling.size(root.curve?.pullTo, 0), 1.02 * Math.max(0, ...root.pullsSeen), root.pullFrom + 1)
+    readonly property real knownTo: Ruling.number(root.curve?.unknownAbove, Infinity)
+    readonly property real knownFrom: Ruling.number(root.curve?.unknownBelow, -Infinity)
+    readonly property real standing: root.stand()
+    /** Of iron, chain and band those that are there. */
+    readonly property var present: root.find()
+
+    function points(name: string): var {
+        return Ruling.list(root.curve?.[name]).filter(point => Number.isFinite(point.x) && Number.isFinite(point.y))
+    }
+    function stand(): real {
+        const zone = root.known.find(mark => mark.zoned)
+        return Math.max(0, Ruling.number(root.barHeight, zone ? zone.height : (root.from + root.to) / 2))
+    }
+    /** x of a line at a height, along its own points; NaN where it has none. */
+    function at(line: var, height: real): real {
+        for (let i = 1; i < line.length; ++i) {
+            const a = line[i - 1], b = line[i]
+            if (Math.min(a.y, b.y) <= height + 1e-9 && height - 1e-9 <= Math.max(a.y, b.y))
+                return a.y === b.y ? b.x : a.x + (b.x - a.x) * Ruling.within((height - a.y) / (b.y - a.y), 0, 1)
+        }
+        return line.length === 1 && line[0].y === height ? line[0].x : NaN
+    }
+    function find(): var {
+        const least = 0.004 * (root.pullTo - root.pullFrom), zero = root.lines.iron.map(point => ({x: 0, y: point.y}))
+        const pairs = [[zero, root.lines.iron], [root.lines.iron, root.lines.chain], [root.lines.chain, root.lines.band]]
+        const made = []
+        pairs.forEach((pair, i) => {
+            if (pair[1].some((point, k) => k < pair[0].length && Math.abs(point.x - pair[0][k].x) > least))
+                made.push({name: root.shareNames[i], low: pair[0], high: pair[1], band: i === 2})
+        })
+        return made
+    }
+    /** Names of the shares with the pull at the middle of each at a height, from left to right. */
+    function sharesAt(height: real): var {
+        const total = root.at(root.lines.band, height)
+        return root.present.map(share => {
+            const a = root.at(share.low, height), b = root.at(share.high, height)
+            // what help from above takes off is not there to be named
+            const low = share.band ? Math.min(a, b) : a, high = share.band ? Math.max(a, b) : Number.isFinite(total) && total > a ? Math.min(b, total) : b
+            return {name: share.name, pull: Ruling.number((low + high) / 2, Ruling.number(a, 0))}
+        }).sort((a, b) => a.pull - b.pull)
+    }
+}

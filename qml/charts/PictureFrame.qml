@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Steelyard.Drawings
+import Steelyard.Theme
+
+/** Shares a picture's room out between the side elevation, the plot and the words. */
+QtObject {
+    id: root
+
+    required property PictureFacts facts
+    required property real width
+    required property real height
+    /** What the parts around the plot need. */
+    required property real footDeep
+    required property real gutter
+    required property real columnWide
+    required property real rowsDeep
+    required property real namesWide
+    required property real nameLine
+    required property real readDeep
+    required property real sketchReach
+
+    readonly property var made: root.share(root.height)
+    readonly property rect plot: root.made.plot
+    readonly property real floorY: root.made.floorY
+    readonly property real perMetre: root.made.perMetre
+    readonly property real sketch: root.made.sketch
+    readonly property bool inRows: root.made.inRows
+    readonly property bool namesAbove: root.made.namesAbove
+    /** The plot's part of the whole picture. */
+    readonly property real part: root.made.part
+    readonly property real least: Theme.textFactor < 1.5 ? 0.3 : 0.45
+    /** The height at which all of it is easy to read. */
+    readonly property real wants: root.want()
+
+    function share(height: real): var {
+        const beside = root.fit(height, false, true)
+        if (beside.part >= root.least && beside.plot.width >= 12 * Theme.apart)
+            return beside
+        const below = root.fit(height, true, true)
+        // a drawing to scale beside a plot too narrow to read serves nobody
+        return below.part >= root.least || root.sketchReach === 0 ? below : root.fit(height, true, false)
+    }
+    function fit(height: real, inRows: bool, sketched: bool): var {
+        const floorY = Math.max(1, height - root.footDeep - (inRows ? root.rowsDeep : 0)), facts = root.facts
+        const plain = Math.max(1, floorY - Theme.line) / facts.heightTo
+        const namesDeep = root.namesWide === 0 ? 0 : Theme.tick + root.nameLine * (root.namesWide <= root.width / 2 ? 1 : 3)
+        const namesAbove = namesDeep > 0 && facts.from * plain < namesDeep + root.nameLine / 2
+        const above = Math.max(root.readDeep, namesAbove ? namesDeep : 0) + Theme.line
+        const perMetre = Math.max(0.01, Math.min(plain, (floorY - above) / facts.topmost))
+        const sketch = sketched ? Math.round(Math.min(root.sketchReach * perMetre, 0.36 * root.width)) : 0
+        const x = Math.round(sketch + root.gutter), right = inRows ? Theme.indent : root.columnWide + Theme.apart
+        const wide = Math.max(1, Math.round(root.width - x - right)), top = Math.round(floorY - facts.heightTo * perMetre)
+        return {plot: Qt.rect(x, top, wide, floorY - top), floorY: floorY, perMetre: perMetre, sketch: sketch, inRows: inRows,
+            namesAbove: namesAbove, part: wide * (floorY - top) / Math.max(1, root.width * height)}
+    }
+    function want(): real {
+        for (let height = Theme.pictureHeight; height < 2.4 * Theme.pictureHeight; height += Theme.apart)
+            if (root.share(height).part >= root.least)
+                return height
+        return Theme.pictureHeight
+    }
+}

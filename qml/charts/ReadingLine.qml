@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Steelyard.Controls
+import Steelyard.Drawings
+import Steelyard.Theme
+
+/** The line being read, a dot where it meets the curve, and what it says above the finger. */
+Item {
+    id: root
+
+    /** y of the line is this item's; x of the dot (NaN: none) and of the finger (NaN: at the dot). */
+    property real dot: NaN
+    property real finger: NaN
+    property real end: root.width
+    /** How far up from the line the words may reach. */
+    property real room: 0
+    property string text: ""
+
+    Accessible.ignored: true
+
+    Rectangle {
+        y: -Math.floor(height / 2)
+        width: root.end
+        height: Theme.rule
+        color: Theme.role.accent
+    }
+    Rectangle {
+        x: Math.round(root.dot) - Theme.marker / 2
+        y: -Theme.marker / 2
+        width: Theme.marker
+        height: Theme.marker
+        visible: Number.isFinite(root.dot)
+        objectName: "readingDot"
+        color: Theme.role.paper
+        radius: Theme.marker / 2
+        border { width: Theme.ring; color: Theme.role.accent }
+    }
+    Rectangle {
+        x: said.x - Theme.line - Theme.rule
+        y: said.y
+        width: said.width + 2 * (Theme.line + Theme.rule)
+        height: said.height
+        visible: root.text !== ""
+        color: Theme.role.accent
+        radius: Theme.corner
+    }
+    Words {
+        id: said
+        x: Math.round(Ruling.within(Ruling.number(root.finger, Ruling.number(root.dot, root.end / 2)) - width / 2, Theme.apart, Math.max(Theme.apart, root.end - width - Theme.apart)))
+        y: Math.max(-root.room, -height - Theme.apart)
+        width: Math.min(implicitWidth, Math.max(0, root.end - 2 * Theme.apart))
+        visible: text !== ""
+        objectName: "readingText"
+        text: root.text
+        size: Theme.note
+        strong: true
+        color: Theme.role.accentText
+        Accessible.ignored: true
+    }
+}
