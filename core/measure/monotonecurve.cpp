@@ -93,7 +93,8 @@ std::optional<double> MonotoneCurve::integral(double a, double b) const
     if (!covers(a) || !covers(b))
         return std::nullopt;
     const std::size_t i = pieceOf(a), j = pieceOf(b);
-    return m_cumulated[j] + integralWithin(j, b) - m_cumulated[i] - integralWithin(i, a);
+    // as the difference of two areas, so that turning it round changes the sign alone
+    return (m_cumulated[j] + integralWithin(j, b)) - (m_cumulated[i] + integralWithin(i, a));
 }
 
 std::size_t MonotoneCurve::pieceOf(double x) const
