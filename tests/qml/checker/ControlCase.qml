@@ -41,6 +41,17 @@ TestCase {
             list.push(item.children[i])
         return list
     }
+    /** The visible piece of text that says just this. */
+    function saying(item: Item, text: string): Item {
+        if (item instanceof Text && item.text === text)
+            return item
+        for (const child of root.childrenOf(item)) {
+            const found = child.visible ? root.saying(child, text) : null
+            if (found)
+                return found
+        }
+        return null
+    }
     function targets(item: Item): var {
         let list = item instanceof T.AbstractButton && item.visible && item.opacity > 0 ? [item] : []
         for (let i = 0; i < item.children.length; ++i)

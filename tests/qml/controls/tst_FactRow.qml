@@ -36,17 +36,6 @@ Item {
             root.LayoutMirroring.enabled = false
             spy.clear()
         }
-        function words(text, item) {
-            const from = item ?? row
-            if (from instanceof Text && from.text === text)
-                return from
-            for (let i = 0; i < from.children.length; ++i) {
-                const found = words(text, from.children[i])
-                if (found)
-                    return found
-            }
-            return null
-        }
         function rules(item) {
             let list = item instanceof Rule && item.total && item.visible ? [item] : []
             for (let i = 0; i < item.children.length; ++i)
@@ -86,7 +75,7 @@ Item {
             atEverySize(tag => {
                 waitForRendering(row, 30)
                 atLeast(row, Theme.touch, Theme.touch, tag)
-                const value = words("82 cm"), label = words(row.label)
+                const value = saying(row, "82 cm"), label = saying(row, row.label)
                 const right = value.mapToItem(row, value.width, 0).x
                 fuzzyCompare(right, row.width, 1, "value at the end at " + tag)
                 verify(value.contentWidth <= value.width + 1, "value whole at " + tag)
@@ -99,8 +88,8 @@ Item {
         function test_mirrors() {
             root.LayoutMirroring.enabled = true
             waitForRendering(row, 50)
-            fuzzyCompare(words("82 cm").mapToItem(row, 0, 0).x, 0, 1)
-            const label = words(row.label)
+            fuzzyCompare(saying(row, "82 cm").mapToItem(row, 0, 0).x, 0, 1)
+            const label = saying(row, row.label)
             fuzzyCompare(label.mapToItem(row, label.width, 0).x, row.width, 1)
         }
     }

@@ -36,16 +36,9 @@ Item {
             row.rightPiece = "C4"
             spy.clear()
         }
-        function at(text, item) {
-            const from = item ?? row
-            if (from instanceof Text && from.text === text && from.visible)
-                return from.mapToItem(row, from.width / 2, from.height / 2)
-            for (let i = 0; i < from.children.length; ++i) {
-                const found = at(text, from.children[i])
-                if (found)
-                    return found
-            }
-            return null
+        function at(text) {
+            const words = saying(row, text)
+            return words ? words.mapToItem(row, words.width / 2, words.height / 2) : null
         }
         function test_firesOnce() {
             tap(row)
@@ -78,6 +71,14 @@ Item {
             waitForRendering(row, 50)
             verify(at("L") && at("R"))
             verify(at("C3").y > at(row.how).y, "pieces below the words")
+        }
+        function test_longPiecesBelowEachOther() {
+            row.leftPiece = "C3, C5 and C7 together"
+            row.rightPiece = "C4, C6 and C8 together"
+            waitForRendering(row, 50)
+            verify(at("C4, C6 and C8 together").y > at("C3, C5 and C7 together").y)
+            verify(at("C3, C5 and C7 together").y > at(row.how).y)
+            verify(row.implicitHeight >= at("C4, C6 and C8 together").y + Theme.body / 2)
         }
         function test_withoutPieces() {
             row.leftPiece = ""

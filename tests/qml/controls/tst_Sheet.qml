@@ -159,6 +159,19 @@ Item {
                 verify(box("row 5").y >= box("pinned").y + box("pinned").height, "rows can be reached at " + factor)
             }
         }
+        function test_squeezedHeadingStandsBelowItsKeys() {
+            const tool = findChild(sheet, "tool")
+            waitForRendering(sheet, 100)
+            const top = () => saying(sheet, sheet.heading).mapToItem(sheet, 0, 0).y
+            verify(top() < box("back").y + box("back").height, "beside while there is room")
+            tool.text = "Everything else"
+            waitForRendering(sheet, 100)
+            verify(top() >= box("back").y + box("back").height, "below when there is none")
+            Theme.fit(1280, 800)
+            waitForRendering(sheet, 100)
+            verify(top() < box("back").y + box("back").height, "beside on a tablet")
+            tool.text = "Sun"
+        }
         function test_mirrors() {
             root.LayoutMirroring.enabled = true
             waitForRendering(sheet, 100)
