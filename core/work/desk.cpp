@@ -54,6 +54,11 @@ KitItemId Desk::keepItem(KitItem item)
 
 void Desk::removeItem(KitItemId id)
 {
+    if (const KitItem* gone = item(id); gone && !draft(KitItemId{}, isChain(*gone))) {
+        KitItem waiting = *gone;
+        waiting.id = {};
+        setDraft(waiting);
+    }
     std::erase_if(m_drafts, [&](const KitItem& i) { return i.id == id; });
     std::erase_if(m_kit, [&](const KitItem& i) { return i.id == id; });
     std::erase_if(m_setup.hung, [&](const HungRecord& h) { return h.item == id; });

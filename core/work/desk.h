@@ -56,7 +56,7 @@ public:
     void setBar(const BarRecord& bar);
     /// Adds an item under a new id, or replaces the one with its id; what hangs keeps hanging. Its draft goes.
     KitItemId keepItem(KitItem item);
-    /// Takes an item out of the kit and off the bar.
+    /// Takes an item out of the kit and off the bar; its entries wait as the draft of a new one, unless another waits.
     void removeItem(KitItemId id);
     /// An item half entered: it waits here, apart from the kit, until it is kept or thrown away. A draft with id 0 is of
     /// a new item, one of chains and one of bands.

@@ -40,12 +40,12 @@ std::vector<FieldSpec> BandEditor::specs() const
         return {};
     const BandMeasurement m = measurement();
     const QString cm = tr("cm");
-    std::vector<FieldSpec> all{{QStringLiteral("rest"), tr("Length at rest"), cm, {3, 1, 5, 400}, m.rest ? std::optional(cmOf(*m.rest)) : std::nullopt, false, tr("hook to hook, hanging loose")}};
+    std::vector<FieldSpec> all{{QStringLiteral("rest"), tr("Length at rest"), cm, {3, 1, 5, 400}, m.rest ? std::optional(cmOf(*m.rest)) : std::nullopt, false, tr("hook to hook, hanging loose"), true}};
     for (std::size_t i = 0; i < m.hangings.size(); ++i) {
         const BandHanging& h = m.hangings[i];
         const QString n = QString::number(i);
-        all.push_back({massKey + n, {}, tr("kg"), {3, 2, 0.1, 200}, h.mass ? std::optional(inKilograms(*h.mass)) : std::nullopt, false, tr("what hangs on it")});
-        all.push_back({lengthKey + n, {}, cm, {3, 1, 5, 600}, h.length ? std::optional(cmOf(*h.length)) : std::nullopt, false, tr("hook to hook")});
+        all.push_back({massKey + n, {}, tr("kg"), {3, 2, 0.1, 200}, h.mass ? std::optional(inKilograms(*h.mass)) : std::nullopt, false, tr("what hangs on it"), true});
+        all.push_back({lengthKey + n, {}, cm, {3, 1, 5, 600}, h.length ? std::optional(cmOf(*h.length)) : std::nullopt, false, tr("hook to hook"), true});
     }
     return all;
 }

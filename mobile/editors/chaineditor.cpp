@@ -35,14 +35,14 @@ std::vector<FieldSpec> ChainEditor::specs() const
         return {};
     const ChainMeasurement m = measurement();
     const QString mm = tr("mm"), kg = tr("kg");
-    std::vector<FieldSpec> all{{QStringLiteral("length"), tr("Length"), tr("cm"), {4, 1, 10, 2000}, times(m.length, 100), false, tr("first link to last, pulled straight")}};
+    std::vector<FieldSpec> all{{QStringLiteral("length"), tr("Length"), tr("cm"), {4, 1, 10, 2000}, times(m.length, 100), false, tr("first link to last, pulled straight"), true}};
     if (m.by == ChainMeasuring::Weighed) {
-        all.push_back({QStringLiteral("mass"), tr("Mass"), kg, {3, 3, 0.1, 200}, inKg(m.mass), false, tr("all of it, on the scale")});
-        all.push_back({QStringLiteral("scaleStep"), tr("Step of the scale"), kg, {1, 3, 0.001, 5}, inKg(m.scaleStep), false, tr("the least it shows: 0.1, 0.05 …")});
+        all.push_back({QStringLiteral("mass"), tr("Mass"), kg, {3, 3, 0.1, 200}, inKg(m.mass), false, tr("all of it, on the scale"), true});
+        all.push_back({QStringLiteral("scaleStep"), tr("Step of the scale"), kg, {1, 3, 0.001, 5}, inKg(m.scaleStep), false, tr("the least it shows: 0.1, or 0.05"), true});
     } else {
-        all.push_back({QStringLiteral("wire"), tr("Wire"), mm, {2, 1, 2, 60}, times(m.wire, 1000), false, tr("its real thickness, not the trade size")});
-        all.push_back({QStringLiteral("pitch"), tr("Pitch"), mm, {3, 1, 5, 300}, times(m.pitch, 1000), false, tr("inside length of one link")});
-        all.push_back({QStringLiteral("innerWidth"), tr("Inner width"), mm, {3, 1, 2, 150}, times(m.innerWidth, 1000), false, tr("inside width of one link")});
+        all.push_back({QStringLiteral("wire"), tr("Wire"), mm, {2, 1, 2, 60}, times(m.wire, 1000), false, tr("its real thickness, not the trade size"), true});
+        all.push_back({QStringLiteral("pitch"), tr("Pitch"), mm, {3, 1, 5, 300}, times(m.pitch, 1000), false, tr("inside length of one link"), true});
+        all.push_back({QStringLiteral("innerWidth"), tr("Inner width"), mm, {3, 1, 2, 150}, times(m.innerWidth, 1000), false, tr("inside width of one link"), true});
     }
     return all;
 }

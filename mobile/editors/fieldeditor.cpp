@@ -24,6 +24,17 @@ std::optional<FieldSpec> FieldEditor::spec(const QString& key) const
     return std::nullopt;
 }
 
+QString FieldEditor::nextMissing(const QString& key) const
+{
+    bool past = false;
+    for (const FieldSpec& s : specs()) {
+        if (past && s.needed && !s.shown)
+            return s.key;
+        past = past || s.key == key;
+    }
+    return {};
+}
+
 void FieldEditor::refresh()
 {
     if (!m_desk)

@@ -18,6 +18,7 @@ struct FieldSpec {
     std::optional<double> shown;
     bool filledIn = false;
     QString hint;
+    bool needed = false; ///< nothing comes out without it
 };
 
 /** What came of keying a number: kept, or why not, with the nearest numbers that can be kept. */
@@ -49,6 +50,8 @@ public:
     virtual bool clearNumber(const QString& key) { Q_UNUSED(key) return false; }
     [[nodiscard]] virtual bool canClear(const QString& key) const { Q_UNUSED(key) return false; }
     [[nodiscard]] std::optional<FieldSpec> spec(const QString& key) const;
+    /// The needed number after this one that is still missing; empty when there is none.
+    [[nodiscard]] QString nextMissing(const QString& key) const;
 
 Q_SIGNALS:
     void deskChanged();

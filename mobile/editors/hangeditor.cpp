@@ -90,6 +90,12 @@ void HangEditor::setRow(int row)
     refresh();
 }
 
+int HangEditor::itemId() const
+{
+    const HungRecord* now = record();
+    return now ? static_cast<int>(now->item.value) : 0;
+}
+
 bool HangEditor::isChain() const
 {
     const HungRecord* now = record();

@@ -8,6 +8,7 @@ class HangEditor : public FieldEditor {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(int row READ row WRITE setRow NOTIFY rowChanged FINAL)
+    Q_PROPERTY(int itemId READ itemId NOTIFY changed FINAL)
     Q_PROPERTY(bool chain READ isChain NOTIFY changed FINAL)
     Q_PROPERTY(QString what READ what NOTIFY changed FINAL)
     Q_PROPERTY(int sides READ sides WRITE setSides NOTIFY changed FINAL)
@@ -24,6 +25,7 @@ public:
 
     [[nodiscard]] int row() const { return m_row; }
     void setRow(int row);
+    [[nodiscard]] int itemId() const;
     [[nodiscard]] bool isChain() const;
     [[nodiscard]] QString what() const;
     /// 0 both sides, 1 left only, 2 right only.

@@ -45,10 +45,10 @@ std::vector<FieldSpec> MarksEditor::specs() const
     if (floor)
         all.push_back({QStringLiteral("blocks"), tr("Blocks under the plates"), cm, {3, 1, 0, 150}, inCm(m.blocks), false, tr("none, or their height")});
     else
-        all.push_back({QStringLiteral("bottom"), tr("Bottom"), cm, height, inCm(m.bottom), false, tr("floor to the bar's middle, at the sleeve")});
+        all.push_back({QStringLiteral("bottom"), tr("Bottom"), cm, height, inCm(m.bottom), false, tr("floor to the bar's middle, at the sleeve"), true});
     all.push_back({QStringLiteral("zoneFrom"), tr("Sticking zone from"), cm, height, inCm(m.zoneFrom), false, tr("her own, or leave it out")});
     all.push_back({QStringLiteral("zoneTo"), tr("Sticking zone to"), cm, height, inCm(m.zoneTo), false, {}});
-    all.push_back({QStringLiteral("top"), tr("Top"), cm, height, inCm(m.top), false, tr("standing tall, or arms straight")});
+    all.push_back({QStringLiteral("top"), tr("Top"), cm, height, inCm(m.top), false, tr("standing tall, or arms straight"), true});
     if (!floor)
         all.push_back({QStringLiteral("rack"), tr("Rack"), cm, height, inCm(m.rack), false, tr("where she takes the bar; may be left out")});
     return all;

@@ -170,7 +170,9 @@ std::vector<CautionRow> cautions(const WeighedUp& weighed)
 
 QString readingAt(const WeighedUp& weighed, Height height)
 {
-    if (!weighed.setup)
+    constexpr double hair = 1e-9;
+    const auto& path = weighed.path;
+    if (!weighed.setup || !path || !(height.si() >= path->bottom.si() - hair && height.si() <= path->top.si() + hair))
         return {};
     const PullSum sum(*weighed.setup);
     const QString at = say::centimetres(height);

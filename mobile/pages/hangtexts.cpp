@@ -34,6 +34,12 @@ QString howBand(const BandPlacing& b)
     return (b.offset.si() > 0 ? tr("%1, %2, %3 cm in front") : tr("%1, %2, %3 cm behind")).arg(way, anchor, away);
 }
 
+QVariantMap drawn(const QString& label, double diameter, double thickness, const QString& hang)
+{
+    return {{QStringLiteral("label"), label}, {QStringLiteral("diameterMm"), diameter}, {QStringLiteral("thicknessMm"), thickness},
+            {QStringLiteral("hang"), hang}, {QStringLiteral("change"), 0}};
+}
+
 }
 
 QString howItHangs(const HungRecord& record)
@@ -98,22 +104,23 @@ BeamText beam(const Desk& desk)
 QVariantList plates(const WeighedUp& weighed)
 {
     QVariantList list;
-    const auto add = [&list](const QString& label, double diameter, double thickness, const QString& hang) {
-        list.append(QVariantMap{{QStringLiteral("label"), label}, {QStringLiteral("diameterMm"), diameter}, {QStringLiteral("thicknessMm"), thickness},
-                                {QStringLiteral("hang"), hang}, {QStringLiteral("change"), 0}});
-    };
-    if (!weighed.load)
-        return list;
-    for (const PlateType& p : weighed.load->eachSide)
-        add(say::mass(p.mass), inMetres(p.diameter) * 1000, inMetres(p.thickness) * 1000, {});
+    if (weighed.load)
+        for (const PlateType& p : weighed.load->eachSide)
+            list.append(drawn(say::mass(p.mass), inMetres(p.diameter) * 1000, inMetres(p.thickness) * 1000, {}));
+    return list;
+}
+
+QVariantList strip(const WeighedUp& weighed)
+{
+    QVariantList list = plates(weighed);
     if (!weighed.setup)
         return list;
     const auto& side = weighed.setup->left.empty() ? weighed.setup->right : weighed.setup->left;
     for (const HungItem& item : side) {
         if (std::holds_alternative<HungChain>(item))
-            add(tr("chain"), 0, 0, QStringLiteral("chain"));
+            list.append(drawn(tr("chain"), 0, 0, QStringLiteral("chain")));
         else if (std::holds_alternative<HungBand>(item))
-            add(tr("band"), 0, 0, QStringLiteral("band"));
+            list.append(drawn(tr("band"), 0, 0, QStringLiteral("band")));
     }
     return list;
 }
@@ -128,21 +135,21 @@ QVariantList elevation(const Desk& desk)
     const auto wireOf = [](const Chain& c) { return std::sqrt(c.perLength.value.si() / 22.0) * 0.01; };
     const auto& side = weighed.setup->left.empty() ? weighed.setup->right : weighed.setup->left;
     for (const HungItem& item : side) {
-        QVariantMap drawn;
+        QVariantMap thing;
         if (const auto* chain = std::get_if<HungChain>(&item)) {
             const QString ways[] = {QStringLiteral("straight"), QStringLiteral("doubled"), QStringLiteral("bunched")};
             const double wire = wireOf(chain->chain());
-            drawn = {{QStringLiteral("kind"), QStringLiteral("chain")}, {QStringLiteral("hang"), ways[static_cast<int>(chain->hang().how)]},
+            thing = {{QStringLiteral("kind"), QStringLiteral("chain")}, {QStringLiteral("hang"), ways[static_cast<int>(chain->hang().how)]},
                      {QStringLiteral("lead"), inMetres(chain->hang().lead)}, {QStringLiteral("length"), inMetres(chain->chain().length)},
                      {QStringLiteral("pitch"), chain->chain().pitch ? inMetres(*chain->chain().pitch) : 2.8 * wire}, {QStringLiteral("wire"), wire}};
         } else if (const auto* band = std::get_if<HungBand>(&item)) {
-            drawn = {{QStringLiteral("kind"), QStringLiteral("band")}, {QStringLiteral("hang"), band->hang().doubled ? QStringLiteral("doubled") : QStringLiteral("single")},
+            thing = {{QStringLiteral("kind"), QStringLiteral("band")}, {QStringLiteral("hang"), band->hang().doubled ? QStringLiteral("doubled") : QStringLiteral("single")},
                      {QStringLiteral("length"), inMetres(band->band().fit.rest())}, {QStringLiteral("anchorHeight"), inMetres(band->hang().anchorHeight)},
                      {QStringLiteral("above"), band->hang().above}};
         } else {
             continue;
         }
-        list.append(drawn);
+        list.append(thing);
     }
     return list;
 }

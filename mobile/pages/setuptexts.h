@@ -13,6 +13,7 @@ namespace setuptexts {
 [[nodiscard]] BeamText beam(const steelyard::Desk& desk);
 [[nodiscard]] QVariantList marks(const steelyard::WeighedUp& weighed);
 [[nodiscard]] QVariantList plates(const steelyard::WeighedUp& weighed);
+[[nodiscard]] QVariantList strip(const steelyard::WeighedUp& weighed);
 [[nodiscard]] QVariantList elevation(const steelyard::Desk& desk);
 [[nodiscard]] std::vector<ThingRow> hanging(const steelyard::Desk& desk);
 [[nodiscard]] std::vector<NoticeRow> notices(const steelyard::WeighedUp& weighed);

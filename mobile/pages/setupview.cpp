@@ -44,6 +44,7 @@ void SetupView::refresh()
     m_beam = setuptexts::beam(desk);
     m_marks = setuptexts::marks(weighed);
     m_plates = setuptexts::plates(weighed);
+    m_strip = setuptexts::strip(weighed);
     m_elevation = setuptexts::elevation(desk);
     m_hanging.setRows(setuptexts::hanging(desk));
     m_notices.setRows(setuptexts::notices(weighed));

@@ -18,6 +18,7 @@ class SetupView : public QObject {
     Q_PROPERTY(BeamText beam READ beam NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList marks READ marks NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList plates READ plates NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList strip READ strip NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList elevation READ elevation NOTIFY changed FINAL)
     Q_PROPERTY(QAbstractListModel* hanging READ hanging CONSTANT FINAL)
     Q_PROPERTY(QAbstractListModel* notices READ notices CONSTANT FINAL)
@@ -32,8 +33,9 @@ public:
     [[nodiscard]] PullPicture picture() const { return m_picture; }
     [[nodiscard]] BeamText beam() const { return m_beam; }
     [[nodiscard]] QVariantList marks() const { return m_marks; }
-    /// Each side from the inside out, chain and band behind the iron: {label, diameterMm, thicknessMm, hang, change}.
+    /// Each side from the inside out: {label, diameterMm, thicknessMm, hang, change}; the strip has chain and band behind the iron.
     [[nodiscard]] QVariantList plates() const { return m_plates; }
+    [[nodiscard]] QVariantList strip() const { return m_strip; }
     /// What hangs from one end, to scale: {kind, hang, lead, length, pitch, wire, anchorHeight, above}.
     [[nodiscard]] QVariantList elevation() const { return m_elevation; }
     [[nodiscard]] QAbstractListModel* hanging() { return &m_hanging; }
@@ -42,7 +44,7 @@ public:
 
     Q_INVOKABLE void lookOver(int code);
     Q_INVOKABLE void stepLoad(bool up);
-    /// "104 cm: 107 ± 4 kg", the pull at any height of the path.
+    /// "104 cm: 107 ± 4 kg", the pull at any height of the path; empty outside it.
     Q_INVOKABLE [[nodiscard]] QString readingAt(double metresUp) const;
 
 Q_SIGNALS:
@@ -56,7 +58,7 @@ private:
     SetupAnswer m_answer;
     PullPicture m_picture;
     BeamText m_beam;
-    QVariantList m_marks, m_plates, m_elevation;
+    QVariantList m_marks, m_plates, m_strip, m_elevation;
     RowList<ThingRow> m_hanging;
     RowList<NoticeRow> m_notices;
     RowList<CautionRow> m_cautions;

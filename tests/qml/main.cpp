@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "mobile/deskservice.h"
+#include "mobile/preferences.h"
+
 #include <QAccessible>
 #include <QApplication>
 #include <QDirIterator>
@@ -8,7 +11,7 @@
 
 namespace {
 
-/// Gives every test the app's own import tree and typeface.
+/// Gives every test file the app's own import tree and typeface, and a desk of its own.
 class Setup : public QObject {
     Q_OBJECT
 
@@ -21,7 +24,12 @@ public Q_SLOTS:
             QFontDatabase::addApplicationFont(fonts.next());
         QAccessible::setActive(true);
     }
-    void qmlEngineAvailable(QQmlEngine *engine) { engine->addImportPath(QStringLiteral("qrc:/qt/qml")); }
+    void qmlEngineAvailable(QQmlEngine *engine)
+    {
+        engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
+        DeskForeign::instance = new DeskService(engine);
+        PreferencesForeign::instance = new Preferences(engine);
+    }
 };
 
 }

@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Controls.Basic
+import Steelyard.Model
+import Steelyard.Pages.Kit
+import Steelyard.Pages.Squad
+
+/** Owns the stack of pages and says where each leads; header arrow, Back and Esc all end in back(). */
+StackView {
+    id: root
+
+    readonly property var places: [qsTr("Squad"), qsTr("Kit")]
+    readonly property int squadPlace: 0
+    readonly property int kitPlace: 1
+    property int place: root.kitPlace
+
+    initialItem: setupPage
+    pushEnter: null
+    pushExit: null
+    popEnter: null
+    popExit: null
+    replaceEnter: null
+    replaceExit: null
+
+    Component {
+        id: setupPage
+        SetupPage {
+            view: SetupView { desk: TheDesk }
+            places: root.places
+            place: root.kitPlace
+            onPlaceChosen: index => root.go(index)
+            onBackRequested: root.back()
+            onMarksRequested: root.go(root.squadPlace)
+            onNumberRequested: key => root.key(root.bar(), key)
+            onBarRequested: root.push(barPage)
+            onMoreRequested: root.push(thingsPage)
+            onHungRequested: row => root.push(hangPage, {row: row})
+        }
+    }
+    Component {
+        id: marksPage
+        MarksPage {
+            id: marks
+            editor: MarksEditor { desk: TheDesk }
+            places: root.places
+            place: root.squadPlace
+            onPlaceChosen: index => root.go(index)
+            onBackRequested: root.back()
+            onNumberRequested: key => root.key(marks.editor, key)
+            onPreferencesRequested: root.push(preferencesPage)
+            onDone: root.go(root.kitPlace)
+        }
+    }
+    Component {
+        id: preferencesPage
+        PreferencesPage {
+            onBackRequested: root.back()
+        }
+    }
+    Component {
+        id: barPage
+        BarPage {
+            id: bar
+            editor: BarEditor { desk: TheDesk }
+            onBackRequested: root.back()
+            onNumberRequested: key => root.key(bar.editor, key)
+        }
+    }
+    Component {
+        id: thingsPage
+        ThingsPage {
+            id: things
+            view: KitView { desk: TheDesk }
+            onBackRequested: root.back()
+            onHangRequested: itemId => root.hang(itemId)
+            onMeasureRequested: (itemId, chain) => root.measure(itemId, chain)
+            StackView.onActivating: things.view.refresh()
+        }
+    }
+    Component {
+        id: hangPage
+        HangPage {
+            id: hang
+            property int row: -1
+            editor: HangEditor { desk: TheDesk; row: hang.row }
+            onBackRequested: root.home()
+            onDone: root.home()
+            onNumberRequested: key => root.key(hang.editor, key)
+            onMeasureRequested: root.measure(hang.editor.itemId, hang.editor.chain)
+        }
+    }
+    Component {
+        id: chainPage
+        ChainPage {
+            id: chain
+            property int itemId: 0
+            editor: ChainEditor { desk: TheDesk; itemId: chain.itemId }
+            onBackRequested: root.back()
+            onDone: root.back()
+            onNumberRequested: key => root.key(chain.editor, key)
+        }
+    }
+    Component {
+        id: bandPage
+        BandPage {
+            id: band
+            property int itemId: 0
+            editor: BandEditor { desk: TheDesk; itemId: band.itemId }
+            onBackRequested: root.back()
+            onDone: root.back()
+            onNumberRequested: key => root.key(band.editor, key)
+        }
+    }
+    Component {
+        id: keypadPage
+        KeypadPage {
+            id: keypad
+            required property FieldEditor editor
+            required property string field
+            pad: NumberPad { editor: keypad.editor; key: keypad.field }
+            onBackRequested: root.back()
+            onDone: root.back()
+        }
+    }
+    BarEditor {
+        id: loadEditor
+        desk: TheDesk
+    }
+    HangEditor {
+        id: hanger
+        desk: TheDesk
+    }
+
+    function bar(): BarEditor {
+        return loadEditor
+    }
+    /** Shows a place from its first page. */
+    function go(index: int) {
+        root.place = index
+        root.replace(null, index === root.squadPlace ? marksPage : setupPage)
+    }
+    function key(editor: FieldEditor, field: string) {
+        root.push(keypadPage, {editor: editor, field: field})
+    }
+    function hang(itemId: int) {
+        const row = hanger.hang(itemId)
+        if (row >= 0)
+            root.push(hangPage, {row: row})
+    }
+    function measure(itemId: int, chain: bool) {
+        root.push(chain ? chainPage : bandPage, {itemId: itemId})
+    }
+    function home() {
+        root.pop(null)
+    }
+    /** One page back; from a place's first page to the set-up, and no further: nothing closes by a stray key. */
+    function back() {
+        if (root.depth > 1)
+            root.pop()
+        else if (root.place !== root.kitPlace)
+            root.go(root.kitPlace)
+    }
+}

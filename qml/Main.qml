@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtQuick.Controls.Basic
+import Steelyard.Model
+import Steelyard.Theme
+
+/** The window: it fits the theme to its size and shows the flow of pages. */
+ApplicationWindow {
+    id: root
+
+    readonly property alias flow: flow
+
+    width: 420
+    height: 860
+    visible: true
+    title: qsTr("Steelyard")
+    color: Theme.role.paper
+
+    onWidthChanged: Theme.fit(root.width, root.height)
+    onHeightChanged: Theme.fit(root.width, root.height)
+    Component.onCompleted: Theme.fit(root.width, root.height)
+
+    Binding {
+        target: Theme
+        property: "mode"
+        value: ThePreferences.theme
+    }
+    Binding {
+        target: Theme
+        property: "textFactor"
+        value: Theme.textFactors[ThePreferences.textSize]
+    }
+    Flow {
+        id: flow
+        anchors.fill: parent
+    }
+}

@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtQuick.Layouts
+import Steelyard.Controls
+import Steelyard.Model
+import Steelyard.Theme
+
+/** How one thing hangs on the bar; every change shows at once in the set-up. */
+Sheet {
+    id: root
+
+    required property HangEditor editor
+    signal numberRequested(string key)
+    signal measureRequested
+    signal done
+
+    heading: root.editor.what
+    under: qsTr("how it hangs")
+    back: qsTr("Set-up")
+    foot: PressKey {
+        Layout.fillWidth: true
+        objectName: "mainAction"
+        main: true
+        text: qsTr("DONE")
+        fact: qsTr("see what she lifts")
+        onClicked: root.done()
+    }
+
+    Notice {
+        Layout.fillWidth: true
+        visible: root.editor.trouble !== ""
+        head: root.editor.trouble
+    }
+    ChoiceRow {
+        Layout.fillWidth: true
+        objectName: "sides"
+        label: qsTr("On")
+        options: [qsTr("both sides"), qsTr("left only"), qsTr("right only")]
+        current: root.editor.sides
+        onChosen: index => root.editor.sides = index
+    }
+    ChoiceRow {
+        Layout.fillWidth: true
+        objectName: "way"
+        label: qsTr("Hangs")
+        options: root.editor.chain ? [qsTr("straight"), qsTr("doubled"), qsTr("bunched")] : [qsTr("single"), qsTr("doubled")]
+        current: root.editor.way
+        onChosen: index => root.editor.way = index
+    }
+    ChoiceRow {
+        Layout.fillWidth: true
+        objectName: "anchor"
+        visible: !root.editor.chain
+        label: qsTr("Anchored")
+        options: [qsTr("below"), qsTr("above")]
+        current: root.editor.anchor
+        onChosen: index => root.editor.anchor = index
+    }
+    ChoiceRow {
+        Layout.fillWidth: true
+        objectName: "lean"
+        visible: !root.editor.chain
+        label: qsTr("Anchor stands")
+        options: [qsTr("under the bar"), qsTr("in front"), qsTr("behind")]
+        current: root.editor.lean
+        onChosen: index => root.editor.lean = index
+    }
+    FieldList {
+        Layout.fillWidth: true
+        fields: root.editor.fields
+        onOpened: key => root.numberRequested(key)
+    }
+    PressKey {
+        Layout.fillWidth: true
+        objectName: "measureAgain"
+        text: qsTr("Measure it again")
+        onClicked: root.measureRequested()
+    }
+    Item { implicitHeight: Theme.apart }
+    ThrowKey {
+        Layout.fillWidth: true
+        objectName: "takeOff"
+        text: qsTr("Take it off the bar")
+        onClicked: {
+            root.editor.takeOff()
+            root.done()
+        }
+    }
+}

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtQuick.Layouts
+import Steelyard.Controls
+import Steelyard.Theme
+
+/** One hanging: its mass and the length it gave, each to tap; the odd one says so and can be left out. */
+ColumnLayout {
+    id: root
+
+    required property int number
+    required property string mass
+    required property string length
+    required property string note
+    required property bool odd
+    required property bool leftOut
+    signal massRequested
+    signal lengthRequested
+    signal leftOutChosen(bool leftOut)
+
+    spacing: Theme.apart
+
+    RowLayout {
+        Layout.fillWidth: true
+        spacing: Theme.apart
+        Words {
+            Layout.minimumWidth: Theme.indent
+            text: root.number
+            size: Theme.note
+            quiet: true
+            Accessible.ignored: true
+        }
+        PressKey {
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            objectName: "mass"
+            tight: true
+            text: root.mass
+            size: Theme.key
+            Accessible.name: qsTr("Hanging %1, mass: %2").arg(root.number).arg(root.mass)
+            onClicked: root.massRequested()
+        }
+        PressKey {
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            objectName: "length"
+            tight: true
+            text: root.length
+            size: Theme.key
+            Accessible.name: qsTr("Hanging %1, length: %2").arg(root.number).arg(root.length)
+            onClicked: root.lengthRequested()
+        }
+    }
+    RowLayout {
+        Layout.fillWidth: true
+        visible: root.odd || root.leftOut
+        spacing: Theme.apart
+        Words {
+            Layout.fillWidth: true
+            text: root.note
+            size: Theme.note
+            strong: true
+        }
+        PressKey {
+            objectName: "leaveOut"
+            tight: true
+            text: root.leftOut ? qsTr("Take in again") : qsTr("Leave out")
+            size: Theme.key
+            Accessible.name: root.leftOut ? qsTr("Take hanging %1 in again").arg(root.number) : qsTr("Leave hanging %1 out").arg(root.number)
+            onClicked: root.leftOutChosen(!root.leftOut)
+        }
+    }
+}

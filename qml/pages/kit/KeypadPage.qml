@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Steelyard.Controls
+import Steelyard.Model
+import Steelyard.Theme
+
+/** Key one number; when the form needs another one next, the page goes on to it. */
+Sheet {
+    id: root
+
+    required property NumberPad pad
+    signal done
+
+    heading: root.pad.subject
+    back: qsTr("Back")
+    pinned: KeyedNumber {
+        Layout.fillWidth: true
+        objectName: "keyNumber"
+        name: root.pad.subject
+        text: root.pad.text
+        unit: root.pad.unit
+        hint: root.pad.hint
+        refusal: root.pad.refusal
+    }
+    foot: [
+        NumberKeys {
+            Layout.fillWidth: true
+            visible: !Theme.wide
+            onPressed: key => root.pad.press(key)
+        },
+        PressKey {
+            Layout.fillWidth: true
+            objectName: "mainAction"
+            main: true
+            text: qsTr("KEEP")
+            fact: root.pad.keepFact
+            onClicked: root.keep()
+        }
+    ]
+
+    Repeater {
+        model: root.pad.offers
+        PressKey {
+            id: offer
+            required property int index
+            required property string modelData
+            Layout.fillWidth: true
+            objectName: "offer:" + offer.index
+            text: qsTr("Hang %1").arg(offer.modelData)
+            onClicked: {
+                if (root.pad.take(offer.index))
+                    root.done()
+            }
+        }
+    }
+    NumberKeys {
+        Layout.fillWidth: true
+        visible: Theme.wide
+        onPressed: key => root.pad.press(key)
+    }
+    PressKey {
+        Layout.fillWidth: true
+        objectName: "leaveEmpty"
+        visible: root.pad.canClear
+        text: qsTr("Leave it out")
+        onClicked: {
+            if (root.pad.clear())
+                root.done()
+        }
+    }
+
+    function keep() {
+        if (!root.pad.keep())
+            return
+        const next = root.pad.next
+        if (next === "")
+            root.done()
+        else
+            root.pad.key = next
+    }
+}

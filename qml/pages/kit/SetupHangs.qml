@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Steelyard.Controls
+import Steelyard.Theme
+
+/** What hangs besides iron, left and right, and the key to hang more. */
+ColumnLayout {
+    id: root
+
+    required property var hanging
+    signal opened(int row)
+    signal moreRequested
+
+    spacing: Theme.apart
+
+    RowLayout {
+        Layout.fillWidth: true
+        spacing: Theme.apart
+        Words {
+            Layout.fillWidth: true
+            text: qsTr("What hangs")
+            size: Theme.act
+            strong: true
+            Accessible.role: Accessible.Heading
+            Accessible.name: text
+        }
+        SideTag {
+            visible: !Theme.stacked && list.count > 0
+            Layout.minimumWidth: Theme.pieceColumn
+            side: "L"
+        }
+        SideTag {
+            visible: !Theme.stacked && list.count > 0
+            Layout.minimumWidth: Theme.pieceColumn
+            side: "R"
+        }
+    }
+    Rule {
+        Layout.fillWidth: true
+        total: true
+    }
+    Repeater {
+        id: list
+        model: root.hanging
+        ItemRow {
+            id: row
+            required property int index
+            Layout.fillWidth: true
+            objectName: "hung:" + row.index
+            onClicked: root.opened(row.index)
+        }
+    }
+    Words {
+        Layout.fillWidth: true
+        visible: list.count === 0
+        text: qsTr("Only iron. Hang a chain or a band.")
+        quiet: true
+    }
+    PressKey {
+        Layout.fillWidth: true
+        objectName: "hangMore"
+        text: qsTr("Hang more")
+        onClicked: root.moreRequested()
+    }
+}

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Steelyard.Controls
+import Steelyard.Theme
+
+/** Stops and warnings, then what has to be looked over. */
+ColumnLayout {
+    id: root
+
+    required property var notices
+    required property var cautions
+    signal lookedOver(int code)
+
+    spacing: Theme.block
+
+    Repeater {
+        model: root.notices
+        Notice {
+            Layout.fillWidth: true
+        }
+    }
+    Repeater {
+        model: root.cautions
+        CautionCard {
+            id: card
+            required property int code
+            Layout.fillWidth: true
+            objectName: "caution:" + card.code
+            onAccepted: root.lookedOver(card.code)
+        }
+    }
+}

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtQuick.Layouts
+import Steelyard.Charts
+import Steelyard.Controls
+import Steelyard.Model
+import Steelyard.Theme
+
+/** The answer as a title, the pull by height under it, the means beside each other. */
+ColumnLayout {
+    id: root
+
+    required property SetupView view
+    property real reading: NaN
+
+    spacing: Theme.apart
+
+    Words {
+        Layout.fillWidth: true
+        objectName: "answer"
+        text: root.view.answer.title
+        size: Theme.title
+        strong: true
+        lineHeight: Theme.snug
+        Accessible.role: Accessible.Heading
+        Accessible.name: text
+    }
+    HeightPicture {
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+        Layout.minimumHeight: Theme.pictureHeight
+        objectName: "picture"
+        visible: root.view.answer.known
+        curve: root.view.picture
+        marks: root.view.marks
+        plates: root.view.plates
+        items: root.view.elevation
+        sentence: qsTr("Pull by height: %1").arg(root.view.answer.title)
+        readHeight: root.reading
+        readingText: Number.isFinite(root.reading) ? root.view.readingAt(root.reading) : ""
+        onReadAt: metres => root.reading = metres
+    }
+    Words {
+        Layout.fillWidth: true
+        objectName: "means"
+        visible: text !== ""
+        text: root.view.answer.means
+        size: Theme.body
+    }
+    Words {
+        Layout.fillWidth: true
+        visible: text !== ""
+        text: root.view.answer.more
+        size: Theme.note
+        quiet: true
+    }
+
+    Connections {
+        target: root.view
+        function onChanged() {
+            // a reading belongs to the path that was on the page
+            if (root.view.readingAt(root.reading) === "")
+                root.reading = NaN
+        }
+    }
+}

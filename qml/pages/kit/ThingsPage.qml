@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Steelyard.Controls
+import Steelyard.Model
+import Steelyard.Theme
+
+/** The kit that is here: hang from it, measure more of it. */
+Sheet {
+    id: root
+
+    required property KitView view
+    signal hangRequested(int itemId)
+    signal measureRequested(int itemId, bool chain)
+
+    heading: qsTr("Kit here")
+    under: root.view.empty ? "" : qsTr("Tap what to hang")
+    back: qsTr("Set-up")
+    foot: [
+        PressKey {
+            Layout.fillWidth: true
+            objectName: "newChain"
+            text: qsTr("Measure a chain")
+            fact: root.view.chainDraft
+            factSize: Theme.note
+            onClicked: root.measureRequested(0, true)
+        },
+        PressKey {
+            Layout.fillWidth: true
+            objectName: "newBand"
+            text: qsTr("Measure a band")
+            fact: root.view.bandDraft
+            factSize: Theme.note
+            onClicked: root.measureRequested(0, false)
+        }
+    ]
+
+    Words {
+        Layout.fillWidth: true
+        visible: root.view.empty
+        text: qsTr("No kit is measured yet. A chain takes a minute: weigh it, or gauge one link. A band takes four: hang plates on it and read its length.")
+    }
+    Repeater {
+        model: root.view.things
+        ThingRow {
+            id: row
+            required property int itemId
+            required property bool chain
+            Layout.fillWidth: true
+            objectName: "item:" + row.itemId
+            onHangRequested: root.hangRequested(row.itemId)
+            onMeasureRequested: root.measureRequested(row.itemId, row.chain)
+        }
+    }
+}
