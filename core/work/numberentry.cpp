@@ -7,40 +7,38 @@ namespace steelyard {
 
 std::optional<EntryRefusal> NumberEntry::press(char key)
 {
-    const auto point = m_text.find('.');
+    const auto point = m_keyed.find('.');
     if (key == '.') {
         if (m_limits.decimals == 0)
             return EntryRefusal::TooManyDecimals;
         if (point != std::string::npos)
             return EntryRefusal::SecondPoint;
-        m_text += m_text.empty() ? "0." : ".";
+        m_keyed += key;
         return std::nullopt;
     }
     if (key < '0' || key > '9')
         return EntryRefusal::NotAKey;
     if (point == std::string::npos) {
-        if (m_text.size() >= static_cast<std::size_t>(m_limits.digits))
+        if (m_keyed.size() >= static_cast<std::size_t>(m_limits.digits))
             return EntryRefusal::TooManyDigits;
-    } else if (m_text.size() - point > static_cast<std::size_t>(m_limits.decimals)) {
+    } else if (m_keyed.size() - point > static_cast<std::size_t>(m_limits.decimals)) {
         return EntryRefusal::TooManyDecimals;
     }
-    m_text += key;
+    m_keyed += key;
     return std::nullopt;
 }
 
 void NumberEntry::rub()
 {
-    if (m_text == "0.")
-        m_text.clear();
-    else if (!m_text.empty())
-        m_text.pop_back();
+    if (!m_keyed.empty())
+        m_keyed.pop_back();
 }
 
 std::optional<double> NumberEntry::ratioKeyed() const
 {
     double value = 0;
-    const auto [end, code] = std::from_chars(m_text.data(), m_text.data() + m_text.size(), value);
-    if (m_text.empty() || code != std::errc{})
+    const auto [end, code] = std::from_chars(m_keyed.data(), m_keyed.data() + m_keyed.size(), value);
+    if (m_keyed.empty() || code != std::errc{})
         return std::nullopt;
     return value;
 }

@@ -26,7 +26,8 @@ struct EntryLimits {
     double mostRatio = 999;   ///< most value in the shown unit
 };
 
-/// A number being keyed: it shows exactly what was keyed, and says why a key was not taken; no key is dropped unsaid.
+/// A number being keyed: it shows exactly what was keyed, with a nought before a leading point, and says why a key was
+/// not taken; no key is dropped unsaid.
 class NumberEntry {
 public:
     explicit NumberEntry(EntryLimits limits) : m_limits(limits) {}
@@ -35,9 +36,9 @@ public:
     std::optional<EntryRefusal> press(char key);
     /// Takes the last key back; does nothing on an empty entry.
     void rub();
-    void clear() { m_text.clear(); }
+    void clear() { m_keyed.clear(); }
 
-    [[nodiscard]] const std::string& text() const { return m_text; }
+    [[nodiscard]] std::string text() const { return m_keyed.starts_with('.') ? "0" + m_keyed : m_keyed; }
     /// The number as keyed; none while nothing but a point is there.
     [[nodiscard]] std::optional<double> ratioKeyed() const;
     /// Why it cannot be kept; none when it can.
@@ -46,7 +47,7 @@ public:
 
 private:
     EntryLimits m_limits;
-    std::string m_text;
+    std::string m_keyed;
 };
 
 }
