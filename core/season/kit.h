@@ -15,7 +15,7 @@ namespace steelyard {
 
 /// Names a thing of the kit.
 struct KitItemId {
-    std::uint32_t value = 0;
+    std::uint32_t number = 0;
     constexpr auto operator<=>(const KitItemId&) const = default;
 };
 

@@ -63,6 +63,7 @@ struct BarRecord {
     bool operator==(const BarRecord&) const = default;
 };
 
+/// A set-up as it was entered.
 struct SetupRecord {
     BarRecord bar;
     std::vector<HungRecord> hung;

@@ -45,11 +45,11 @@ BarRecord withPairMore(BarRecord record, Mass plate)
     return record;
 }
 
-BarRecord withPairsStepped(BarRecord record, std::size_t row, bool up)
+BarRecord withPairsStepped(BarRecord record, std::size_t rowIndex, bool up)
 {
     constexpr int most = 40;
-    if (row < record.stock.size()) {
-        int& count = record.stock[row].count;
+    if (rowIndex < record.stock.size()) {
+        int& count = record.stock[rowIndex].count;
         count = std::clamp(count / 2 * 2 + (up ? 2 : -2), 0, most);
     }
     return record;

@@ -16,6 +16,6 @@ namespace steelyard {
 [[nodiscard]] BarRecord withPairMore(BarRecord record, Mass plate);
 
 /// The record with one pair more or less in a row of the stock, from none to twenty; as it was when there is no row.
-[[nodiscard]] BarRecord withPairsStepped(BarRecord record, std::size_t row, bool up);
+[[nodiscard]] BarRecord withPairsStepped(BarRecord record, std::size_t rowIndex, bool up);
 
 }

@@ -129,7 +129,7 @@ void Desk::replaceAll(BarMarks marks, std::vector<KitItem> kit, SetupRecord setu
     m_kit = std::move(kit);
     m_setup = std::move(setup);
     for (const KitItem& i : m_kit)
-        m_lastId = std::max(m_lastId, i.id.value);
+        m_lastId = std::max(m_lastId, i.id.number);
     hungChanged();
 }
 

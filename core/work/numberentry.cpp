@@ -9,7 +9,7 @@ std::optional<EntryRefusal> NumberEntry::press(char key)
 {
     const auto point = m_keyed.find('.');
     if (key == '.') {
-        if (m_limits.decimals == 0)
+        if (m_limits.decimalCount == 0)
             return EntryRefusal::TooManyDecimals;
         if (point != std::string::npos)
             return EntryRefusal::SecondPoint;
@@ -19,9 +19,9 @@ std::optional<EntryRefusal> NumberEntry::press(char key)
     if (key < '0' || key > '9')
         return EntryRefusal::NotAKey;
     if (point == std::string::npos) {
-        if (m_keyed.size() >= static_cast<std::size_t>(m_limits.digits))
+        if (m_keyed.size() >= static_cast<std::size_t>(m_limits.digitCount))
             return EntryRefusal::TooManyDigits;
-    } else if (m_keyed.size() - point > static_cast<std::size_t>(m_limits.decimals)) {
+    } else if (m_keyed.size() - point > static_cast<std::size_t>(m_limits.decimalCount)) {
         return EntryRefusal::TooManyDecimals;
     }
     m_keyed += key;

@@ -20,10 +20,10 @@ enum class EntryRefusal : std::uint8_t {
 
 /// What may be keyed into one field.
 struct EntryLimits {
-    int digits = 3;    ///< before the point
-    int decimals = 2;  ///< after it; 0 takes no point
-    double leastRatio = 0;    ///< least value in the shown unit
-    double mostRatio = 999;   ///< most value in the shown unit
+    int digitCount = 3;      ///< before the point
+    int decimalCount = 2;    ///< after it; 0 takes no point
+    double leastRatio = 0;   ///< least value in the shown unit
+    double mostRatio = 999;  ///< most value in the shown unit
 };
 
 /// A number being keyed: it shows exactly what was keyed, with a nought before a leading point, and says why a key was

@@ -52,7 +52,7 @@ public:
     {
         const KitItem* item = find(m_kit, record.item);
         if (!item)
-            return Error{Refusal::NotThere, "item " + std::to_string(record.item.value)};
+            return Error{Refusal::NotThere, "item " + std::to_string(record.item.number)};
         int& used = m_used[record.item];
         const int pieces = record.on == HungOn::BothSides ? 2 : 1;
         if (used + pieces > (item->pair ? 2 : 1))
@@ -69,7 +69,7 @@ public:
 private:
     std::optional<Error> one(const KitItem& item, const HungRecord& record, Side side, bool second)
     {
-        const SourceId source{item.id.value};
+        const SourceId source{item.id.number};
         auto& list = side == Side::Left ? m_setup.left : m_setup.right;
         if (const auto* measured = std::get_if<ChainMeasurement>(&item.measurement)) {
             const auto* placing = std::get_if<ChainPlacing>(&record.placing);

@@ -16,6 +16,7 @@ namespace steelyard {
 /// What has to be looked over before a load counts as ready; the sentences stand in the interface.
 enum class CautionCode : std::uint8_t { Chains, BandsBelow, BandsAbove };
 
+/// One caution of a set-up, with the mass it is about.
 struct Caution {
     CautionCode code;
     /// Bands below: greatest pull on one anchor. Bands above: what she holds at the bottom if the bands slip.

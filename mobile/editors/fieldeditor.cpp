@@ -49,7 +49,7 @@ void FieldEditor::refreshFields()
     for (const FieldSpec& s : specs()) {
         if (s.label.isEmpty())
             continue;
-        rows.push_back({s.key, s.label, s.shown ? say::plain(*s.shown, s.limits.decimals) : tr("not entered"), s.shown ? s.unit : QString(),
+        rows.push_back({s.key, s.label, s.shown ? say::plain(*s.shown, s.limits.decimalCount) : tr("not entered"), s.shown ? s.unit : QString(),
                         s.hint, s.filledIn, s.shown.has_value()});
     }
     m_fields.setRows(std::move(rows));

@@ -93,7 +93,7 @@ void HangEditor::setRow(int row)
 int HangEditor::itemId() const
 {
     const HungRecord* now = record();
-    return now ? static_cast<int>(now->item.value) : 0;
+    return now ? static_cast<int>(now->item.number) : 0;
 }
 
 bool HangEditor::isChain() const

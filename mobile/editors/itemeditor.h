@@ -19,7 +19,7 @@ class ItemEditor : public FieldEditor {
 public:
     using FieldEditor::FieldEditor;
 
-    [[nodiscard]] int itemId() const { return static_cast<int>(m_id.value); }
+    [[nodiscard]] int itemId() const { return static_cast<int>(m_id.number); }
     void setItemId(int id);
     [[nodiscard]] QString name() const;
     void setName(const QString& name);

@@ -50,7 +50,7 @@ QString NumberPad::text() const
 QString NumberPad::hint() const
 {
     if (m_spec.shown) {
-        const QString was = say::plain(*m_spec.shown, m_spec.limits.decimals);
+        const QString was = say::plain(*m_spec.shown, m_spec.limits.decimalCount);
         return tr("now %1 %2").arg(was, m_spec.unit);
     }
     return m_spec.hint;
@@ -65,7 +65,7 @@ QStringList NumberPad::offers() const
 {
     QStringList list;
     for (const double v : m_offers)
-        list.append(tr("%1 %2").arg(say::plain(v, m_spec.limits.decimals), m_spec.unit));
+        list.append(tr("%1 %2").arg(say::plain(v, m_spec.limits.decimalCount), m_spec.unit));
     return list;
 }
 

@@ -28,7 +28,7 @@ void KitView::refresh()
     std::vector<ThingRow> rows;
     for (const KitItem& item : m_desk->desk().kit()) {
         ThingRow row;
-        row.itemId = static_cast<int>(item.id.value);
+        row.itemId = static_cast<int>(item.id.number);
         row.what = QString::fromStdString(item.name);
         row.leftPiece = item.pair ? tr("a pair") : tr("one");
         if (const auto* measured = std::get_if<ChainMeasurement>(&item.measurement)) {

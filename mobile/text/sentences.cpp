@@ -145,10 +145,13 @@ QString refusal(EntryRefusal refusal, const EntryLimits& limits, const QString& 
 {
     switch (refusal) {
     case EntryRefusal::SecondPoint: return tr(QT_TRANSLATE_NOOP("sentences", "There is a point already."));
-    case EntryRefusal::TooManyDigits: return tr(QT_TRANSLATE_NOOP("sentences", "No more than %1 figures before the point.")).arg(limits.digits);
+    case EntryRefusal::TooManyDigits:
+        return limits.digitCount == 1 ? tr(QT_TRANSLATE_NOOP("sentences", "One figure before the point, no more."))
+                                      : tr(QT_TRANSLATE_NOOP("sentences", "No more than %1 figures before the point.")).arg(say::fixed(limits.digitCount, 0));
     case EntryRefusal::TooManyDecimals:
-        return limits.decimals == 0 ? tr(QT_TRANSLATE_NOOP("sentences", "Whole numbers only."))
-                                    : tr(QT_TRANSLATE_NOOP("sentences", "No more than %1 figures after the point.")).arg(limits.decimals);
+        return limits.decimalCount == 0   ? tr(QT_TRANSLATE_NOOP("sentences", "Whole numbers only."))
+               : limits.decimalCount == 1 ? tr(QT_TRANSLATE_NOOP("sentences", "One figure after the point, no more."))
+                                          : tr(QT_TRANSLATE_NOOP("sentences", "No more than %1 figures after the point.")).arg(say::fixed(limits.decimalCount, 0));
     case EntryRefusal::NotAKey: return tr(QT_TRANSLATE_NOOP("sentences", "Not part of a number."));
     case EntryRefusal::NothingKeyed: return tr(QT_TRANSLATE_NOOP("sentences", "Key a number first."));
     case EntryRefusal::BelowLeast: return tr(QT_TRANSLATE_NOOP("sentences", "Less than %1 %2: read it again.")).arg(say::plain(limits.leastRatio, 2), unit);

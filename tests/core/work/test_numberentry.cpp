@@ -193,8 +193,8 @@ void NumberEntryTest::anyKeysAreShownOrRefused()
         RC_ASSERT(shown == (taken.starts_with('.') ? "0" + taken : taken));
         const auto point = shown.find('.');
         RC_ASSERT(std::count(shown.begin(), shown.end(), '.') == (point == std::string::npos ? 0 : 1));
-        RC_ASSERT(std::min(point, shown.size()) <= static_cast<std::size_t>(limits.digits));
-        RC_ASSERT(point == std::string::npos || shown.size() - point - 1 <= static_cast<std::size_t>(limits.decimals));
+        RC_ASSERT(std::min(point, shown.size()) <= static_cast<std::size_t>(limits.digitCount));
+        RC_ASSERT(point == std::string::npos || shown.size() - point - 1 <= static_cast<std::size_t>(limits.decimalCount));
         RC_ASSERT(shown.find_first_not_of("0123456789.") == std::string::npos);
         // the C library reads what is shown as the same number
         if (const auto value = entry.ratioKeyed())
