@@ -110,7 +110,7 @@ Item {
     Words {
         id: measured
         x: root.plot.x + Theme.apart
-        y: root.yOf(root.measuredTo) - height
+        y: root.yOf(root.measuredTo) + Theme.rule
         width: Math.min(implicitWidth, root.plot.width - 2 * Theme.apart)
         visible: Number.isFinite(root.measuredTo) && root.measuredTo > root.yStart && root.measuredTo <= root.yEnd
         objectName: "measured"
@@ -171,6 +171,8 @@ Item {
         const spots = [[x - gap - wide, y - deep / 2], [x + gap, y - deep / 2], [x - wide / 2, y - gap - deep], [x - wide / 2, y + gap], [x - gap - wide, y - gap - deep], [x + gap, y + gap]]
             .filter(spot => spot[0] >= root.plot.x && spot[0] + wide <= root.width && spot[1] >= 0 && spot[1] + deep <= root.plot.bottom)
         const taken = root.dots.concat(root.lines).filter(other => other !== dot).map(other => [root.xOf(other.x), root.yOf(other.y)])
+        for (let x = measured.x; measured.visible && x < measured.x + measured.width; x += gap)
+            taken.push([x, measured.y + measured.height / 2])
         const covers = spot => taken.filter(at => at[0] > spot[0] - gap / 2 && at[0] < spot[0] + wide + gap / 2 && at[1] > spot[1] - gap / 2 && at[1] < spot[1] + deep + gap / 2).length
         const best = spots.sort((a, b) => covers(a) - covers(b))[0] ?? [Ruling.within(x - wide / 2, 0, Math.max(0, root.width - wide)), Math.max(0, y - gap - deep)]
         return Qt.point(Math.round(best[0]), Math.round(best[1]))

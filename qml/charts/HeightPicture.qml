@@ -18,7 +18,7 @@ Item {
     property string ironName: qsTr("iron")
     property string chainName: qsTr("chain")
     property string bandName: qsTr("band")
-    property string unknownText: qsTr("not measured this far")
+    property string unknownText: qsTr("unknown")
 
     /** What hangs, as SideElevation takes it. */
     property var plates: []
@@ -83,8 +83,9 @@ Item {
         model: facts.known.filter(mark => mark.zoned)
         Rectangle {
             required property var modelData
+            x: frame.sketch > 0 ? 0 : frame.plot.x
             y: root.yOf(Math.max(modelData.zoneFrom, modelData.zoneTo))
-            width: frame.plot.right
+            width: frame.plot.right - x
             height: root.yOf(Math.min(modelData.zoneFrom, modelData.zoneTo)) - y
             objectName: "zone"
             color: Theme.role.wash
@@ -141,9 +142,17 @@ Item {
             y: root.yOf(mark.modelData.height)
             objectName: "mark"
             Rectangle {
-                width: frame.plot.right
+                width: frame.sketch
                 height: Theme.hair
                 visible: !mark.modelData.zoned
+                color: Theme.role.ink
+            }
+            Rectangle {
+                x: frame.plot.x - Theme.line
+                width: frame.plot.width + Theme.line
+                height: Theme.hair
+                visible: !mark.modelData.zoned
+                objectName: "line"
                 color: Theme.role.ink
             }
             Rectangle {
@@ -163,7 +172,6 @@ Item {
         id: heights
         texts: facts.known.map(mark => mark.heightText)
         heights: facts.known.map(mark => root.yOf(mark.height))
-        cleared: facts.known.map(mark => !mark.zoned)
         axis: frame.plot.x
         lowest: frame.floorY
         ticked: false
@@ -185,7 +193,7 @@ Item {
         y: root.yOf(end) + (frame.namesAbove ? -1 : 1) * Theme.ring
         names: shares.map(share => share.name)
         starts: shares.map(share => root.xOf(share.pull))
-        from: frame.plot.x - (frame.namesAbove ? 0 : heights.wide)
+        from: frame.plot.x + Theme.line
         to: frame.inRows ? root.width : frame.plot.right
         upwards: frame.namesAbove
     }

@@ -29,7 +29,7 @@ QtObject {
     readonly property bool namesAbove: root.made.namesAbove
     /** The plot's part of the whole picture. */
     readonly property real part: root.made.part
-    readonly property real least: Theme.textFactor < 1.5 ? 0.3 : 0.45
+    readonly property real least: Theme.textFactor < 1.5 ? 0.25 : 0.45
     /** The height at which all of it is easy to read. */
     readonly property real wants: root.want()
 

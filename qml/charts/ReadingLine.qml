@@ -47,7 +47,7 @@ Item {
     Words {
         id: said
         x: Math.round(Ruling.within(Ruling.number(root.finger, Ruling.number(root.dot, root.end / 2)) - width / 2, Theme.apart, Math.max(Theme.apart, root.end - width - Theme.apart)))
-        y: Math.max(-root.room, -height - Theme.apart)
+        y: Math.max(-root.room, -height - (Number.isFinite(root.finger) ? Theme.safeApart : Theme.apart))
         width: Math.min(implicitWidth, Math.max(0, root.end - 2 * Theme.apart))
         visible: text !== ""
         objectName: "readingText"

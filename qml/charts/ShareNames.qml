@@ -72,21 +72,38 @@ Item {
         }
     }
 
+    /** In one row, each below its start or nearly so; else in steps; else in one row on slanted lines, however far. */
     function place(): var {
-        const wanted = root.starts
-        if (root.rowWide <= root.to - root.from) {
-            const centres = Ruling.apart(wanted, root.widths, Theme.apart, root.from, root.to)
-            return centres.map((centre, i) => ({x: Math.round(centre - root.widths[i] / 2), row: 0,
-                straight: Math.abs(centre - wanted[i]) <= root.widths[i] / 2 - Theme.line}))
-        }
-        return root.steps(wanted, true) ?? root.steps(wanted, false)
-            ?? wanted.map((x, i) => ({x: Math.round(Ruling.within(x, root.from, Math.max(root.from, root.to - root.widths[i]))), row: i, straight: false}))
+        const fits = root.rowWide <= root.to - root.from
+        const centres = Ruling.apart(root.starts, root.widths, Theme.apart, root.from, root.to)
+        const row = centres.map((centre, i) => ({x: Math.round(centre - root.widths[i] / 2), row: 0,
+            straight: Math.abs(centre - root.starts[i]) <= root.widths[i] / 2 - Theme.line}))
+        if (fits && centres.every((centre, i) => Math.abs(centre - root.starts[i]) <= root.widths[i]))
+            return row
+        return root.steps([], 2) ?? root.steps([], 3)
+            ?? (fits ? row : root.widths.map((wide, i) => ({x: Math.round(Ruling.within(root.starts[i] - wide / 2, root.from, Math.max(root.from, root.to - wide))), row: i, straight: false})))
     }
-    /** Steps down to the left, each word right of its line, or down to the right, each word left of it. */
-    function steps(wanted: var, rightwards: bool): var {
-        const made = wanted.map((x, i) => ({x: Math.round(rightwards ? x - Theme.line : x - root.widths[i] + Theme.line),
-            row: rightwards ? wanted.length - 1 - i : i, straight: true}))
-        return made.every((spot, i) => spot.x >= root.from && spot.x + root.widths[i] <= root.to
-                                    && wanted.every((x, k) => made[k].row <= spot.row || x < spot.x || x > spot.x + root.widths[i])) ? made : null
+    /** Finds every name a row and a side of its own straight line, so that no line crosses a name; null when there is no way. */
+    function steps(placed: var, rows: int): var {
+        const i = placed.length
+        if (i === root.starts.length)
+            return placed
+        const start = root.starts[i], wide = root.widths[i]
+        for (let row = 0; row < rows; ++row)
+            for (const x of [start - wide / 2, start - Theme.line, start - wide + Theme.line].map(Math.round)) {
+                const spot = {x: x, row: row, straight: true}
+                if (x >= root.from && x + wide <= root.to && placed.every((other, k) => root.clear(spot, i, other, k) && root.clear(other, k, spot, i))) {
+                    const found = root.steps(placed.concat(spot), rows)
+                    if (found)
+                        return found
+                }
+            }
+        return null
+    }
+    /** Whether the line and the name of `spot` keep clear of the name of `other`. */
+    function clear(spot: var, i: int, other: var, k: int): bool {
+        const left = other.x - Theme.line / 2, right = other.x + root.widths[k] + Theme.line / 2
+        const lineClear = spot.row < other.row || root.starts[i] < left || root.starts[i] > right
+        return lineClear && (spot.row !== other.row || spot.x >= right + Theme.line || spot.x + root.widths[i] <= left - Theme.line)
     }
 }

@@ -16,11 +16,9 @@ Item {
     required property real axis
     property real lowest: root.height
     property bool ticked: true
-    /** Whether each stands clear of a rule that runs across below it. */
-    property var cleared: []
 
     readonly property real wide: Math.max(0, ...root.texts.map(text => Ruling.wide(metrics.height, metrics, text))) + Theme.rule
-    readonly property real least: root.wide + Theme.apart + (root.ticked ? Theme.tickSmall : Theme.rule)
+    readonly property real least: root.wide + Theme.apart + (root.ticked ? Theme.tickSmall : 2 * Theme.line)
     readonly property var places: Ruling.apart(root.heights, root.heights.map(() => Math.ceil(metrics.height)), 0, 0, root.lowest)
 
     Accessible.ignored: true
@@ -45,17 +43,16 @@ Item {
                 visible: root.ticked
                 color: Theme.role.ink
             }
-            Rectangle {
-                x: words.x - Theme.ring
-                y: words.y
-                width: words.width + 2 * Theme.ring
-                height: words.height
-                visible: root.cleared[stop.index] === true
-                color: Theme.role.paper
+            Leader {
+                x: root.axis - Theme.line - span
+                visible: !root.ticked && Math.abs(to - from) > Theme.line
+                from: stop.place
+                to: stop.at
+                span: Theme.line
             }
             Words {
                 id: words
-                x: root.axis - width - Theme.apart - (root.ticked ? Theme.line : 0)
+                x: root.axis - width - Theme.apart - Theme.line
                 y: Math.round(stop.place - height / 2)
                 objectName: "sideText"
                 text: stop.modelData

@@ -171,7 +171,7 @@ Item {
     }
     /** Beside last time's mark, or beyond the poise; −1 when there is no room. */
     function sayPlace(value: real, last: real): real {
-        const half = root.poiseHalf + Theme.line, mark = Theme.marker / 2 + Theme.apart, wide = root.sayWidth
+        const half = root.poiseHalf + Theme.apart, mark = Theme.marker / 2 + Theme.apart, wide = root.sayWidth
         const spots = [last - mark - wide, last + mark, Math.max(value + half, last + mark), Math.min(value - half, last - mark) - wide]
         const free = x => x >= 0 && x + wide <= root.width && (x >= value + half || x + wide <= value - half)
         return Math.round(spots.find(free) ?? -1)

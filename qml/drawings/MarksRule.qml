@@ -19,21 +19,29 @@ Item {
     readonly property real upTo: Ruling.size(root.reach, Math.max(0.5, ...root.known.map(mark => 1.06 * Math.max(mark.height, Ruling.number(mark.zoneTo, 0)))))
     readonly property real foot: root.height - Theme.indent
     readonly property real perMetre: Math.max(0, root.foot - Theme.apart) / root.upTo
-    readonly property real body: Theme.touchStep
     readonly property var grades: root.rule()
+    readonly property real body: Math.max(Theme.touchStep, ...root.grades.map(grade => Ruling.wide(notes.height, notes, grade.text))) + Theme.indent + 2 * Theme.apart
+    readonly property real column: root.body + 2 * Theme.indent + Theme.apart
+    readonly property int size: root.fitted()
+    readonly property real deep: Math.ceil(figures.height * root.size / Theme.figure) + Math.ceil(notes.height)
     readonly property var rows: root.layOut()
 
     implicitWidth: 40 * Theme.apart
-    implicitHeight: Math.max(Theme.pictureHeight, root.known.length * (name.height + value.height) + 2 * Theme.indent)
+    implicitHeight: Math.max(Theme.pictureHeight, root.known.length * (root.deep + Theme.line) + 2 * Theme.indent)
 
     LayoutMirroring.enabled: false
     LayoutMirroring.childrenInherit: true
     Accessible.role: Accessible.Graphic
     Accessible.name: root.sentence
 
-    Words { id: name; visible: false; size: Theme.note; text: "0"; Accessible.ignored: true }
-    Words { id: value; visible: false; size: Theme.figure; strong: true; text: "0"; Accessible.ignored: true }
-
+    FontMetrics {
+        id: notes
+        font { family: Theme.face; pixelSize: Theme.note; weight: Theme.plain }
+    }
+    FontMetrics {
+        id: figures
+        font { family: Theme.face; pixelSize: Theme.figure; weight: Theme.strong }
+    }
     Rectangle {
         y: root.yOf(root.upTo)
         width: root.body
@@ -99,23 +107,24 @@ Item {
                 to: mark.modelData.middle
             }
             Column {
-                x: root.body + 2 * Theme.indent + Theme.apart
+                x: root.column
                 y: Math.round(mark.modelData.middle - height / 2)
                 width: Math.max(0, root.width - x)
                 objectName: "say"
                 Words {
                     width: parent.width
-                    text: mark.modelData.mark.text ?? ""
-                    size: Theme.figure
+                    text: String(mark.modelData.mark.text ?? "")
+                    size: root.size
                     strong: true
-                    lineHeight: Theme.snug
+                    wrapMode: Text.NoWrap
                     Accessible.ignored: true
                 }
                 Words {
                     width: parent.width
-                    text: mark.modelData.mark.name ?? ""
+                    text: String(mark.modelData.mark.name ?? "")
                     size: Theme.note
                     quiet: true
+                    wrapMode: Text.NoWrap
                     Accessible.ignored: true
                 }
             }
@@ -125,9 +134,13 @@ Item {
     function yOf(height: real): real {
         return Math.round(root.foot - height * root.perMetre)
     }
+    /** The largest size at which every value fits its column. */
+    function fitted(): int {
+        const widest = Math.max(1, ...root.known.map(mark => Ruling.wide(figures.height, figures, String(mark.text ?? ""))))
+        return Math.max(Theme.note, Math.min(Theme.figure, Math.floor(Theme.figure * (root.width - root.column) / widest)))
+    }
     function layOut(): var {
-        const deep = name.height + value.height * Theme.snug
-        const places = Ruling.apart(root.known.map(mark => root.yOf(mark.height)), root.known.map(() => deep), 0, 0, root.foot)
+        const places = Ruling.apart(root.known.map(mark => root.yOf(mark.height)), root.known.map(() => root.deep), Theme.line, 0, root.foot)
         return root.known.map((mark, i) => {
             const zoned = Number.isFinite(mark.zoneFrom) && Number.isFinite(mark.zoneTo)
             const top = zoned ? root.yOf(Math.max(mark.zoneFrom, mark.zoneTo)) : 0
@@ -141,7 +154,7 @@ Item {
         if (!(root.perMetre > 0))
             return made
         const fine = Ruling.ticks(0, units, Math.max(2, Math.floor(root.foot / Theme.line / 1.5)))
-        const numbered = Ruling.ticks(0, units, Math.max(2, Math.floor(root.foot / (1.5 * name.height))))
+        const numbered = Ruling.ticks(0, units, Math.max(2, Math.floor(root.foot / (1.5 * notes.height))))
         const step = fine.length > 1 ? fine[1] - fine[0] : units
         for (const at of fine) {
             const named = numbered.some(other => Math.abs(other - at) < step / 4)
