@@ -67,7 +67,9 @@ std::optional<Torque> CamProfile::meanTorque(Mass stack, Angle from, Angle to) c
 {
     const auto done = work(stack, from, to);
     const double turned = to.radians - from.radians;
-    if (!done || turned == 0)
+    if (!done)
+        return std::nullopt;
+    if (turned == 0)
         return torque(stack, from);
     return Torque{done->si() / turned};
 }
