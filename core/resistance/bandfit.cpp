@@ -25,6 +25,9 @@ std::array<double, 2> basisOf(BandModel model, double stretch)
     return {stretch - 1 / (stretch * stretch), 1 - 1 / (stretch * stretch * stretch)};
 }
 
+/// A tape is read to this (our choice), so that a point this near to the curve is no odd one.
+constexpr Length tape = metres(0.01);
+
 std::string pointName(std::size_t i) { return "point " + std::to_string(i + 1); }
 
 std::optional<Error> fault(Length rest, std::span<const BandPoint> points)
@@ -232,11 +235,11 @@ std::optional<OddPoint> oddPoint(BandModel model, Length rest, std::span<const B
     }
     const boost::math::students_t_distribution<double> t(freedom);
     const double limit = boost::math::quantile(boost::math::complement(t, 0.05 / (2 * static_cast<double>(n))));
-    // a thousandth of the pull is less than any scale here can show
-    const bool tiny = std::abs(odd.off.si()) < 1e-3 * std::abs(points[odd.index].pull.si());
-    if (largest <= limit || tiny)
+    if (largest <= limit)
         return std::nullopt;
-    return odd;
+    const auto curve = BandFit::with(model, rest, points);
+    const bool withinTape = curve && std::abs(odd.off.si()) < std::abs((curve->slope(points[odd.index].length) * tape).si());
+    return withinTape ? std::nullopt : std::optional(odd);
 }
 
 }

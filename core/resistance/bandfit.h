@@ -91,7 +91,8 @@ struct OddPoint {
     Force off; ///< reading minus the curve through the other points
 };
 
-/// Looks for one odd point with the given model; none when fewer than coefficients + 3 points, or none stands out.
+/// Looks for one odd point with the given model; none when fewer than coefficients + 3 points, when none stands out, or
+/// when a centimetre on the tape would explain it.
 [[nodiscard]] std::optional<OddPoint> oddPoint(BandModel model, Length rest, std::span<const BandPoint> points);
 
 }
