@@ -41,28 +41,32 @@ KitItemId Desk::keepItem(KitItem item)
 {
     throwDraft(item.id, isChain(item));
     const auto at = std::find_if(m_kit.begin(), m_kit.end(), [&](const KitItem& i) { return i.id == item.id; });
-    if (at == m_kit.end()) {
-        item.id = KitItemId{++m_lastId};
+    // a listener may add to the kit while it is told, so nothing is read from there afterwards
+    const KitItemId id = at == m_kit.end() ? KitItemId{++m_lastId} : item.id;
+    item.id = id;
+    if (at == m_kit.end())
         m_kit.push_back(std::move(item));
-        changed();
-        return m_kit.back().id;
-    }
-    *at = std::move(item);
-    hungChanged();
-    return at->id;
+    else
+        *at = std::move(item);
+    hangs(id) ? hungChanged() : changed();
+    return id;
 }
 
 void Desk::removeItem(KitItemId id)
 {
-    if (const KitItem* gone = item(id); gone && !draft(KitItemId{}, isChain(*gone))) {
+    const KitItem* gone = item(id);
+    if (!gone)
+        return;
+    if (!draft(KitItemId{}, isChain(*gone))) {
         KitItem waiting = *gone;
         waiting.id = {};
         setDraft(waiting);
     }
+    const bool hung = hangs(id);
     std::erase_if(m_drafts, [&](const KitItem& i) { return i.id == id; });
     std::erase_if(m_kit, [&](const KitItem& i) { return i.id == id; });
     std::erase_if(m_setup.hung, [&](const HungRecord& h) { return h.item == id; });
-    hungChanged();
+    hung ? hungChanged() : changed();
 }
 
 void Desk::setDraft(const KitItem& item)
@@ -128,6 +132,7 @@ void Desk::replaceAll(BarMarks marks, std::vector<KitItem> kit, SetupRecord setu
     m_marks = marks;
     m_kit = std::move(kit);
     m_setup = std::move(setup);
+    m_drafts.clear();
     for (const KitItem& i : m_kit)
         m_lastId = std::max(m_lastId, i.id.number);
     hungChanged();
@@ -141,6 +146,11 @@ Subscription Desk::onChanged(std::function<void()> told)
         if (const auto list = weak.lock())
             std::erase_if(*list, [id](const auto& l) { return l.first == id; });
     });
+}
+
+bool Desk::hangs(KitItemId id) const
+{
+    return std::any_of(m_setup.hung.begin(), m_setup.hung.end(), [&](const HungRecord& h) { return h.item == id; });
 }
 
 void Desk::hungChanged()

@@ -70,11 +70,13 @@ public:
     void stepLoad(bool up);
     /// Holds until something else hangs, or hangs otherwise.
     void lookOver(CautionCode code);
+    /// Another lifter, another kit: drafts and looks over of before go with them.
     void replaceAll(BarMarks marks, std::vector<KitItem> kit, SetupRecord setup);
 
     [[nodiscard]] Subscription onChanged(std::function<void()> told);
 
 private:
+    [[nodiscard]] bool hangs(KitItemId id) const;
     void changed();
     void hungChanged();
 
