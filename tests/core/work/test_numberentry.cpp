@@ -157,7 +157,7 @@ void NumberEntryTest::clearLeavesNothing()
     entry.clear();
     QVERIFY(entry.text().empty());
     QVERIFY(entry.check() == EntryRefusal::NothingKeyed);
-    QCOMPARE(entry.limits().digits, 3);
+    QCOMPARE(entry.limits().digitCount, 3);
     QVERIFY(type(entry, ".5").isEmpty());
 }
 

@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// the meta-object compiler of Qt 6.4 cannot read the standard library's concepts
+#ifndef Q_MOC_RUN
+#include "core/work/desk.h"
+
+#include "tests/core/work/samples.h"
+
+#include <QtTest>
+#endif
+
+using namespace steelyard;
+
+/// Kit on the desk: what is kept, what is only half entered, and the names that things get.
+class DraftsTest : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void idsAreNeverUsedAgain();
+    void idsGoOnAfterWhatWasBroughtIn();
+    void keptAgainUnderItsId();
+    void keptThingKeepsHanging();
+    void idIsRightWhateverListenersDo();
+    void draftsStandApartFromTheKit();
+    void oneNewChainAndOneNewBandWait();
+    void keepingTakesTheDraftAway();
+    void keepingLeavesOtherDrafts();
+    void removedThingComesOffTheBar();
+    void removedThingWaitsAsANewOne();
+    void removedThingDoesNotOustAWaitingOne();
+};
+
+void DraftsTest::idsAreNeverUsedAgain()
+{
+    Desk desk;
+    const KitItemId a = desk.keepItem(samples::item(0, "A", samples::weighed()));
+    const KitItemId b = desk.keepItem(samples::item(0, "B", samples::band()));
+    QVERIFY(a != b);
+    QVERIFY(a != KitItemId{} && b != KitItemId{});
+    desk.removeItem(b);
+    const KitItemId c = desk.keepItem(samples::item(0, "C", samples::band()));
+    QVERIFY(c != a && c != b);
+    // an id that is gone brings nothing back
+    const KitItemId again = desk.keepItem(samples::item(b.number, "B again", samples::band()));
+    QVERIFY(again != a && again != b && again != c);
+    QVERIFY(!desk.item(b));
+    QCOMPARE(desk.kit().size(), std::size_t(3));
+}
+
+void DraftsTest::idsGoOnAfterWhatWasBroughtIn()
+{
+    Desk desk;
+    desk.replaceAll({}, {samples::item(12, "A", samples::weighed()), samples::item(7, "B", samples::band())}, samples::setup(20));
+    QVERIFY(desk.keepItem(samples::item(0, "C", samples::band())) == KitItemId{13});
+    desk.replaceAll({}, {samples::item(1, "A", samples::weighed())}, samples::setup(20));
+    QVERIFY(desk.keepItem(samples::item(0, "D", samples::band())) == KitItemId{14});
+}
+
+void DraftsTest::keptAgainUnderItsId()
+{
+    Desk desk;
+    const KitItemId id = desk.keepItem(samples::item(0, "Chain", samples::weighed()));
+    desk.keepItem(samples::item(0, "Band", samples::band()));
+    QVERIFY(desk.keepItem(samples::item(id.number, "Chain, gauged", samples::gauged(), false)) == id);
+    QCOMPARE(desk.kit().size(), std::size_t(2));
+    QCOMPARE(QString::fromStdString(desk.kit().front().name), QStringLiteral("Chain, gauged"));
+    QVERIFY(!desk.item(id)->pair);
+    QVERIFY(!desk.item(KitItemId{99}));
+}
+
+void DraftsTest::keptThingKeepsHanging()
+{
+    Desk desk;
+    desk.replaceAll(samples::marks(0.9, 1.5), {samples::item(1, "Chain", samples::weighed())}, samples::setup(60, {samples::hung(1, ChainPlacing{})}));
+    ChainMeasurement heavier = samples::weighed();
+    heavier.mass = kilograms(17.1);
+    const double before = desk.answer().curve->top->value.si();
+    (void)desk.keepItem(samples::item(1, "Chain", heavier));
+    QCOMPARE(desk.setup().hung.size(), std::size_t(1));
+    QVERIFY(desk.answer().curve->top->value.si() > before);
+}
+
+void DraftsTest::idIsRightWhateverListenersDo()
+{
+    Desk desk;
+    bool nested = false;
+    const Subscription adds = desk.onChanged([&] {
+        if (!nested) {
+            nested = true;
+            for (int i = 0; i < 20; ++i)
+                desk.keepItem(samples::item(0, "Added while told", samples::weighed()));
+        }
+    });
+    const KitItemId fresh = desk.keepItem(samples::item(0, "New", samples::band()));
+    QCOMPARE(QString::fromStdString(desk.item(fresh)->name), QStringLiteral("New"));
+    nested = false;
+    QVERIFY(desk.keepItem(samples::item(fresh.number, "Kept again", samples::band())) == fresh);
+}
+
+void DraftsTest::draftsStandApartFromTheKit()
+{
+    Desk desk;
+    const KitItemId id = desk.keepItem(samples::item(0, "Chain", samples::weighed()));
+    KitItem half = samples::item(id.number, "Chain", samples::gauged());
+    desk.setDraft(half);
+    QVERIFY(*desk.draft(id, true) == half);
+    QVERIFY(*desk.item(id) == samples::item(id.number, "Chain", samples::weighed()));
+    half.name = "Renamed";
+    desk.setDraft(half);
+    QCOMPARE(QString::fromStdString(desk.draft(id, true)->name), QStringLiteral("Renamed"));
+    desk.throwDraft(id, true);
+    QVERIFY(!desk.draft(id, true));
+    QCOMPARE(QString::fromStdString(desk.item(id)->name), QStringLiteral("Chain"));
+}
+
+void DraftsTest::oneNewChainAndOneNewBandWait()
+{
+    Desk desk;
+    desk.setDraft(samples::item(0, "New chain", ChainMeasurement{}));
+    desk.setDraft(samples::item(0, "New band", BandMeasurement{}));
+    QCOMPARE(QString::fromStdString(desk.draft({}, true)->name), QStringLiteral("New chain"));
+    QCOMPARE(QString::fromStdString(desk.draft({}, false)->name), QStringLiteral("New band"));
+    QVERIFY(desk.kit().empty());
+    desk.throwDraft({}, true);
+    QVERIFY(!desk.draft({}, true));
+    QVERIFY(desk.draft({}, false));
+}
+
+void DraftsTest::keepingTakesTheDraftAway()
+{
+    Desk desk;
+    desk.setDraft(samples::item(0, "New chain", samples::weighed()));
+    const KitItemId id = desk.keepItem(*desk.draft({}, true));
+    QVERIFY(!desk.draft({}, true));
+    QVERIFY(!desk.draft(id, true));
+    QCOMPARE(QString::fromStdString(desk.item(id)->name), QStringLiteral("New chain"));
+}
+
+void DraftsTest::keepingLeavesOtherDrafts()
+{
+    Desk desk;
+    const KitItemId a = desk.keepItem(samples::item(0, "A", samples::weighed())), b = desk.keepItem(samples::item(0, "B", samples::weighed()));
+    desk.setDraft(samples::item(a.number, "A half", samples::gauged()));
+    desk.setDraft(samples::item(b.number, "B half", samples::gauged()));
+    desk.setDraft(samples::item(0, "New", samples::band()));
+    (void)desk.keepItem(*desk.draft(a, true));
+    QVERIFY(!desk.draft(a, true));
+    QVERIFY(desk.draft(b, true));
+    QVERIFY(desk.draft({}, false));
+}
+
+void DraftsTest::removedThingComesOffTheBar()
+{
+    Desk desk;
+    desk.replaceAll({}, {samples::item(1, "A", samples::weighed()), samples::item(2, "B", samples::band())},
+                    samples::setup(60, {samples::hung(1, ChainPlacing{}, HungOn::LeftOnly), samples::hung(2, BandPlacing{}), samples::hung(1, ChainPlacing{}, HungOn::RightOnly)}));
+    desk.setDraft(samples::item(1, "A half", samples::gauged()));
+    desk.removeItem(KitItemId{1});
+    QVERIFY(!desk.item(KitItemId{1}));
+    QVERIFY(!desk.draft(KitItemId{1}, true));
+    QCOMPARE(desk.setup().hung.size(), std::size_t(1));
+    QVERIFY(desk.setup().hung[0].item == KitItemId{2});
+}
+
+void DraftsTest::removedThingWaitsAsANewOne()
+{
+    Desk desk;
+    const KitItemId id = desk.keepItem(samples::item(0, "Chain", samples::weighed()));
+    desk.removeItem(id);
+    const KitItem* waiting = desk.draft({}, true);
+    QVERIFY(waiting);
+    QVERIFY(*waiting == samples::item(0, "Chain", samples::weighed()));
+    const KitItemId back = desk.keepItem(*waiting);
+    QVERIFY(back != id);
+    QCOMPARE(QString::fromStdString(desk.item(back)->name), QStringLiteral("Chain"));
+}
+
+void DraftsTest::removedThingDoesNotOustAWaitingOne()
+{
+    Desk desk;
+    const KitItemId id = desk.keepItem(samples::item(0, "Chain", samples::weighed()));
+    desk.setDraft(samples::item(0, "Begun before", ChainMeasurement{}));
+    desk.removeItem(id);
+    QCOMPARE(QString::fromStdString(desk.draft({}, true)->name), QStringLiteral("Begun before"));
+}
+
+QTEST_APPLESS_MAIN(DraftsTest)
+#include "test_drafts.moc"
