@@ -10,8 +10,8 @@ ApplicationWindow {
 
     readonly property alias flow: flow
 
-    width: 420
-    height: 860
+    width: Theme.firstWidth
+    height: Theme.firstHeight
     visible: true
     title: qsTr("Steelyard")
     color: Theme.role.paper

@@ -57,6 +57,22 @@ Result<LinearFit> fitPoints(BandModel model, Length rest, std::span<const BandPo
     return fitLinear(design, k, pulls);
 }
 
+/// The rising curve that lies closest to the points and has two degrees of freedom left: of this model, or of any.
+std::optional<BandFit> closest(std::optional<BandModel> model, Length rest, std::span<const BandPoint> points)
+{
+    std::optional<BandFit> found;
+    for (const BandModel candidate : {BandModel::Line, BandModel::Quadratic, BandModel::Rubber}) {
+        if (model && *model != candidate)
+            continue;
+        const auto fit = BandFit::with(candidate, rest, points);
+        if (!fit || fit->degreesOfFreedom() < 2 || !fit->rises())
+            continue;
+        if (!found || *fit->residualSd() < *found->residualSd())
+            found = *fit;
+    }
+    return found;
+}
+
 }
 
 Result<BandFit> BandFit::with(BandModel model, Length rest, std::span<const BandPoint> points)
@@ -206,40 +222,39 @@ double BandFit::combine(const Pair& terms) const
     return m_coefficients[0].si() * terms[0] + m_coefficients[1].si() * terms[1];
 }
 
-std::optional<OddPoint> oddPoint(BandModel model, Length rest, std::span<const BandPoint> points)
+std::optional<OddPoint> oddPoint(std::optional<BandModel> model, Length rest, std::span<const BandPoint> points)
 {
-    const std::size_t n = points.size(), k = coefficientsOf(model);
-    if (n < k + 3 || fault(rest, points))
-        return std::nullopt;
-    const auto fit = fitPoints(model, rest, points);
-    if (!fit)
+    const std::size_t n = points.size();
+    if (fault(rest, points))
         return std::nullopt;
 
-    const double freedom = static_cast<double>(n - k - 1);
-    double largest = 0;
-    OddPoint odd;
+    double furthest = 0;
+    std::optional<OddPoint> odd;
     for (std::size_t i = 0; i < n; ++i) {
-        const auto row = basisOf(model, points[i].length / rest);
-        double fitted = 0;
-        for (std::size_t j = 0; j < k; ++j)
-            fitted += fit->coefficients[j] * row[j];
-        const double residual = points[i].pull.si() - fitted, rest1 = 1 - fit->leverage({row.data(), k});
-        if (rest1 <= 1e-9)
+        std::vector<BandPoint> others(points.begin(), points.end());
+        others.erase(others.begin() + static_cast<std::ptrdiff_t>(i));
+        const auto curve = closest(model, rest, others);
+        if (!curve)
             continue;
-        const double others = fit->residualSumOfSquares - residual * residual / rest1;
-        const double size = std::abs(residual) / std::sqrt(std::max(others, 0.0) / freedom * rest1);
-        if (size > largest) {
-            largest = size;
-            odd = {i, newtons(residual / rest1)};
+        const auto fit = fitPoints(curve->model(), rest, others);
+        if (!fit)
+            continue;
+        const auto row = basisOf(curve->model(), points[i].length / rest);
+        const double off = (points[i].pull - curve->pull(points[i].length)).si();
+        const double tapeError = std::abs((curve->slope(points[i].length) * tape).si());
+        if (std::abs(off) < tapeError)
+            continue;
+        const double spread = curve->residualSd()->si() * std::sqrt(1 + fit->leverage({row.data(), coefficientsOf(curve->model())}));
+        const boost::math::students_t_distribution<double> t(static_cast<double>(curve->degreesOfFreedom()));
+        const double limit = boost::math::quantile(boost::math::complement(t, 0.05 / (2 * static_cast<double>(n))));
+        // each point has its own limit, since each leaves another curve behind
+        const double beyond = std::abs(off) / (limit * spread);
+        if (beyond > 1 && beyond > furthest) {
+            furthest = beyond;
+            odd = OddPoint{i, newtons(off)};
         }
     }
-    const boost::math::students_t_distribution<double> t(freedom);
-    const double limit = boost::math::quantile(boost::math::complement(t, 0.05 / (2 * static_cast<double>(n))));
-    if (largest <= limit)
-        return std::nullopt;
-    const auto curve = BandFit::with(model, rest, points);
-    const bool withinTape = curve && std::abs(odd.off.si()) < std::abs((curve->slope(points[odd.index].length) * tape).si());
-    return withinTape ? std::nullopt : std::optional(odd);
+    return odd;
 }
 
 }

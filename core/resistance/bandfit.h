@@ -84,15 +84,15 @@ private:
     bool m_rises = false, m_exact = false;
 };
 
-/// A point that does not belong, by the outlier test for the largest externally studentized residual with Bonferroni's
-/// correction at 5 % (Cook & Weisberg, Residuals and Influence in Regression, 1982, 2.2.2).
+/// A point that does not belong: each is held against the curve through the others (the deleted residual), and the
+/// furthest tested with Bonferroni's correction at 5 % (Cook & Weisberg, Residuals and Influence in Regression, 1982, 2.2).
 struct OddPoint {
     std::size_t index = 0;
     Force off; ///< reading minus the curve through the other points
 };
 
-/// Looks for one odd point with the given model; none when fewer than coefficients + 3 points, when none stands out, or
-/// when a centimetre on the tape would explain it.
-[[nodiscard]] std::optional<OddPoint> oddPoint(BandModel model, Length rest, std::span<const BandPoint> points);
+/// Looks for one odd point by the given model, or by whichever lies closest to the others; none when fewer than
+/// coefficients + 3 points, when none stands out, or when a centimetre on the tape would explain it.
+[[nodiscard]] std::optional<OddPoint> oddPoint(std::optional<BandModel> model, Length rest, std::span<const BandPoint> points);
 
 }

@@ -64,6 +64,7 @@ struct BarRecord {
 };
 
 /// A set-up as it was entered.
+/// What is hung on the bar: iron, and things of the kit.
 struct SetupRecord {
     BarRecord bar;
     std::vector<HungRecord> hung;

@@ -80,10 +80,9 @@ Force bandGiveOrTake(const BandFit& fit, Length length)
 
 std::optional<OddPoint> oddHanging(const BandMeasurement& measurement)
 {
-    const auto fit = bandFitFrom(measurement);
-    if (!fit)
+    if (!measurement.rest)
         return std::nullopt;
-    auto odd = oddPoint(fit->model(), fit->rest(), pointsOnFit(measurement));
+    auto odd = oddPoint(measurement.model, *measurement.rest, pointsOnFit(measurement));
     if (!odd)
         return std::nullopt;
     std::size_t seen = 0;

@@ -153,9 +153,6 @@ bool isLimit(const SetupWarning& w)
 Result<LiftPath> liftPath(const BarMarks& marks, const PlateLoad& load)
 {
     LiftPath path;
-    if (!marks.top)
-        return Error{Refusal::NotThere, "top"};
-    path.top = *marks.top;
     if (marks.start == LiftStart::Floor) {
         if (load.eachSide.empty())
             return Error{Refusal::NotThere, "plates"};
@@ -165,6 +162,9 @@ Result<LiftPath> liftPath(const BarMarks& marks, const PlateLoad& load)
             return Error{Refusal::NotThere, "bottom"};
         path.bottom = *marks.bottom;
     }
+    if (!marks.top)
+        return Error{Refusal::NotThere, "top"};
+    path.top = *marks.top;
     path.zoneFrom = marks.zoneFrom;
     path.zoneTo = marks.zoneTo;
     path.rack = marks.start == LiftStart::Floor ? std::nullopt : marks.rack;

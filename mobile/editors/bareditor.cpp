@@ -96,7 +96,7 @@ void BarEditor::refresh()
     if (ready()) {
         std::vector<StockRow> rows;
         for (const PlatesHere& p : desk().setup().bar.stock)
-            rows.push_back({tr("%1 kg").arg(say::mass(p.type.mass)), tr("%n pair(s)", nullptr, p.count / 2), p.count >= 2});
+            rows.push_back({tr("%1 kg").arg(say::mass(p.type.mass)), tr("%1 plates").arg(p.count), p.count >= 2});
         m_stock.setRows(std::move(rows));
     }
     FieldEditor::refresh();

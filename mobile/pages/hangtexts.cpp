@@ -67,6 +67,8 @@ std::vector<ThingRow> hanging(const Desk& desk)
 BeamText beam(const Desk& desk)
 {
     BeamText out;
+    out.down = QStringLiteral("−");
+    out.up = QStringLiteral("+");
     const auto loads = loadsOf(desk.setup().bar);
     const auto& load = desk.answer().load;
     if (!loads || !load)

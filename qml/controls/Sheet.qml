@@ -30,6 +30,10 @@ FocusScope {
     readonly property bool headed: !(Theme.low && Theme.stacked)
     readonly property bool overflowing: flick.contentHeight > flick.height + Theme.line
     readonly property Item focused: Window.activeFocusItem
+    // the software renderer of 6.4 paints a Shape unclipped once it is scrolled fully out of its clip: at each turn
+    // head and foot are painted anew over it, and only a changed property makes them so
+    property bool turned: false
+    readonly property real repaint: root.turned ? 0.01 : 0
 
     signal backRequested
     signal placeChosen(int index)
@@ -54,6 +58,8 @@ FocusScope {
         contentHeight: column.y + column.height + Theme.apart
         boundsBehavior: Flickable.StopAtBounds
         interactive: contentHeight > height
+        onContentYChanged: root.turned = !root.turned
+        onContentHeightChanged: root.turned = !root.turned
         ScrollBar.vertical: ScrollBar {
             id: scroll
             interactive: false
@@ -81,7 +87,6 @@ FocusScope {
             spacing: root.bodySpacing
         }
     }
-    // head and foot lie on top: the software renderer of 6.4 paints a Shape unclipped once it is scrolled fully out of its clip
     SheetHead {
         id: head
         anchors { top: parent.top; left: parent.left; right: parent.right; rightMargin: root.beside ? root.footWidth - Theme.edgeGap : 0 }
@@ -89,6 +94,7 @@ FocusScope {
         under: root.under
         back: root.back
         headed: root.headed
+        radius: root.repaint
         onBackRequested: root.backRequested()
 
         Rule {
@@ -103,6 +109,7 @@ FocusScope {
         width: root.beside ? root.footWidth - Theme.edgeGap : root.width
         height: root.footed ? Math.min(footColumn.implicitHeight + Theme.apart, Math.max(footBox.most, Theme.touchMain)) : 0
         color: Theme.role.paper
+        radius: root.repaint
 
         Flickable {
             id: footFlick
@@ -135,6 +142,7 @@ FocusScope {
         anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
         height: (root.barred ? Theme.apart + placesBar.implicitHeight : 0) + Theme.bottomGap
         color: Theme.role.paper
+        radius: root.repaint
 
         PlacesBar {
             id: placesBar

@@ -16,6 +16,9 @@ QtObject {
     /** Tablet: wide enough for columns and tall enough to stand them in. */
     property bool wide: root.isWide(root.pageWidth, root.pageHeight)
     /** A phone on its side: keys stand beside the page, not below it. */
+    // a desktop window opens as a phone
+    readonly property int firstWidth: 420
+    readonly property int firstHeight: 860
     readonly property bool low: !root.wide && root.pageWidth > root.pageHeight && root.pageHeight < 480
     /** One narrow column with large text: rows that stood side by side go below each other. */
     readonly property bool stacked: !root.wide && root.textFactor >= 1.5

@@ -20,6 +20,9 @@ ColumnLayout {
             id: row
             required property string key
             required property bool entered
+            required unit
+            required hint
+            required filledIn
             Layout.fillWidth: true
             objectName: "field:" + row.key
             entry: row.filledIn ? ReadOut.State.Planned : row.entered ? ReadOut.State.Entered : ReadOut.State.None

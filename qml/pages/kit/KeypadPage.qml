@@ -14,7 +14,7 @@ Sheet {
     signal done
 
     heading: root.pad.subject
-    back: qsTr("Back")
+    back: qsTr("Leave")
     pinned: KeyedNumber {
         Layout.fillWidth: true
         objectName: "keyNumber"

@@ -47,6 +47,8 @@ ColumnLayout {
         ItemRow {
             id: row
             required property int index
+            required leftPiece
+            required rightPiece
             Layout.fillWidth: true
             objectName: "hung:" + row.index
             onClicked: root.opened(row.index)

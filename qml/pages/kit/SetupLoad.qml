@@ -12,6 +12,7 @@ ColumnLayout {
 
     required property beamText beam
     required property var plates
+    property bool stepper: true
     signal stepped(bool up)
     signal typed
     signal opened
@@ -26,17 +27,11 @@ ColumnLayout {
         value: root.beam.value
         valueText: root.beam.valueText
     }
-    Stepper {
+    LoadStepper {
         Layout.fillWidth: true
-        objectName: "load"
-        name: qsTr("Load on the bar")
-        value: root.beam.valueText
-        downText: root.beam.down
-        upText: root.beam.up
-        canDown: root.beam.canDown
-        canUp: root.beam.canUp
-        onStepDown: root.stepped(false)
-        onStepUp: root.stepped(true)
+        visible: root.stepper
+        beam: root.beam
+        onStepped: up => root.stepped(up)
         onTypeRequested: root.typed()
     }
     PlateStrip {

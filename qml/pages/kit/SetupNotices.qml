@@ -18,6 +18,8 @@ ColumnLayout {
     Repeater {
         model: root.notices
         Notice {
+            required body
+            required stop
             Layout.fillWidth: true
         }
     }
@@ -26,6 +28,8 @@ ColumnLayout {
         CautionCard {
             id: card
             required property int code
+            required points
+            required looked
             Layout.fillWidth: true
             objectName: "caution:" + card.code
             onAccepted: root.lookedOver(card.code)

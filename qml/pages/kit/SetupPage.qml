@@ -5,7 +5,7 @@ import Steelyard.Controls
 import Steelyard.Model
 import Steelyard.Theme
 
-/** What she lifts at every height, with what hangs on the bar. */
+/** What she lifts at every height, with what hangs on the bar. On a phone the load steps under the thumb while the answer is in sight. */
 Sheet {
     id: root
 
@@ -18,21 +18,36 @@ Sheet {
 
     heading: qsTr("What she lifts")
     under: qsTr("Nothing is kept: closing the app forgets it")
-    stretch: Theme.wide
-    foot: SetupState {
-        Layout.fillWidth: true
-        objectName: "stateBlock"
-        answer: root.view.answer
-    }
+    foot: [
+        LoadStepper {
+            Layout.fillWidth: true
+            visible: !Theme.wide
+            beam: root.view.beam
+            onStepped: up => root.view.stepLoad(up)
+            onTypeRequested: root.numberRequested("load")
+        },
+        SetupState {
+            Layout.fillWidth: true
+            objectName: "stateBlock"
+            answer: root.view.answer
+        }
+    ]
 
     Pair {
         Layout.fillWidth: true
-        Layout.fillHeight: true
         share: 0.54
         first: [
             SetupPicture {
                 Layout.fillWidth: true
                 view: root.view
+                tall: Theme.wide ? Math.round(root.height / 2) : -1
+            },
+            SetupNotices {
+                Layout.fillWidth: true
+                visible: !Theme.wide
+                notices: root.view.notices
+                cautions: root.view.cautions
+                onLookedOver: code => root.view.lookOver(code)
             },
             PressKey {
                 Layout.fillWidth: true
@@ -43,8 +58,16 @@ Sheet {
             }
         ]
         second: [
+            SetupHangs {
+                Layout.fillWidth: true
+                visible: !Theme.wide
+                hanging: root.view.hanging
+                onOpened: row => root.hungRequested(row)
+                onMoreRequested: root.moreRequested()
+            },
             SetupLoad {
                 Layout.fillWidth: true
+                stepper: Theme.wide
                 beam: root.view.beam
                 plates: root.view.strip
                 onStepped: up => root.view.stepLoad(up)
@@ -53,12 +76,14 @@ Sheet {
             },
             SetupHangs {
                 Layout.fillWidth: true
+                visible: Theme.wide
                 hanging: root.view.hanging
                 onOpened: row => root.hungRequested(row)
                 onMoreRequested: root.moreRequested()
             },
             SetupNotices {
                 Layout.fillWidth: true
+                visible: Theme.wide
                 notices: root.view.notices
                 cautions: root.view.cautions
                 onLookedOver: code => root.view.lookOver(code)

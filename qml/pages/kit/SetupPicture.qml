@@ -11,6 +11,7 @@ ColumnLayout {
     id: root
 
     required property SetupView view
+    property real tall: -1
     property real reading: NaN
 
     spacing: Theme.apart
@@ -27,8 +28,7 @@ ColumnLayout {
     }
     HeightPicture {
         Layout.fillWidth: true
-        Layout.fillHeight: true
-        Layout.minimumHeight: Theme.pictureHeight
+        Layout.preferredHeight: root.tall
         objectName: "picture"
         visible: root.view.answer.known
         curve: root.view.picture

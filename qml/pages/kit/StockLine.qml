@@ -22,21 +22,21 @@ RowLayout {
         Words { Layout.fillWidth: true; text: root.pairs; size: Theme.note; quiet: true }
     }
     PressKey {
+        implicitWidth: Theme.touchMain
         objectName: "less"
         text: "−"
         size: Theme.title
         least: Theme.touchStep
-        implicitWidth: Theme.touchMain
         enabled: root.canLess
         Accessible.name: qsTr("One pair of %1 less").arg(root.label)
         onClicked: root.stepped(false)
     }
     PressKey {
+        implicitWidth: Theme.touchMain
         objectName: "more"
         text: "+"
         size: Theme.title
         least: Theme.touchStep
-        implicitWidth: Theme.touchMain
         Accessible.name: qsTr("One pair of %1 more").arg(root.label)
         onClicked: root.stepped(true)
     }
