@@ -2,6 +2,7 @@
 #include "core/hanging/plates.h"
 
 #include <algorithm>
+#include <boost/container/small_vector.hpp>
 #include <cmath>
 #include <map>
 
@@ -10,6 +11,8 @@ namespace steelyard {
 namespace {
 
 constexpr std::size_t mostLoads = 100'000;
+/// Plates of all loads together: keeps a stock of thousands of small plates from filling the memory.
+constexpr std::size_t mostPlates = 2'000'000;
 
 /// Two sums within a milligram are the same load; the smallest plates made differ by tens of grams.
 long long milligrams(Mass m) { return std::llround(m.si() * 1e6); }
@@ -27,6 +30,20 @@ struct Way {
         return tall > other.tall;
     }
 };
+
+/// The ways to make one sum that are worth going on from: the best, and on a short sleeve also those that are thinner.
+using Ways = boost::container::small_vector<Way, 1>;
+
+/// Whether the way was new to the sum.
+bool offer(Ways& ways, const Way& way, bool thicknessCounts)
+{
+    const auto beats = [&](const Way& a, const Way& b) { return !b.betterThan(a) && (!thicknessCounts || a.thickness <= b.thickness); };
+    if (std::any_of(ways.begin(), ways.end(), [&](const Way& known) { return beats(known, way); }))
+        return false;
+    ways.erase(std::remove_if(ways.begin(), ways.end(), [&](const Way& known) { return beats(way, known); }), ways.end());
+    ways.push_back(way);
+    return true;
+}
 
 }
 
@@ -69,32 +86,35 @@ Result<PlateLoads> PlateLoads::of(std::span<const PlateStock> stock, Mass base, 
         return a.type.mass != b.type.mass ? a.type.mass > b.type.mass : a.type.diameter > b.type.diameter;
     });
 
-    std::map<long long, Way> ways;
-    ways.emplace(0, Way{});
+    std::map<long long, Ways> sums;
+    sums[0].emplace_back();
+    std::size_t plates = 0;
     for (const PlateStock& s : sorted) {
-        std::map<long long, Way> next = ways;
-        for (const auto& [key, way] : ways) {
-            Way more = way;
-            for (int pair = 0; pair < s.count / 2; ++pair) {
-                more.mass += s.type.mass;
-                more.thickness += s.type.thickness;
-                more.tall += s.type.diameter;
-                if (sleeve && more.thickness > *sleeve)
-                    break;
-                more.plates.push_back(s.type);
-                const auto [at, isNew] = next.try_emplace(milligrams(more.mass), more);
-                if (!isNew && more.betterThan(at->second))
-                    at->second = more;
+        auto next = sums;
+        for (const auto& [key, ways] : sums) {
+            for (Way more : ways) {
+                for (int pair = 0; pair < s.count / 2; ++pair) {
+                    more.mass += s.type.mass;
+                    more.thickness += s.type.thickness;
+                    more.tall += s.type.diameter;
+                    if (sleeve && more.thickness > *sleeve)
+                        break;
+                    more.plates.push_back(s.type);
+                    if (offer(next[milligrams(more.mass)], more, sleeve.has_value()))
+                        plates += more.plates.size();
+                    if (next.size() > mostLoads || plates > mostPlates)
+                        return Error{Refusal::TooMany, "plates"};
+                }
             }
-            if (next.size() > mostLoads)
-                return Error{Refusal::TooMany, "plates"};
         }
-        ways = std::move(next);
+        sums = std::move(next);
     }
 
     PlateLoads loads;
-    for (auto& [key, way] : ways)
-        loads.m_loads.push_back({base + 2 * way.mass, std::move(way.plates)});
+    for (auto& [key, ways] : sums) {
+        Way& best = *std::min_element(ways.begin(), ways.end(), [](const Way& a, const Way& b) { return a.betterThan(b); });
+        loads.m_loads.push_back({base + 2 * best.mass, std::move(best.plates)});
+    }
     return loads;
 }
 
