@@ -20,6 +20,9 @@ std::optional<Error> fault(const Setup& s)
         {s.uIron.si(), "uncertainty of the plates"}, {s.path.bottom.si(), "bottom"}, {s.path.top.si(), "top"},
         {s.path.uMark.si(), "uncertainty of the marks"}, {s.path.rack.value_or(Height{}).si(), "rack mark"},
         {s.path.zoneFrom.value_or(Height{}).si(), "sticking zone"}, {s.path.zoneTo.value_or(Height{}).si(), "sticking zone"},
+        {s.limits.cap.value_or(Mass{}).si(), "cap"}, {s.limits.rackRating.value_or(Mass{}).si(), "rack rating"},
+        {s.limits.safetyRating.value_or(Mass{}).si(), "safety rating"}, {s.limits.sleeve.value_or(Length{}).si(), "sleeve"},
+        {s.platesThickness.si(), "plates"},
     };
     for (const auto& [value, name] : amounts)
         if (!notNegative(value))

@@ -50,7 +50,7 @@ enum class SetupWarningCode : std::uint8_t {
     FirstLinkUp,    ///< a chain starts to leave the floor inside the path
     LastLinkOff,    ///< a chain is off the floor and swings above this height
     BandSlack,      ///< a band is slack up to (anchored below) or from (above) this height
-    BeyondMeasured, ///< a pull is unknown from this height on
+    BeyondMeasured, ///< a pull is unknown past this height: above it, or below it when it ends downwards (anchored above)
     SidesUneven,    ///< left and right differ by more than 2 % of the total; `side` is the heavier
     NotRising,      ///< the total pull falls from this height on
     PulledForward,  ///< bands pull along the floor by more than 3 % of the total

@@ -3,8 +3,10 @@
 #include "core/resistance/pullsum.h"
 
 #include <algorithm>
+#include <array>
+#include <boost/math/tools/minima.hpp>
 #include <cmath>
-#include <functional>
+#include <limits>
 
 namespace steelyard {
 
@@ -57,8 +59,18 @@ void chainWarnings(Warnings& out, const HungChain& chain, Side side, const LiftP
         out.add(Code::FirstLinkUp, side, chain.firstLinkUp());
     if (inside(path, chain.lastLinkOff()))
         out.add(Code::LastLinkOff, side, chain.lastLinkOff());
-    else if (chain.lastLinkOff() <= path.bottom)
+    else if ((chain.lastLinkOff() - path.bottom).si() <= hair)
         out.add(Code::LastLinkOff, side, path.bottom);
+}
+
+/// Says where knowledge ends that reaches from `first` to `last`, for all heights the bar comes to, the rack among them.
+void knowledgeWarnings(Warnings& out, Height first, Height last, Side side, const LiftPath& path)
+{
+    const Height low = std::min(path.bottom, path.rack.value_or(path.bottom)), high = std::max(path.top, path.rack.value_or(path.top));
+    if ((first - low).si() > hair)
+        out.add(Code::BeyondMeasured, side, std::min(first, high));
+    if ((high - last).si() > hair)
+        out.add(Code::BeyondMeasured, side, std::max(last, low));
 }
 
 void bandWarnings(Warnings& out, const HungBand& band, Side side, const LiftPath& path)
@@ -74,37 +86,36 @@ void bandWarnings(Warnings& out, const HungBand& band, Side side, const LiftPath
         if (!slackLow && slackHigh)
             out.add(Code::BandSlack, side, anchor - *reach);
     }
-    if (!band.knows(path.bottom))
-        out.add(Code::BeyondMeasured, side, path.bottom);
-    else if (!band.knows(path.top)) {
-        const auto reach = band.reachKnown();
-        out.add(Code::BeyondMeasured, side, reach ? std::max(anchor + *reach, path.bottom) : path.bottom);
-    }
+    // a band that cannot even reach its anchor's offset is unknown everywhere, seen from its own side
+    const auto reach = band.reachKnown();
+    const Height none = band.hang().above ? Height::fromSi(std::numeric_limits<double>::infinity()) : Height{};
+    knowledgeWarnings(out, reach ? anchor - *reach : none, reach ? anchor + *reach : none, side, path);
 }
 
-void helpWarnings(Warnings& out, const HungItem& item, const HungHelp& help, Side side, const LiftPath& path)
+/// The lowest height on a stretch from which f is above 0; pieces between corners are smooth. A hump that stays below 0
+/// at the heights looked at is climbed to its summit.
+template <typename F>
+std::optional<Height> firstAbove(const F& f, const std::vector<Height>& stops)
 {
-    if (!hung::knows(item, path.bottom))
-        out.add(Code::BeyondMeasured, side, path.bottom);
-    else if (!hung::knows(item, path.top))
-        out.add(Code::BeyondMeasured, side, help.origin + help.pull.last());
-}
-
-/// The lowest height on a stretch from which f is above 0; pieces between corners are smooth.
-std::optional<Height> firstAbove(const std::function<double(double)>& f, const std::vector<Height>& stops)
-{
+    constexpr int parts = 8;
     for (std::size_t i = 0; i + 1 < stops.size(); ++i) {
         const double a = stops[i].si(), b = stops[i + 1].si();
-        const double inset = std::min(1e-9, (b - a) / 10);
-        constexpr int parts = 8;
-        double before = a + inset;
-        if (f(before) > 0)
-            return stops[i];
-        for (int k = 1; k <= parts; ++k) {
-            const double at = k == parts ? b - inset : a + (b - a) * k / parts;
-            if (f(at) > 0)
-                return metres(signChange(f, before, at));
-            before = at;
+        const double inset = std::min(hair, (b - a) / 10);
+        std::array<double, parts + 1> at{}, value{};
+        for (int k = 0; k <= parts; ++k) {
+            at[k] = k == 0 ? a + inset : k == parts ? b - inset : a + (b - a) * k / parts;
+            value[k] = f(at[k]);
+            if (value[k] > 0)
+                return k == 0 ? stops[i] : metres(signChange(f, at[k - 1], at[k]));
+            if (k < 2 || value[k - 1] <= value[k] || value[k - 1] < value[k - 2])
+                continue;
+            // a smooth summit stands no higher over the middle of three heights than the middle over the lower of the others
+            if (2 * value[k - 1] - std::min(value[k - 2], value[k]) <= 0)
+                continue;
+            constexpr int bits = 26;
+            const auto [summit, depth] = boost::math::tools::brent_find_minima([&](double h) { return -f(h); }, at[k - 2], at[k], bits);
+            if (depth < 0)
+                return metres(signChange(f, at[k - 2], summit));
         }
     }
     return std::nullopt;
@@ -116,9 +127,12 @@ void wholeWarnings(Warnings& out, const Setup& setup, const PullSum& sum)
     std::vector<Height> stops = sum.kinksBetween(path.bottom, path.top);
     stops.insert(stops.begin(), path.bottom);
     stops.push_back(path.top);
-    // what lies past the end of a measurement is not warned about as if it were known
-    while (stops.size() > 1 && !sum.knowsAll(path.bottom, stops.back()))
+    // what lies past the ends of a measurement is not warned about as if it were known
+    const auto known = [&](std::size_t piece) { return sum.knows(stops[piece] + (stops[piece + 1] - stops[piece]) / 2); };
+    while (stops.size() > 1 && !known(stops.size() - 2))
         stops.pop_back();
+    while (stops.size() > 1 && !known(0))
+        stops.erase(stops.begin());
     if (stops.size() < 2)
         return;
 
@@ -165,7 +179,7 @@ std::vector<SetupWarning> setupWarnings(const Setup& setup, const PullSum& sum)
             else if (const auto* band = std::get_if<HungBand>(&item))
                 bandWarnings(out, *band, side, setup.path);
             else if (const auto* help = std::get_if<HungHelp>(&item))
-                helpWarnings(out, item, *help, side, setup.path);
+                knowledgeWarnings(out, help->origin + help->pull.first(), help->origin + help->pull.last(), side, setup.path);
         }
     };
     items(setup.left, Side::Left);
