@@ -38,9 +38,9 @@ Said slack(const SetupWarning& w, const Setup& setup)
     const QString at = say::centimetres(w.height.value_or(Height{}));
     if (slackAbove(w, setup))
         return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left band slack above %1 cm"), QT_TRANSLATE_NOOP("sentences", "Right band slack above %1 cm"), QT_TRANSLATE_NOOP("sentences", "Bands slack above %1 cm")).arg(at),
-                tr(QT_TRANSLATE_NOOP("sentences", "Up there they help no more."))};
+                tr(QT_TRANSLATE_NOOP("sentences", "Up there they help no more. Anchor them higher to help longer."))};
     return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left band slack up to %1 cm"), QT_TRANSLATE_NOOP("sentences", "Right band slack up to %1 cm"), QT_TRANSLATE_NOOP("sentences", "Bands slack up to %1 cm")).arg(at),
-            tr(QT_TRANSLATE_NOOP("sentences", "Below that they add nothing and may slip off."))};
+            tr(QT_TRANSLATE_NOOP("sentences", "Below that they add nothing and may slip off. Anchor them lower, or double them."))};
 }
 
 }
@@ -51,7 +51,7 @@ Said warning(const SetupWarning& w, const Setup& setup)
     switch (w.code) {
     case Code::FirstLinkUp:
         return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left chain: first link up at %1 cm"), QT_TRANSLATE_NOOP("sentences", "Right chain: first link up at %1 cm"), QT_TRANSLATE_NOOP("sentences", "Chains: first link up at %1 cm")).arg(at),
-                tr(QT_TRANSLATE_NOOP("sentences", "Below that the chain adds nothing."))};
+                tr(QT_TRANSLATE_NOOP("sentences", "Below that the chain adds nothing. A shorter lead starts it sooner."))};
     case Code::LastLinkOff:
         return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left chain: last link off at %1 cm"), QT_TRANSLATE_NOOP("sentences", "Right chain: last link off at %1 cm"), QT_TRANSLATE_NOOP("sentences", "Chains: last link off at %1 cm")).arg(at),
                 tr(QT_TRANSLATE_NOOP("sentences", "Above that it swings and adds no more. A shorter lead keeps a link down."))};
@@ -101,7 +101,12 @@ QString entryName(const std::string& name)
         {QStringLiteral("top"), QT_TRANSLATE_NOOP("sentences", "top")},
         {QStringLiteral("sticking zone"), QT_TRANSLATE_NOOP("sentences", "sticking zone")},
         {QStringLiteral("rack mark"), QT_TRANSLATE_NOOP("sentences", "rack mark")},
+        {QStringLiteral("bar"), QT_TRANSLATE_NOOP("sentences", "bar")},
+        {QStringLiteral("collars"), QT_TRANSLATE_NOOP("sentences", "collars")},
         {QStringLiteral("plates"), QT_TRANSLATE_NOOP("sentences", "plates")},
+        {QStringLiteral("plate"), QT_TRANSLATE_NOOP("sentences", "plate")},
+        {QStringLiteral("count of plates"), QT_TRANSLATE_NOOP("sentences", "number of plates")},
+        {QStringLiteral("sleeve"), QT_TRANSLATE_NOOP("sentences", "room on the sleeve")},
         {QStringLiteral("points"), QT_TRANSLATE_NOOP("sentences", "hangings")},
         {QStringLiteral("length"), QT_TRANSLATE_NOOP("sentences", "length")},
         {QStringLiteral("mass"), QT_TRANSLATE_NOOP("sentences", "mass")},
@@ -112,14 +117,20 @@ QString entryName(const std::string& name)
         {QStringLiteral("rest length"), QT_TRANSLATE_NOOP("sentences", "length at rest")},
         {QStringLiteral("anchor height"), QT_TRANSLATE_NOOP("sentences", "height of the anchor")},
         {QStringLiteral("lead"), QT_TRANSLATE_NOOP("sentences", "lead")},
+        {QStringLiteral("lead mass"), QT_TRANSLATE_NOOP("sentences", "mass of the lead")},
         {QStringLiteral("bunch"), QT_TRANSLATE_NOOP("sentences", "height of the bunch")},
+        {QStringLiteral("mass per metre"), QT_TRANSLATE_NOOP("sentences", "mass per metre")},
+        {QStringLiteral("offset"), QT_TRANSLATE_NOOP("sentences", "distance of the anchor")},
+        {QStringLiteral("wrap"), QT_TRANSLATE_NOOP("sentences", "thickness of the handle")},
     };
     const QString key = QString::fromStdString(name);
     const auto at = key.lastIndexOf(QStringLiteral(": "));
     const QString last = at < 0 ? key : key.mid(at + 2), owner = at < 0 ? QString() : key.left(at);
     QString said = names.contains(last) ? tr(names.value(last)) : last;
     if (last.startsWith(QStringLiteral("point ")))
-        said = tr(QT_TRANSLATE_NOOP("sentences", "hanging %1")).arg(last.mid(6));
+        said = tr(QT_TRANSLATE_NOOP("sentences", "hanging %1")).arg(say::fixed(last.mid(6).toInt(), 0));
+    if (last.startsWith(QStringLiteral("item ")))
+        said = tr(QT_TRANSLATE_NOOP("sentences", "something that is not in the kit"));
     return owner.isEmpty() ? said : tr(QT_TRANSLATE_NOOP("sentences", "%1, %2")).arg(owner, said);
 }
 
@@ -135,7 +146,7 @@ QString refusal(const Error& error)
     case Refusal::HeightsOutOfOrder: return tr(QT_TRANSLATE_NOOP("sentences", "Out of order: %1. Bottom, sticking zone and top go up.")).arg(what);
     case Refusal::AnchorOnWrongSide: return tr(QT_TRANSLATE_NOOP("sentences", "Anchored above means over her top mark, below means under her bottom mark: %1. Enter it again, or turn it round.")).arg(what);
     case Refusal::TooMany: return tr(QT_TRANSLATE_NOOP("sentences", "More hangs than is here: %1. Measure another, or hang it on one side.")).arg(what);
-    case Refusal::NotFinite:
+    case Refusal::NotFinite: return tr(QT_TRANSLATE_NOOP("sentences", "Not a number: %1. Enter it again.")).arg(what);
     case Refusal::OutOfRange: break;
     }
     return tr(QT_TRANSLATE_NOOP("sentences", "This cannot be right: %1. Enter it again.")).arg(what);
