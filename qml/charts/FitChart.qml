@@ -35,12 +35,15 @@ Item {
     readonly property real yStart: Ruling.number(root.yFrom, Math.min(...root.all.map(point => point.y), Infinity) === Infinity ? 0 : Math.min(...root.all.map(point => point.y)))
     readonly property real yEnd: Math.max(root.yStart + 1, Ruling.number(root.yTo, -Infinity), ...root.dots.map(dot => dot.y))
     readonly property var stops: root.chooseStops()
-    readonly property rect plot: Qt.rect(Math.round(side.least), Math.ceil(unit.height) + Theme.line, Math.max(1, Math.round(root.width - side.least - Theme.inset)),
-                                         Math.max(1, Math.round(root.height - foot.implicitHeight - Math.ceil(unit.height) - Theme.line)))
+    readonly property rect plot: Qt.rect(Math.round(side.least), root.head, root.plotWide,
+                                         Math.max(1, Math.round(root.height - foot.implicitHeight - root.head)))
+    readonly property real plotWide: Math.max(1, Math.round(root.width - side.least - Theme.inset))
+    readonly property real head: Math.ceil(Math.max(unit.height, measured.visible ? measured.height : 0)) + Theme.line
+    readonly property real unitWide: unit.implicitWidth + 3 * Theme.apart
     readonly property alias chart: chart
 
     implicitWidth: 40 * Theme.apart
-    implicitHeight: Theme.pictureHeight
+    implicitHeight: Math.max(Theme.pictureHeight, Math.ceil((root.head + foot.implicitHeight) / 0.36))
 
     LayoutMirroring.enabled: false
     LayoutMirroring.childrenInherit: true
@@ -106,17 +109,23 @@ Item {
             fillColor: "transparent"
             PathPolyline { path: [Qt.point(root.plot.x, root.yOf(root.measuredTo)), Qt.point(root.plot.right, root.yOf(root.measuredTo))] }
         }
+        ShapePath {
+            strokeColor: Theme.role.ink
+            strokeWidth: Theme.hair
+            fillColor: "transparent"
+            PathPolyline { path: [Qt.point(root.plot.right - 0.5, measured.height), Qt.point(root.plot.right - 0.5, root.yOf(root.measuredTo))] }
+        }
     }
     Words {
         id: measured
-        x: root.plot.x + Theme.apart
-        y: root.yOf(root.measuredTo) + Theme.rule
-        width: Math.min(implicitWidth, root.plot.width - 2 * Theme.apart)
+        x: root.plot.right - width
+        width: Math.min(implicitWidth, Math.max(0, root.plotWide - root.unitWide))
         visible: Number.isFinite(root.measuredTo) && root.measuredTo > root.yStart && root.measuredTo <= root.yEnd
         objectName: "measured"
         text: root.measuredText
         size: Theme.note
         quiet: true
+        horizontalAlignment: Text.AlignRight
         Accessible.ignored: true
     }
     Repeater {
@@ -171,8 +180,8 @@ Item {
         const spots = [[x - gap - wide, y - deep / 2], [x + gap, y - deep / 2], [x - wide / 2, y - gap - deep], [x - wide / 2, y + gap], [x - gap - wide, y - gap - deep], [x + gap, y + gap]]
             .filter(spot => spot[0] >= root.plot.x && spot[0] + wide <= root.width && spot[1] >= 0 && spot[1] + deep <= root.plot.bottom)
         const taken = root.dots.concat(root.lines).filter(other => other !== dot).map(other => [root.xOf(other.x), root.yOf(other.y)])
-        for (let x = measured.x; measured.visible && x < measured.x + measured.width; x += gap)
-            taken.push([x, measured.y + measured.height / 2])
+        for (let along = root.plot.x; measured.visible && along < root.plot.right; along += gap)
+            taken.push([along, root.yOf(root.measuredTo)])
         const covers = spot => taken.filter(at => at[0] > spot[0] - gap / 2 && at[0] < spot[0] + wide + gap / 2 && at[1] > spot[1] - gap / 2 && at[1] < spot[1] + deep + gap / 2).length
         const best = spots.sort((a, b) => covers(a) - covers(b))[0] ?? [Ruling.within(x - wide / 2, 0, Math.max(0, root.width - wide)), Math.max(0, y - gap - deep)]
         return Qt.point(Math.round(best[0]), Math.round(best[1]))

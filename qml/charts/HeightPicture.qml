@@ -9,7 +9,10 @@ import Steelyard.Theme
 Item {
     id: root
 
-    /** Point lists (x pull as shown, y metres) as PullChart takes them, and heightTo, pullTo, unknownAbove, unknownBelow (m, NaN: known). */
+    /**
+     * Point lists (x pull as shown, y metres) as PullChart takes them, and heightTo, pullTo; unknownAbove and unknownBelow (m), or unknownFrom
+     * for either, when the pull is not known all the way.
+     */
     required property var curve
     /** {key, name, height (m), heightText, pull, text, zoneFrom, zoneTo}; a mark with a zone is a band across both drawings. */
     required property var marks
@@ -27,7 +30,7 @@ Item {
     /** Where the bar stands when nothing is being read; NaN: in the sticking zone, else half way. */
     property real barHeight: NaN
 
-    /** Reading: a tap or a key moves the line to a stop, every 5 cm and at the marks; the picture sets readHeight and asks for the text. */
+    /** Reading: a tap or a key moves the line to a stop, every 5 cm and at the marks. Whoever binds readHeight moves it on readAt. */
     property bool reading: true
     property real readHeight: NaN
     property string readingText: ""
@@ -134,39 +137,11 @@ Item {
         to: facts.pullTo
         unit: root.unitText
     }
-    Repeater {
-        model: facts.known
-        Item {
-            id: mark
-            required property var modelData
-            y: root.yOf(mark.modelData.height)
-            objectName: "mark"
-            Rectangle {
-                width: frame.sketch
-                height: Theme.hair
-                visible: !mark.modelData.zoned
-                color: Theme.role.ink
-            }
-            Rectangle {
-                x: frame.plot.x - Theme.line
-                width: frame.plot.width + Theme.line
-                height: Theme.hair
-                visible: !mark.modelData.zoned
-                objectName: "line"
-                color: Theme.role.ink
-            }
-            Rectangle {
-                x: root.xOf(Ruling.number(mark.modelData.pull, 0)) - width / 2
-                y: -height / 2
-                width: Theme.marker
-                height: Theme.marker
-                visible: Number.isFinite(mark.modelData.pull)
-                objectName: "dot"
-                color: Theme.role.accent
-                radius: width / 2
-                border { width: Theme.rule; color: Theme.role.paper }
-            }
-        }
+    MarkLines {
+        marks: facts.known
+        places: facts.known.map(mark => Qt.point(root.xOf(Ruling.number(mark.pull, NaN)), root.yOf(mark.height)))
+        sketch: frame.sketch
+        plot: frame.plot
     }
     SideScale {
         id: heights
@@ -188,13 +163,13 @@ Item {
     }
     ShareNames {
         id: names
-        readonly property real end: frame.namesAbove ? facts.to : facts.from
+        readonly property real end: frame.namesAbove ? facts.drawnTo : facts.drawnFrom
         readonly property var shares: facts.sharesAt(end)
         y: root.yOf(end) + (frame.namesAbove ? -1 : 1) * Theme.ring
         names: shares.map(share => share.name)
         starts: shares.map(share => root.xOf(share.pull))
         from: frame.plot.x + Theme.line
-        to: frame.inRows ? root.width : frame.plot.right
+        to: frame.inRows || frame.namesAbove ? root.width : frame.plot.right
         upwards: frame.namesAbove
     }
     Repeater {
@@ -246,8 +221,10 @@ Item {
         if (!Number.isFinite(height))
             return
         line.finger = finger
-        root.readHeight = height
         root.readAt(height)
+        // only a page that did not bind the height leaves it to the picture
+        if (root.readHeight !== height)
+            root.readHeight = height
     }
     function yOf(height: real): real {
         return Math.round(frame.floorY - height * frame.perMetre)

@@ -17,18 +17,27 @@ QtObject {
             zoned: Number.isFinite(mark.zoneFrom) && Number.isFinite(mark.zoneTo)}))
     readonly property var lines: ({iron: root.points("iron"), chain: root.points("chain"), band: root.points("band"), total: root.points("total"),
         low2: root.points("low2"), high2: root.points("high2")})
-    readonly property var heights: [].concat(root.lines.iron, root.lines.total).map(point => point.y)
     readonly property var markHeights: root.known.map(mark => mark.height)
-    readonly property var path: root.heights.length > 0 ? root.heights : root.markHeights
+    /** The bar's path, and the part of it along which the shares are drawn. */
+    readonly property var path: root.markHeights.concat(root.lines.iron.map(point => point.y), root.lines.total.map(point => point.y))
     readonly property real from: root.path.length > 0 ? Math.min(...root.path) : 0
     readonly property real to: root.path.length > 0 ? Math.max(...root.path) : 0
+    readonly property real drawnFrom: root.lines.iron.length > 0 ? Math.min(...root.lines.iron.map(point => point.y)) : root.from
+    readonly property real drawnTo: root.lines.iron.length > 0 ? Math.max(...root.lines.iron.map(point => point.y)) : root.to
     readonly property real topmost: Math.max(0.1, root.to, ...root.markHeights)
     readonly property real heightTo: Math.max(Ruling.size(root.curve?.heightTo, 0), 1.03 * root.topmost)
     readonly property var pullsSeen: [].concat(root.lines.iron, root.lines.chain, root.lines.total, root.lines.low2, root.lines.high2).map(point => point.x)
     readonly property real pullFrom: Math.min(0, ...root.pullsSeen)
     readonly property real pullTo: Math.max(Ruling.size(root.curve?.pullTo, 0), 1.02 * Math.max(0, ...root.pullsSeen), root.pullFrom + 1)
-    readonly property real knownTo: Ruling.number(root.curve?.unknownAbove, Infinity)
-    readonly property real knownFrom: Ruling.number(root.curve?.unknownBelow, -Infinity)
+    /** Between these the total is known; with unknownFrom alone, where the total's own points end tells on which side. */
+    readonly property bool gappy: Number.isFinite(root.curve?.unknownFrom)
+    readonly property var totals: root.lines.total.map(point => point.y)
+    readonly property real knownTo: Ruling.number(root.curve?.unknownAbove,
+        root.gappy && Math.max(root.from, ...root.totals) < root.to - 0.001 ? Math.max(root.from, ...root.totals) : Infinity)
+    readonly property real knownFrom: Ruling.number(root.curve?.unknownBelow,
+        root.gappy && root.totals.length > 0 && Math.min(...root.totals) > root.from + 0.001 ? Math.min(...root.totals) : -Infinity)
+    /** Shares too thin to point at from below, but not from above. */
+    readonly property bool seenAbove: root.thinnest(root.drawnFrom) < 0.01 && root.thinnest(root.drawnTo) >= 0.01
     readonly property real standing: root.stand()
     /** Of iron, chain and band those that are there. */
     readonly property var present: root.find()
@@ -58,6 +67,10 @@ QtObject {
                 made.push({name: root.shareNames[i], low: pair[0], high: pair[1], band: i === 2})
         })
         return made
+    }
+    /** The thinnest share at a height, as a part of the scale; none: all of it. */
+    function thinnest(height: real): real {
+        return Math.min(1, ...root.present.map(share => Ruling.number(Math.abs(root.at(share.high, height) - root.at(share.low, height)), 0) / (root.pullTo - root.pullFrom)))
     }
     /** Names of the shares with the pull at the middle of each at a height, from left to right. */
     function sharesAt(height: real): var {

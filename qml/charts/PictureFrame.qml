@@ -27,7 +27,7 @@ QtObject {
     readonly property real sketch: root.made.sketch
     readonly property bool inRows: root.made.inRows
     readonly property bool namesAbove: root.made.namesAbove
-    /** The plot's part of the whole picture. */
+    /** The plot's part of the chart: of the picture without the rows of read-outs below it. */
     readonly property real part: root.made.part
     readonly property real least: Theme.textFactor < 1.5 ? 0.25 : 0.45
     /** The height at which all of it is easy to read. */
@@ -35,29 +35,36 @@ QtObject {
 
     function share(height: real): var {
         const beside = root.fit(height, false, true)
-        if (beside.part >= root.least && beside.plot.width >= 12 * Theme.apart)
+        if (root.readable(beside))
             return beside
         const below = root.fit(height, true, true)
         // a drawing to scale beside a plot too narrow to read serves nobody
-        return below.part >= root.least || root.sketchReach === 0 ? below : root.fit(height, true, false)
+        return root.readable(below) || root.sketchReach === 0 ? below : root.fit(height, true, false)
+    }
+    function readable(made: var): bool {
+        return made.part >= root.least && made.plot.width >= 12 * Theme.apart
     }
     function fit(height: real, inRows: bool, sketched: bool): var {
         const floorY = Math.max(1, height - root.footDeep - (inRows ? root.rowsDeep : 0)), facts = root.facts
         const plain = Math.max(1, floorY - Theme.line) / facts.heightTo
-        const namesDeep = root.namesWide === 0 ? 0 : Theme.tick + root.nameLine * (root.namesWide <= root.width / 2 ? 1 : 3)
-        const namesAbove = namesDeep > 0 && facts.from * plain < namesDeep + root.nameLine / 2
+        const namesDeep = root.namesWide <= 0 ? 0 : Theme.tick + root.nameLine * (root.namesWide <= root.width / 2 ? 1 : 3)
+        const namesAbove = namesDeep > 0 && (facts.seenAbove || facts.drawnFrom * plain < namesDeep + root.nameLine / 2)
         const above = Math.max(root.readDeep, namesAbove ? namesDeep : 0) + Theme.line
         const perMetre = Math.max(0.01, Math.min(plain, (floorY - above) / facts.topmost))
         const sketch = sketched ? Math.round(Math.min(root.sketchReach * perMetre, 0.36 * root.width)) : 0
         const x = Math.round(sketch + root.gutter), right = inRows ? Theme.indent : root.columnWide + Theme.apart
         const wide = Math.max(1, Math.round(root.width - x - right)), top = Math.round(floorY - facts.heightTo * perMetre)
         return {plot: Qt.rect(x, top, wide, floorY - top), floorY: floorY, perMetre: perMetre, sketch: sketch, inRows: inRows,
-            namesAbove: namesAbove, part: wide * (floorY - top) / Math.max(1, root.width * height)}
+            namesAbove: namesAbove, part: wide * (floorY - top) / Math.max(1, root.width * (floorY + root.footDeep))}
     }
+    /** The chart as high as it must be to be read, and its rows of read-outs below it when they cannot stand beside it. */
     function want(): real {
-        for (let height = Theme.pictureHeight; height < 2.4 * Theme.pictureHeight; height += Theme.apart)
-            if (root.share(height).part >= root.least)
-                return height
-        return Theme.pictureHeight
+        for (let chart = Theme.pictureHeight; chart < 2 * Theme.pictureHeight; chart += Theme.apart) {
+            if (root.readable(root.fit(chart, false, true)))
+                return chart
+            if (root.readable(root.fit(chart + root.rowsDeep, true, true)) || root.readable(root.fit(chart + root.rowsDeep, true, false)))
+                return chart + root.rowsDeep
+        }
+        return 2 * Theme.pictureHeight + root.rowsDeep
     }
 }

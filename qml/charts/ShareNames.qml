@@ -39,7 +39,7 @@ Item {
             required property int index
             readonly property real start: root.starts[share.index] ?? 0
             readonly property var spot: root.spots[share.index] ?? {x: 0, row: 0, straight: true}
-            readonly property real reach: Theme.tick - Theme.rule + share.spot.row * root.line
+            readonly property real reach: Theme.tick - Theme.rule + (share.spot.ticked === true ? 0 : share.spot.row * root.line)
 
             Rectangle {
                 x: share.start
@@ -80,8 +80,12 @@ Item {
             straight: Math.abs(centre - root.starts[i]) <= root.widths[i] / 2 - Theme.line}))
         if (fits && centres.every((centre, i) => Math.abs(centre - root.starts[i]) <= root.widths[i]))
             return row
-        return root.steps([], 2) ?? root.steps([], 3)
-            ?? (fits ? row : root.widths.map((wide, i) => ({x: Math.round(Ruling.within(root.starts[i] - wide / 2, root.from, Math.max(root.from, root.to - wide))), row: i, straight: false})))
+        return root.steps([], 2) ?? root.steps([], 3) ?? (fits ? row : root.listed())
+    }
+    /** Names in rows of their own below short ticks, for shares so thin that no lines could part them. */
+    function listed(): var {
+        return root.widths.map((wide, i) => ({x: Math.round(Ruling.within(root.starts[i] - wide / 2, root.from, Math.max(root.from, root.to - wide))),
+            row: i, straight: true, ticked: true}))
     }
     /** Finds every name a row and a side of its own straight line, so that no line crosses a name; null when there is no way. */
     function steps(placed: var, rows: int): var {
@@ -90,7 +94,7 @@ Item {
             return placed
         const start = root.starts[i], wide = root.widths[i]
         for (let row = 0; row < rows; ++row)
-            for (const x of [start - wide / 2, start - Theme.line, start - wide + Theme.line].map(Math.round)) {
+            for (const x of [start - wide / 2, start - Theme.rule, start - wide + Theme.rule].map(Math.round)) {
                 const spot = {x: x, row: row, straight: true}
                 if (x >= root.from && x + wide <= root.to && placed.every((other, k) => root.clear(spot, i, other, k) && root.clear(other, k, spot, i))) {
                     const found = root.steps(placed.concat(spot), rows)
@@ -102,8 +106,8 @@ Item {
     }
     /** Whether the line and the name of `spot` keep clear of the name of `other`. */
     function clear(spot: var, i: int, other: var, k: int): bool {
-        const left = other.x - Theme.line / 2, right = other.x + root.widths[k] + Theme.line / 2
-        const lineClear = spot.row < other.row || root.starts[i] < left || root.starts[i] > right
-        return lineClear && (spot.row !== other.row || spot.x >= right + Theme.line || spot.x + root.widths[i] <= left - Theme.line)
+        const left = other.x - Theme.rule, right = other.x + root.widths[k] + Theme.rule
+        const lineClear = spot.row < other.row || root.starts[i] <= left || root.starts[i] >= right
+        return lineClear && (spot.row !== other.row || spot.x >= right + Theme.rule || spot.x + root.widths[i] <= left - Theme.rule)
     }
 }

@@ -45,7 +45,7 @@ Item {
     }
     Words {
         id: words
-        x: Math.round(Ruling.within(root.brokenAt - width / 2, root.plot.x + Theme.apart, Math.max(root.plot.x + Theme.apart, root.plot.right - width - Theme.apart)))
+        x: Math.round(Ruling.within(root.brokenAt - width - 2 * Theme.apart, root.plot.x + Theme.apart, Math.max(root.plot.x + Theme.apart, root.plot.right - width - Theme.apart)))
         y: Math.round(Ruling.within((root.edge + root.far) / 2 - height / 2, 0, Math.max(0, root.plot.bottom - height)))
         width: Math.min(implicitWidth, Math.max(0, root.plot.width - 3 * Theme.apart))
         objectName: "unknown"

@@ -30,7 +30,7 @@ Item {
     readonly property var ruled: root.rule()
 
     implicitWidth: 40 * Theme.apart
-    implicitHeight: root.beamY + Theme.ring + root.poiseDeep + (root.sayBelow ? say.height : 0)
+    implicitHeight: root.beamY + Theme.ring + (root.sayBelow ? root.poiseDeep + say.height : Math.max(root.poiseDeep, root.sayWidth > 0 ? Math.ceil(metrics.height) + Theme.rule : 0))
 
     LayoutMirroring.enabled: false
     LayoutMirroring.childrenInherit: true

@@ -31,10 +31,16 @@ Item {
     readonly property real linkLong: Math.max(2 * Theme.line, (root.pitch + 2 * root.wire) * root.perMetre)
     readonly property real linkWide: Math.max(Theme.line + Theme.rule, 3.4 * root.wire * root.perMetre)
     readonly property real heapRow: Theme.line + Theme.rule
-    readonly property int heapBase: Math.max(3, Math.min(6, Math.floor(root.room / (0.62 * root.linkLong))))
+    /** A heap spreads before it grows higher than a hand. */
+    readonly property int heapBase: Math.max(2, Math.min(6, Math.floor(root.room / (0.62 * root.linkLong))),
+                                             Math.ceil(Math.min(100, root.floorLinks) / Math.max(3, Math.floor(0.15 * root.perMetre / root.heapRow))))
 
     Accessible.ignored: true
 
+    Repeater {
+        model: root.heap(root.floorLinks, root.floorY, root.heapBase)
+        LyingLink { objectName: "heaped" }
+    }
     Rectangle {
         x: -Math.floor(width / 2)
         y: root.barY
@@ -69,11 +75,6 @@ Item {
         model: root.bunched ? root.heap(root.hangingLinks, root.endY + root.bundleDeep(), root.bundleBase()) : []
         LyingLink { objectName: "link" }
     }
-    Repeater {
-        model: root.heap(root.floorLinks, root.floorY, root.heapBase)
-        LyingLink { objectName: "heaped" }
-    }
-
     component LyingLink: Rectangle {
         required property var modelData
         x: modelData.x

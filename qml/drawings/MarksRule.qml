@@ -20,14 +20,19 @@ Item {
     readonly property real foot: root.height - Theme.indent
     readonly property real perMetre: Math.max(0, root.foot - Theme.apart) / root.upTo
     readonly property var grades: root.rule()
-    readonly property real body: Math.max(Theme.touchStep, ...root.grades.map(grade => Ruling.wide(notes.height, notes, grade.text))) + Theme.indent + 2 * Theme.apart
-    readonly property real column: root.body + 2 * Theme.indent + Theme.apart
+    readonly property real numbersWide: Ruling.wide(notes.height, notes, Ruling.written(Math.floor(root.upTo / Ruling.size(root.unitLength, 0.01)))) + Theme.indent + 2 * Theme.apart
+    readonly property real aside: 2 * Theme.indent + Theme.line
+    readonly property real widest: Math.max(1, ...root.known.map(mark => root.least(mark)))
+    /** The rule gives up its numbers before a mark's words would run off the page. */
+    readonly property bool numbered: root.width - Math.max(Theme.touchStep, root.numbersWide) - root.aside >= root.widest
+    readonly property real body: root.numbered ? Math.max(Theme.touchStep, root.numbersWide) : 2 * Theme.indent
+    readonly property real column: root.body + root.aside
     readonly property int size: root.fitted()
-    readonly property real deep: Math.ceil(figures.height * root.size / Theme.figure) + Math.ceil(notes.height)
+    readonly property var deeps: root.known.map(mark => Math.ceil(figures.height * root.size / Theme.figure) + Theme.hair + Math.ceil(notes.height * root.linesOf(String(mark.name ?? ""))))
     readonly property var rows: root.layOut()
 
     implicitWidth: 40 * Theme.apart
-    implicitHeight: Math.max(Theme.pictureHeight, root.known.length * (root.deep + Theme.line) + 2 * Theme.indent)
+    implicitHeight: Math.max(Theme.pictureHeight, root.deeps.reduce((sum, deep) => sum + deep + Theme.line, 2 * Theme.indent))
 
     LayoutMirroring.enabled: false
     LayoutMirroring.childrenInherit: true
@@ -106,13 +111,13 @@ Item {
                 from: mark.modelData.y
                 to: mark.modelData.middle
             }
-            Column {
+            Item {
                 x: root.column
-                y: Math.round(mark.modelData.middle - height / 2)
+                y: Math.round(mark.modelData.middle - mark.modelData.deep / 2)
                 width: Math.max(0, root.width - x)
                 objectName: "say"
                 Words {
-                    width: parent.width
+                    id: value
                     text: String(mark.modelData.mark.text ?? "")
                     size: root.size
                     strong: true
@@ -120,11 +125,11 @@ Item {
                     Accessible.ignored: true
                 }
                 Words {
+                    y: value.height
                     width: parent.width
                     text: String(mark.modelData.mark.name ?? "")
                     size: Theme.note
                     quiet: true
-                    wrapMode: Text.NoWrap
                     Accessible.ignored: true
                 }
             }
@@ -134,33 +139,48 @@ Item {
     function yOf(height: real): real {
         return Math.round(root.foot - height * root.perMetre)
     }
+    /** The least width that a mark's words need. */
+    function least(mark: var): real {
+        const value = Ruling.wide(figures.height, figures, String(mark.text ?? "")) * Theme.note / Theme.figure
+        return Math.max(value, ...String(mark.name ?? "").split(" ").map(word => Ruling.wide(notes.height, notes, word))) + Theme.rule
+    }
+    /** Lines a name takes in its column, a word too many rather than one too few. */
+    function linesOf(name: string): int {
+        const room = Math.max(1, root.width - root.column), space = Ruling.wide(notes.height, notes, " ")
+        let lines = 1, along = 0
+        for (const word of name.split(" ")) {
+            const wide = Ruling.wide(notes.height, notes, word)
+            if (along > 0 && along + space + wide > room - Theme.rule) {
+                ++lines
+                along = 0
+            }
+            along += (along > 0 ? space : 0) + wide
+        }
+        return lines
+    }
     /** The largest size at which every value fits its column. */
     function fitted(): int {
         const widest = Math.max(1, ...root.known.map(mark => Ruling.wide(figures.height, figures, String(mark.text ?? ""))))
         return Math.max(Theme.note, Math.min(Theme.figure, Math.floor(Theme.figure * (root.width - root.column) / widest)))
     }
     function layOut(): var {
-        const places = Ruling.apart(root.known.map(mark => root.yOf(mark.height)), root.known.map(() => root.deep), Theme.line, 0, root.foot)
+        const places = Ruling.apart(root.known.map(mark => root.yOf(mark.height)), root.deeps, Theme.line, 0, root.foot)
         return root.known.map((mark, i) => {
             const zoned = Number.isFinite(mark.zoneFrom) && Number.isFinite(mark.zoneTo)
             const top = zoned ? root.yOf(Math.max(mark.zoneFrom, mark.zoneTo)) : 0
-            return {mark: mark, y: root.yOf(mark.height), middle: Math.round(places[i]), zoneTop: top,
+            return {mark: mark, y: root.yOf(mark.height), middle: Math.round(places[i]), deep: root.deeps[i], zoneTop: top,
                 zoneDeep: zoned ? root.yOf(Math.min(mark.zoneFrom, mark.zoneTo)) - top : 0}
         })
     }
-    /** Graduations as fine as the eye parts them, numbers at round ones that stand clear of each other. */
+    /** Numbers at round heights that stand clear of each other, and graduations between them as fine as the eye parts. */
     function rule(): var {
-        const units = root.upTo / Ruling.size(root.unitLength, 0.01), made = []
-        if (!(root.perMetre > 0))
-            return made
-        const fine = Ruling.ticks(0, units, Math.max(2, Math.floor(root.foot / Theme.line / 1.5)))
-        const numbered = Ruling.ticks(0, units, Math.max(2, Math.floor(root.foot / (1.5 * notes.height))))
-        const step = fine.length > 1 ? fine[1] - fine[0] : units
-        for (const at of fine) {
-            const named = numbered.some(other => Math.abs(other - at) < step / 4)
-            made.push({y: root.yOf(at * Ruling.size(root.unitLength, 0.01)), text: named && at > 0 ? Ruling.written(at) : "",
-                span: named ? Theme.indent + Theme.line : Theme.tickSmall})
-        }
-        return made
+        const unit = Ruling.size(root.unitLength, 0.01), units = root.upTo / unit
+        if (!(root.perMetre > 0) || !Number.isFinite(units))
+            return []
+        const numbered = Ruling.ticks(0, units, Math.max(2, Math.floor(root.foot / (1.5 * Math.max(1, notes.height)))))
+        const step = numbered.length > 1 ? numbered[1] : units, digit = step / Math.pow(10, Math.floor(Math.log10(step) + 1e-9))
+        const parts = (digit < 1.5 ? [10, 5, 2] : digit < 2.2 ? [4, 2] : [5]).find(n => step * unit * root.perMetre / n >= 1.5 * Theme.line) ?? 1
+        return Array.from({length: Math.floor(units / step * parts + 1e-9) + 1}, (_, i) => ({y: root.yOf(i * step / parts * unit),
+            text: root.numbered && i > 0 && i % parts === 0 && root.yOf(i * step / parts * unit) >= notes.height / 2 ? Ruling.written(i / parts * step) : "", span: i % parts === 0 ? Theme.indent : Theme.tickSmall}))
     }
 }

@@ -149,7 +149,7 @@ Item {
     /** Where all stands: the drawing shrinks along the bar and the numbers shrink to their least before they are listed instead. */
     function layOut(): var {
         const words = root.sideText.split(" "), widest = Math.max(...words.map(word => Ruling.wide(notes.height, notes, word)))
-        const sideAbove = words.length > 2 || widest > root.width / 4
+        const sideAbove = words.length > 2 || widest > root.width / 4 || words.length * notes.height > root.drawHeight
         const side = root.sideText === "" || sideAbove ? 0 : widest
         const start = side > 0 ? side + Theme.apart : 0, shaft = Theme.wide ? 3 * Theme.apart : 2 * Theme.apart
         const made = {side: side, sideAbove: sideAbove && root.sideText !== "", start: start, shaft: shaft, spots: [],
