@@ -3,13 +3,13 @@ import QtQuick
 import QtQuick.Layouts
 import Steelyard.Theme
 
-/** Two columns beside each other on a tablet, one below the other on a phone. A plain item, because layouts three deep keep heights from before their words wrapped. */
+/** Two columns beside each other where both have room, one below the other elsewhere. A plain item, because layouts three deep keep heights from before their words wrapped. */
 Item {
     id: root
 
     property alias first: firstColumn.data
     property alias second: secondColumn.data
-    property bool beside: Theme.wide
+    property bool beside: Theme.wide && root.width >= Theme.pairWidth
     property real share: 0.5
     property real gap: Theme.gutter
     property real spacing: Theme.block

@@ -58,8 +58,6 @@ FocusScope {
         contentHeight: column.y + column.height + Theme.apart
         boundsBehavior: Flickable.StopAtBounds
         interactive: contentHeight > height
-        onContentYChanged: root.turned = !root.turned
-        onContentHeightChanged: root.turned = !root.turned
         ScrollBar.vertical: ScrollBar {
             id: scroll
             interactive: false
@@ -71,6 +69,8 @@ FocusScope {
                 color: Theme.role.edge
             }
         }
+        onContentYChanged: root.turned = !root.turned
+        onContentHeightChanged: root.turned = !root.turned
 
         SheetTitle {
             id: bodyTitle

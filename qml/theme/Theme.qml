@@ -62,6 +62,8 @@ QtObject {
     readonly property int bottomGap: 16
     readonly property int safeApart: 24
     readonly property int gutter: root.wide ? 48 : 24
+    // two columns of about twenty large letters each
+    readonly property int pairWidth: 40 * root.act
     readonly property int corner: 3
 
     // rules: a hairline divides, a rule totals, a heavy line answers

@@ -19,6 +19,21 @@ Sheet {
     heading: qsTr("Measure a band")
     under: root.editor.drafted ? qsTr("not kept yet; it waits here") : qsTr("hang plates, read the length")
     back: qsTr("Kit")
+    tools: ThrowKey {
+        objectName: "throw"
+        visible: root.editor.drafted || root.editor.itemId > 0
+        tight: true
+        least: Theme.touchFloor
+        text: root.editor.itemId > 0 ? qsTr("Out of the kit") : qsTr("Throw away")
+        size: Theme.key
+        onClicked: {
+            if (root.editor.itemId > 0)
+                root.editor.remove()
+            else
+                root.editor.throwDraft()
+            root.done()
+        }
+    }
     foot: [
         PressKey {
             Layout.fillWidth: true
@@ -137,20 +152,6 @@ Sheet {
                 text: root.editor.name
                 maximumLength: 30
                 onEdited: text => root.editor.name = text
-            },
-            Item { implicitHeight: Theme.apart },
-            ThrowKey {
-                Layout.fillWidth: true
-                objectName: "throw"
-                visible: root.editor.drafted || root.editor.itemId > 0
-                text: root.editor.itemId > 0 ? qsTr("Take it out of the kit") : qsTr("Throw these entries away")
-                onClicked: {
-                    if (root.editor.itemId > 0)
-                        root.editor.remove()
-                    else
-                        root.editor.throwDraft()
-                    root.done()
-                }
             }
         ]
     }

@@ -16,6 +16,21 @@ Sheet {
     heading: qsTr("Measure a chain")
     under: root.editor.drafted ? qsTr("not kept yet; it waits here") : ""
     back: qsTr("Kit")
+    tools: ThrowKey {
+        objectName: "throw"
+        visible: root.editor.drafted || root.editor.itemId > 0
+        tight: true
+        least: Theme.touchFloor
+        text: root.editor.itemId > 0 ? qsTr("Out of the kit") : qsTr("Throw away")
+        size: Theme.key
+        onClicked: {
+            if (root.editor.itemId > 0)
+                root.editor.remove()
+            else
+                root.editor.throwDraft()
+            root.done()
+        }
+    }
     foot: ItemFoot {
         Layout.fillWidth: true
         editor: root.editor
@@ -76,19 +91,5 @@ Sheet {
         options: [qsTr("are two alike"), qsTr("is one")]
         current: root.editor.pair ? 0 : 1
         onChosen: index => root.editor.pair = index === 0
-    }
-    Item { implicitHeight: Theme.apart }
-    ThrowKey {
-        Layout.fillWidth: true
-        objectName: "throw"
-        visible: root.editor.drafted || root.editor.itemId > 0
-        text: root.editor.itemId > 0 ? qsTr("Take it out of the kit") : qsTr("Throw these entries away")
-        onClicked: {
-            if (root.editor.itemId > 0)
-                root.editor.remove()
-            else
-                root.editor.throwDraft()
-            root.done()
-        }
     }
 }

@@ -17,6 +17,17 @@ Sheet {
     heading: root.editor.what
     under: qsTr("how it hangs")
     back: qsTr("Set-up")
+    tools: ThrowKey {
+        objectName: "takeOff"
+        tight: true
+        least: Theme.touchFloor
+        text: qsTr("Take off")
+        size: Theme.key
+        onClicked: {
+            root.editor.takeOff()
+            root.done()
+        }
+    }
     foot: PressKey {
         Layout.fillWidth: true
         objectName: "mainAction"
@@ -75,15 +86,5 @@ Sheet {
         objectName: "measureAgain"
         text: qsTr("Measure it again")
         onClicked: root.measureRequested()
-    }
-    Item { implicitHeight: Theme.apart }
-    ThrowKey {
-        Layout.fillWidth: true
-        objectName: "takeOff"
-        text: qsTr("Take it off the bar")
-        onClicked: {
-            root.editor.takeOff()
-            root.done()
-        }
     }
 }

@@ -30,9 +30,32 @@ Sheet {
             visible: !Theme.wide
             onPressed: key => root.pad.press(key)
         },
+        KeyRow {
+            id: offers
+            Layout.fillWidth: true
+            visible: root.pad.offers.length > 0
+            Repeater {
+                model: root.pad.offers
+                PressKey {
+                    id: offer
+                    required property int index
+                    required property string modelData
+                    objectName: "offer:" + offer.index
+                    outlined: true
+                    least: Theme.touchMain
+                    text: qsTr("Hang %1").arg(offer.modelData)
+                    size: Theme.key
+                    onClicked: {
+                        if (root.pad.take(offer.index))
+                            root.done()
+                    }
+                }
+            }
+        },
         PressKey {
             Layout.fillWidth: true
-            objectName: "mainAction"
+            objectName: visible ? "mainAction" : ""
+            visible: root.pad.offers.length === 0
             main: true
             text: qsTr("KEEP")
             fact: root.pad.keepFact
@@ -40,21 +63,6 @@ Sheet {
         }
     ]
 
-    Repeater {
-        model: root.pad.offers
-        PressKey {
-            id: offer
-            required property int index
-            required property string modelData
-            Layout.fillWidth: true
-            objectName: "offer:" + offer.index
-            text: qsTr("Hang %1").arg(offer.modelData)
-            onClicked: {
-                if (root.pad.take(offer.index))
-                    root.done()
-            }
-        }
-    }
     NumberKeys {
         Layout.fillWidth: true
         visible: Theme.wide

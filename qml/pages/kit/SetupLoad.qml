@@ -41,7 +41,7 @@ ColumnLayout {
     }
     FactRow {
         Layout.fillWidth: true
-        objectName: "bar"
+        objectName: "barHere"
         label: qsTr("Bar and plates here")
         value: qsTr("change")
         onOpened: root.opened()

@@ -3,9 +3,8 @@ import QtQuick
 import QtQuick.Layouts
 import Steelyard.Controls
 import Steelyard.Model
-import Steelyard.Theme
 
-/** What she lifts at every height, with what hangs on the bar. On a phone the load steps under the thumb while the answer is in sight. */
+/** What she lifts at every height, with what hangs on the bar. Where the columns stand below each other the load steps under the thumb while the answer is in sight. */
 Sheet {
     id: root
 
@@ -21,7 +20,7 @@ Sheet {
     foot: [
         LoadStepper {
             Layout.fillWidth: true
-            visible: !Theme.wide
+            visible: !pair.beside
             beam: root.view.beam
             onStepped: up => root.view.stepLoad(up)
             onTypeRequested: root.numberRequested("load")
@@ -34,17 +33,18 @@ Sheet {
     ]
 
     Pair {
+        id: pair
         Layout.fillWidth: true
         share: 0.54
         first: [
             SetupPicture {
                 Layout.fillWidth: true
                 view: root.view
-                tall: Theme.wide ? Math.round(root.height / 2) : -1
+                tall: pair.beside ? Math.round(root.height / 2) : -1
             },
             SetupNotices {
                 Layout.fillWidth: true
-                visible: !Theme.wide
+                visible: !pair.beside
                 notices: root.view.notices
                 cautions: root.view.cautions
                 onLookedOver: code => root.view.lookOver(code)
@@ -60,14 +60,14 @@ Sheet {
         second: [
             SetupHangs {
                 Layout.fillWidth: true
-                visible: !Theme.wide
+                visible: !pair.beside
                 hanging: root.view.hanging
                 onOpened: row => root.hungRequested(row)
                 onMoreRequested: root.moreRequested()
             },
             SetupLoad {
                 Layout.fillWidth: true
-                stepper: Theme.wide
+                stepper: pair.beside
                 beam: root.view.beam
                 plates: root.view.strip
                 onStepped: up => root.view.stepLoad(up)
@@ -76,14 +76,14 @@ Sheet {
             },
             SetupHangs {
                 Layout.fillWidth: true
-                visible: Theme.wide
+                visible: pair.beside
                 hanging: root.view.hanging
                 onOpened: row => root.hungRequested(row)
                 onMoreRequested: root.moreRequested()
             },
             SetupNotices {
                 Layout.fillWidth: true
-                visible: Theme.wide
+                visible: pair.beside
                 notices: root.view.notices
                 cautions: root.view.cautions
                 onLookedOver: code => root.view.lookOver(code)

@@ -60,7 +60,7 @@ Sheet {
         second: MarksRule {
             Layout.fillWidth: true
             Layout.preferredHeight: Theme.pictureHeight
-            visible: root.editor.marks.length > 0
+            visible: root.editor.marks.length > 0 && Theme.textFactor < 1.5
             marks: root.editor.marks
         }
     }

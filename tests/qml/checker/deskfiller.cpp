@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/qml/checker/deskfiller.h"
+
+using namespace steelyard;
+
+void DeskFiller::empty(DeskService* desk) const
+{
+    SetupRecord bare;
+    bare.bar.stock = usualStock();
+    desk->desk().replaceAll({}, {}, bare);
+}
+
+void DeskFiller::full(DeskService* desk) const
+{
+    BarMarks marks;
+    marks.bottom = metres(0.77);
+    marks.zoneFrom = metres(0.88);
+    marks.zoneTo = metres(1.02);
+    marks.top = metres(1.27);
+    marks.rack = metres(1.22);
+
+    ChainMeasurement chain;
+    chain.by = ChainMeasuring::Gauged;
+    chain.length = metres(0.70);
+    chain.wire = metres(0.016);
+    chain.pitch = metres(0.048);
+    chain.innerWidth = metres(0.0195);
+    BandMeasurement band;
+    band.rest = metres(0.52);
+    for (const auto& [kg, cm] : {std::pair{2.5, 68.4}, {5.0, 82.9}, {7.5, 97.8}, {10.0, 117.0}, {12.5, 124.0}, {15.0, 137.4}})
+        band.hangings.push_back({kilograms(kg), metres(cm / 100), false});
+
+    SetupRecord setup;
+    setup.bar.stock = usualStock();
+    setup.bar.wanted = kilograms(82.5);
+    setup.hung = {{KitItemId{1}, HungOn::BothSides, ChainPlacing{ChainHangingWay::Straight, metres(0.8), kilograms(0.4), metres(0.3)}},
+                  {KitItemId{2}, HungOn::LeftOnly, BandPlacing{false, false, metres(0.05), metres(0.1), Length{}}},
+                  {KitItemId{3}, HungOn::RightOnly, BandPlacing{true, true, metres(2.2), Length{}, metres(0.05)}}};
+    desk->desk().replaceAll(marks,
+                            {{KitItemId{1}, "Chain, 16 mm, 70 cm", true, chain}, {KitItemId{2}, "Band B1", true, band}, {KitItemId{3}, "Band B2", false, band}},
+                            setup);
+}

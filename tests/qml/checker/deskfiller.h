@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "mobile/deskservice.h"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+/** Puts a desk into the states that pages have to be looked at in. */
+class DeskFiller : public QObject {
+    Q_OBJECT
+    QML_NAMED_ELEMENT(TheDeskFiller)
+    QML_SINGLETON
+
+public:
+    using QObject::QObject;
+    /// As the app starts: no marks, no kit, the usual plates, a bare bar.
+    Q_INVOKABLE void empty(DeskService* desk) const;
+    /// Chains and bands that raise every notice a full page can carry.
+    Q_INVOKABLE void full(DeskService* desk) const;
+};
