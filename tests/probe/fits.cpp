@@ -25,7 +25,7 @@ PolynomialFit polynomialFrom(Fields& in)
 {
     const XY points = xyFrom(in);
     const int degree = in.whole("degree", 1, 5);
-    return accepted(PolynomialFit::of(points.x, points.y, degree, in.flag("through_origin")));
+    return accepted(PolynomialFit::of(points.x, points.y, degree, in.flag("through_origin")), "x and y");
 }
 
 }
@@ -49,7 +49,7 @@ Out fitPredict(Fields& in)
 Out interpolateMonotone(Fields& in)
 {
     const XY points = xyFrom(in);
-    const auto curve = accepted(MonotoneCurve::through(points.x, points.y));
+    const auto curve = accepted(MonotoneCurve::through(points.x, points.y), "x and y");
     Out y = Out::array();
     for (const double at : in.numbers("at", anyFinite))
         y.push_back(orNull(curve.at(at)));

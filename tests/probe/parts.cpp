@@ -29,7 +29,7 @@ std::string keyOf(const std::string& what)
     static const std::map<std::string, std::string> keys{
         {"wire", "wire_m"}, {"pitch", "pitch_m"}, {"inner width", "inner_width_m"}, {"density", "density_kg_m3"},
         {"length", "length_m"}, {"bunch", "bunch_m"}, {"rest length", "rest_m"}, {"bottom", "bottom_m"}, {"top", "top_m"},
-        {"sticking zone", "sticking_from_m, sticking_to_m"}, {"plates", "stock"}, {"points", "points (x, y)"},
+        {"sticking zone", "sticking_from_m, sticking_to_m"}, {"plates", "stock"},
     };
     const auto at = keys.find(what);
     return at == keys.end() ? what : at->second;
@@ -37,9 +37,9 @@ std::string keyOf(const std::string& what)
 
 }
 
-Refused refusal(const Error& error)
+Refused refusal(const Error& error, const std::string& points)
 {
-    return {keyOf(error.what) + ": " + sentence(error.code)};
+    return {(error.what == "points" ? points : keyOf(error.what)) + ": " + sentence(error.code)};
 }
 
 Out orNull(const std::optional<double>& value)

@@ -10,15 +10,15 @@
 
 namespace steelyard::probe {
 
-/// The engine's refusal in words, with the key that it is about.
-[[nodiscard]] Refused refusal(const Error& error);
+/// The engine's refusal in words, with the key that it is about; `points` is what its points are called in the line.
+[[nodiscard]] Refused refusal(const Error& error, const std::string& points);
 
 /// The value, or the engine's refusal.
 template <typename T>
-[[nodiscard]] T accepted(Result<T> result)
+[[nodiscard]] T accepted(Result<T> result, const std::string& points = "points")
 {
     if (!result)
-        throw refusal(result.error());
+        throw refusal(result.error(), points);
     return std::move(*result);
 }
 
