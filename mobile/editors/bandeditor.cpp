@@ -57,8 +57,9 @@ KeepOutcome BandEditor::keepNumber(const QString& key, double shown)
         m.rest = metres(shown / 100);
     } else {
         const bool mass = key.startsWith(massKey);
-        const auto at = static_cast<std::size_t>(key.mid(key.indexOf(QLatin1Char(':')) + 1).toUInt());
-        if ((!mass && !key.startsWith(lengthKey)) || at >= m.hangings.size())
+        bool isNumber = false;
+        const auto at = static_cast<std::size_t>(key.mid(key.indexOf(QLatin1Char(':')) + 1).toUInt(&isNumber));
+        if ((!mass && !key.startsWith(lengthKey)) || !isNumber || at >= m.hangings.size())
             return {tr("There is no such entry."), {}};
         BandHanging& h = m.hangings[at];
         if (mass)
@@ -174,8 +175,9 @@ QString BandEditor::oddText() const
     if (!odd)
         return {};
     const double off = kgOf(odd->off);
-    return off > 0 ? tr("Hanging %1 lies %2 kg over the line of the others").arg(odd->index + 1).arg(say::fixed(off, 1))
-                   : tr("Hanging %1 lies %2 kg under the line of the others").arg(odd->index + 1).arg(say::fixed(-off, 1));
+    const QString which = say::plain(static_cast<double>(odd->index + 1), 0);
+    return off > 0 ? tr("Hanging %1 lies %2 kg over the line of the others").arg(which, say::fixed(off, 1))
+                   : tr("Hanging %1 lies %2 kg under the line of the others").arg(which, say::fixed(-off, 1));
 }
 
 QString BandEditor::addHanging()

@@ -67,13 +67,18 @@ KeepOutcome MarksEditor::keepNumber(const QString& key, double shown)
 
 bool MarksEditor::clearNumber(const QString& key)
 {
-    BarMarks marks = desk().marks();
-    std::optional<Length>* mark = markOf(marks, key);
-    if (!mark)
+    if (!canClear(key))
         return false;
-    mark->reset();
+    BarMarks marks = desk().marks();
+    markOf(marks, key)->reset();
     desk().setMarks(marks);
     return true;
+}
+
+bool MarksEditor::canClear(const QString& key) const
+{
+    BarMarks any;
+    return markOf(any, key) && key != QLatin1String("bottom") && key != QLatin1String("top");
 }
 
 bool MarksEditor::fromFloor() const

@@ -17,7 +17,7 @@ public:
     [[nodiscard]] std::vector<FieldSpec> specs() const override;
     KeepOutcome keepNumber(const QString& key, double shown) override;
     bool clearNumber(const QString& key) override;
-    [[nodiscard]] bool canClear(const QString& key) const override { return key != QLatin1String("bottom") && key != QLatin1String("top"); }
+    [[nodiscard]] bool canClear(const QString& key) const override;
 
     [[nodiscard]] bool fromFloor() const;
     void setFromFloor(bool fromFloor);
