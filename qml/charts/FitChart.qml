@@ -145,18 +145,33 @@ Item {
     }
     Repeater {
         model: root.dots.filter(dot => dot.odd === true)
-        Words {
-            id: word
+        Item {
+            id: odd
             required property var modelData
-            readonly property point spot: root.besideDot(modelData, word.implicitWidth, word.implicitHeight)
-            x: word.spot.x
-            y: word.spot.y
-            objectName: "oddWord"
-            text: modelData.label ?? ""
-            size: Theme.note
-            strong: true
-            wrapMode: Text.NoWrap
-            Accessible.ignored: true
+            readonly property point at: Qt.point(root.xOf(odd.modelData.x), root.yOf(odd.modelData.y))
+            readonly property point near: Qt.point(Ruling.within(odd.at.x, word.x, word.x + word.width), Ruling.within(odd.at.y, word.y, word.y + word.height))
+            z: -1
+            Shape {
+                visible: Math.hypot(odd.near.x - odd.at.x, odd.near.y - odd.at.y) > 1.5 * Theme.marker
+                ShapePath {
+                    strokeColor: Theme.role.ink
+                    strokeWidth: Theme.hair
+                    fillColor: "transparent"
+                    PathPolyline { path: [odd.at, odd.near] }
+                }
+            }
+            Words {
+                id: word
+                readonly property point spot: root.besideDot(odd.modelData, word.implicitWidth, word.implicitHeight)
+                x: word.spot.x
+                y: word.spot.y
+                objectName: "oddWord"
+                text: odd.modelData.label ?? ""
+                size: Theme.note
+                strong: true
+                wrapMode: Text.NoWrap
+                Accessible.ignored: true
+            }
         }
     }
 
@@ -174,16 +189,21 @@ Item {
         return (given.length > 0 ? given.filter((tick, i) => i % every === 0) : Ruling.ticks(root.yStart, root.yEnd, most).map(at => ({at: at, text: Ruling.written(at)})))
             .sort((a, b) => b.at - a.at)
     }
-    /** The first place around a dot where its word covers neither a dot nor the line. */
+    /** The nearest place around a dot where its word covers neither a dot nor a line. */
     function besideDot(dot: var, wide: real, deep: real): point {
-        const x = root.xOf(dot.x), y = root.yOf(dot.y), gap = Theme.marker
-        const spots = [[x - gap - wide, y - deep / 2], [x + gap, y - deep / 2], [x - wide / 2, y - gap - deep], [x - wide / 2, y + gap], [x - gap - wide, y - gap - deep], [x + gap, y + gap]]
-            .filter(spot => spot[0] >= root.plot.x && spot[0] + wide <= root.width && spot[1] >= 0 && spot[1] + deep <= root.plot.bottom)
-        const taken = root.dots.concat(root.lines).filter(other => other !== dot).map(other => [root.xOf(other.x), root.yOf(other.y)])
+        const x = root.xOf(dot.x), y = root.yOf(dot.y), gap = Theme.marker, half = gap / 2 + Theme.line, spots = []
+        const dots = root.dots.map(other => [root.xOf(other.x), root.yOf(other.y)]), lines = root.lines.map(other => [root.xOf(other.x), root.yOf(other.y)])
         for (let along = root.plot.x; measured.visible && along < root.plot.right; along += gap)
-            taken.push([along, root.yOf(root.measuredTo)])
-        const covers = spot => taken.filter(at => at[0] > spot[0] - gap / 2 && at[0] < spot[0] + wide + gap / 2 && at[1] > spot[1] - gap / 2 && at[1] < spot[1] + deep + gap / 2).length
-        const best = spots.sort((a, b) => covers(a) - covers(b))[0] ?? [Ruling.within(x - wide / 2, 0, Math.max(0, root.width - wide)), Math.max(0, y - gap - deep)]
-        return Qt.point(Math.round(best[0]), Math.round(best[1]))
+            lines.push([along, root.yOf(root.measuredTo)])
+        for (let far = 1; far <= 5; ++far)
+            for (const [right, down] of [[-1, 0], [1, 0], [0, -1], [0, 1], [-1, -1], [1, 1], [-1, 1], [1, -1]]) {
+                const left = right === 0 ? x - wide / 2 : right > 0 ? x + far * gap : x - far * gap - wide
+                const over = down === 0 ? y - deep / 2 : down > 0 ? y + far * gap : y - far * gap - deep
+                const spot = Qt.point(Math.round(Ruling.within(left, 0, Math.max(0, root.width - wide))), Math.round(Ruling.within(over, root.head, Math.max(root.head, root.plot.bottom - deep))))
+                const covered = (list, room) => list.filter(at => at[0] > spot.x - room && at[0] < spot.x + wide + room && at[1] > spot.y - room && at[1] < spot.y + deep + room).length
+                const onScale = spot.x < root.plot.x + Theme.line ? 1 : 0
+                spots.push({spot: spot, cost: 1000 * covered(dots, half) + 200 * onScale + 20 * covered(lines, Theme.line) + far})
+            }
+        return spots.reduce((best, other) => other.cost < best.cost ? other : best).spot
     }
 }

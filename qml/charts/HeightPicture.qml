@@ -70,6 +70,7 @@ Item {
         columnWide: readOuts.columnWide
         rowsDeep: readOuts.rowsDeep
         namesWide: names.rowWide
+        longestName: names.longest
         nameLine: names.line
         readDeep: root.reading ? names.line * (Theme.stacked ? 2 : 1) + Theme.apart : 0
         sketchReach: root.withSketch ? elevation.reach : 0
@@ -166,11 +167,15 @@ Item {
         readonly property real end: frame.namesAbove ? facts.drawnTo : facts.drawnFrom
         readonly property var shares: facts.sharesAt(end)
         y: root.yOf(end) + (frame.namesAbove ? -1 : 1) * Theme.ring
+        every: facts.present.map(share => share.name)
         names: shares.map(share => share.name)
         starts: shares.map(share => root.xOf(share.pull))
-        from: frame.plot.x + Theme.line
-        to: frame.inRows || frame.namesAbove ? root.width : frame.plot.right
+        from: Math.max(0, Math.min(frame.plot.x + Theme.line, to - longest))
+        to: frame.inRows ? root.width : frame.plot.right
         upwards: frame.namesAbove
+        rows: frame.nameRows
+        // a name too long to begin beside the axis keeps clear of the heights there
+        skip: from >= frame.plot.x ? 0 : Math.max(0, frame.namesAbove ? y - heights.highestWord : heights.lowestWord - y) - Theme.tick + Theme.line
     }
     Repeater {
         model: [{from: facts.knownTo, to: facts.topmost}, {from: facts.knownFrom, to: facts.from}]

@@ -22,7 +22,7 @@ ChartView {
     readonly property string tiles: ":/steelyard/tiles/%1-" + Theme.role.tile + (Screen.devicePixelRatio > 1 ? "@2x.png" : ".png")
     /** The series by name, for who wants to look at what they hold. */
     readonly property var series: ({zero: zeroLine, iron: ironLine, chain: chainLine, band: bandLine, total: totalLine,
-        low1: low1, high1: high1, low2: low2, high2: high2})
+        low1: low1, high1: high1, low2: low2, high2: high2, helped: helpedLine})
 
     antialiasing: true
     legend.visible: false

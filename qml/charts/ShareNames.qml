@@ -10,20 +10,25 @@ import Steelyard.Theme
 Item {
     id: root
 
-    /** From left to right; the item's y is where the lines start, at these x. */
+    /** Every name there is to place, in any order. */
+    required property var every
+    /** The same from left to right; the item's y is where the lines start, at these x. */
     required property var names
     required property var starts
     property real from: 0
     property real to: root.width
     property bool upwards: false
+    /** Rows there is room for. */
+    property int rows: 3
+    /** How far below (or above) that the first row has to stand off besides. */
+    property real skip: 0
 
-    readonly property var widths: root.names.map(name => Ruling.wide(metrics.height, metrics, name) + Theme.rule)
+    readonly property var widths: root.names.map(name => root.wideOf(name))
     readonly property real line: Math.ceil(metrics.height)
     /** Room that one row of all names takes. */
-    readonly property real rowWide: root.widths.reduce((sum, wide) => sum + wide + Theme.apart, -Theme.apart)
+    readonly property real rowWide: root.every.reduce((sum, name) => sum + root.wideOf(name) + Theme.apart, -Theme.apart)
+    readonly property real longest: Math.max(0, ...root.every.map(name => root.wideOf(name)))
     readonly property var spots: root.starts.length === root.names.length ? root.place() : []
-    /** How far the names reach from where the lines start. */
-    readonly property real deep: root.names.length === 0 ? 0 : Theme.tick + root.line * Math.max(1, ...root.spots.map(spot => spot.row + 1))
 
     Accessible.ignored: true
 
@@ -39,7 +44,7 @@ Item {
             required property int index
             readonly property real start: root.starts[share.index] ?? 0
             readonly property var spot: root.spots[share.index] ?? {x: 0, row: 0, straight: true}
-            readonly property real reach: Theme.tick - Theme.rule + (share.spot.ticked === true ? 0 : share.spot.row * root.line)
+            readonly property real reach: Theme.tick - Theme.rule + root.skip + (share.spot.ticked === true ? 0 : share.spot.row * root.line)
 
             Rectangle {
                 x: share.start
@@ -47,6 +52,7 @@ Item {
                 width: Theme.hair
                 height: share.reach
                 visible: share.spot.straight
+                objectName: "shareLine"
                 color: Theme.role.ink
             }
             Shape {
@@ -62,7 +68,7 @@ Item {
             }
             Words {
                 x: share.spot.x
-                y: root.upwards ? -Theme.tick - (share.spot.row + 1) * root.line : Theme.tick + share.spot.row * root.line
+                y: root.upwards ? -Theme.tick - root.skip - (share.spot.row + 1) * root.line : Theme.tick + root.skip + share.spot.row * root.line
                 objectName: "shareName"
                 text: share.modelData
                 size: Theme.note
@@ -72,15 +78,18 @@ Item {
         }
     }
 
+    function wideOf(name: string): real {
+        return Ruling.wide(metrics.height, metrics, name) + Theme.rule
+    }
     /** In one row, each below its start or nearly so; else in steps; else in one row on slanted lines, however far. */
     function place(): var {
         const fits = root.rowWide <= root.to - root.from
         const centres = Ruling.apart(root.starts, root.widths, Theme.apart, root.from, root.to)
         const row = centres.map((centre, i) => ({x: Math.round(centre - root.widths[i] / 2), row: 0,
             straight: Math.abs(centre - root.starts[i]) <= root.widths[i] / 2 - Theme.line}))
-        if (fits && centres.every((centre, i) => Math.abs(centre - root.starts[i]) <= root.widths[i]))
+        if (fits && (root.rows === 1 || centres.every((centre, i) => Math.abs(centre - root.starts[i]) <= root.widths[i])))
             return row
-        return root.steps([], 2) ?? root.steps([], 3) ?? (fits ? row : root.listed())
+        return root.steps([], 2) ?? (root.rows > 2 ? root.steps([], 3) : null) ?? (fits ? row : root.listed())
     }
     /** Names in rows of their own below short ticks, for shares so thin that no lines could part them. */
     function listed(): var {

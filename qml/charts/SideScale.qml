@@ -21,6 +21,9 @@ Item {
     readonly property real least: root.wide + Theme.apart + (root.ticked ? Theme.tickSmall : 2 * Theme.line)
     readonly property var places: Ruling.apart(root.heights, root.heights.map(() => Math.ceil(metrics.height)), 0, 0, root.lowest)
 
+    readonly property real highestWord: root.places.length > 0 ? root.places[0] - metrics.height / 2 : 0
+    readonly property real lowestWord: root.places.length > 0 ? root.places[root.places.length - 1] + metrics.height / 2 : 0
+
     Accessible.ignored: true
 
     FontMetrics {
