@@ -26,6 +26,7 @@ struct BandPlacing {
     Height anchorHeight;
     Length offset;
     Length handle;
+    std::optional<Mass> heldBy; ///< what holds the anchor down by its weight; absent when it is bolted
     bool operator==(const BandPlacing&) const = default;
 };
 
@@ -63,7 +64,6 @@ struct BarRecord {
     bool operator==(const BarRecord&) const = default;
 };
 
-/// A set-up as it was entered.
 /// What is hung on the bar: iron, and things of the kit.
 struct SetupRecord {
     BarRecord bar;

@@ -48,6 +48,20 @@ class Hanger {
 public:
     Hanger(Setup& setup, std::span<const KitItem> kit) : m_setup(setup), m_kit(kit) {}
 
+    [[nodiscard]] std::vector<WeakAnchor> weakAnchors(const LiftPath& path) const
+    {
+        std::vector<WeakAnchor> weak;
+        for (const HeldBand& held : m_held) {
+            const auto found = weakAnchor(held.item, held.band, held.by, path);
+            if (!found)
+                continue;
+            // of a pair the twin is the less sure, and speaks for both
+            if (!weak.empty() && weak.back().item == found->item)
+                weak.pop_back();
+            weak.push_back(*found);
+        }
+        return weak;
+    }
     std::optional<Error> hang(const HungRecord& record)
     {
         const KitItem* item = find(m_kit, record.item);
@@ -89,13 +103,21 @@ private:
         auto hung = HungBand::of(Band{*fit, source, second, false}, bandHang(*placing));
         if (!hung)
             return inItem(item, hung.error());
+        m_held.push_back({item.name, *hung, placing->heldBy});
         list.emplace_back(std::move(*hung));
         return std::nullopt;
     }
 
+    struct HeldBand {
+        std::string item;
+        HungBand band;
+        std::optional<Mass> by;
+    };
+
     Setup& m_setup;
     std::span<const KitItem> m_kit;
     std::map<KitItemId, int> m_used;
+    std::vector<HeldBand> m_held;
 };
 
 bool anyOf(const Setup& setup, const auto& is)
@@ -212,10 +234,11 @@ WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const
     if (!curve)
         return refuse(curve.error());
     out.cautions = cautionsFor(setup, *curve, lookedOver);
+    out.weakAnchors = hanger.weakAnchors(*path);
     const auto& warnings = curve->warnings;
     if (!curve->ready)
         out.readiness = Readiness::PullUnknown;
-    else if (std::any_of(warnings.begin(), warnings.end(), isLimit))
+    else if (!out.weakAnchors.empty() || std::any_of(warnings.begin(), warnings.end(), isLimit))
         out.readiness = Readiness::NotToBeUsed;
     else if (std::any_of(out.cautions.begin(), out.cautions.end(), [](const Caution& c) { return !c.lookedOver; }))
         out.readiness = Readiness::LookOver;

@@ -5,6 +5,7 @@
 #include "core/resistance/setup.h"
 #include "core/season/marks.h"
 #include "core/season/setuprecord.h"
+#include "core/work/anchors.h"
 
 #include <cstdint>
 #include <optional>
@@ -44,6 +45,7 @@ struct WeighedUp {
     std::optional<Setup> setup;         ///< what was worked out, for reading at other heights
     std::optional<PullCurve> curve;
     std::vector<Caution> cautions;
+    std::vector<WeakAnchor> weakAnchors; ///< bands whose anchor might lift: not to be used
 };
 
 /// The bar's path from marks; in a floor lift the bottom is the largest plate's radius plus the blocks.

@@ -91,6 +91,14 @@ QString ChainEditor::trouble() const
     return chain ? QString() : sentences::refusal(chain.error());
 }
 
+QString ChainEditor::linkText() const
+{
+    const auto chain = chainFrom(measurement());
+    const auto hung = chain ? HungChain::of(*chain, {}) : Result<HungChain>(chain.error());
+    const auto step = hung ? hung->linkStep() : std::nullopt;
+    return step ? tr("It comes off the floor a link at a time: %1 kg.").arg(say::plain(inKilograms(*step), 2)) : QString();
+}
+
 bool ChainEditor::isGauged() const
 {
     return measurement().by == ChainMeasuring::Gauged;

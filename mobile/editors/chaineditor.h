@@ -7,6 +7,7 @@
 class ChainEditor : public ItemEditor {
     Q_OBJECT
     QML_ELEMENT
+    Q_PROPERTY(QString linkText READ linkText NOTIFY changed FINAL)
     Q_PROPERTY(bool gauged READ isGauged WRITE setGauged NOTIFY changed FINAL)
 
 public:
@@ -17,6 +18,8 @@ public:
     [[nodiscard]] bool canKeep() const override;
     [[nodiscard]] QString answer() const override;
     [[nodiscard]] QString trouble() const override;
+    /// What one link more or less weighs; empty when its pitch is not known.
+    [[nodiscard]] QString linkText() const;
     [[nodiscard]] bool isGauged() const;
     void setGauged(bool gauged);
 

@@ -42,6 +42,8 @@ std::vector<FieldSpec> HangEditor::specs() const
     } else if (const auto* band = std::get_if<BandPlacing>(&now->placing)) {
         const bool plain = band->anchorHeight.si() == 0 && band->handle.si() == 0;
         all.push_back({QStringLiteral("anchor"), tr("Anchor's height"), cm, {3, 1, 0, 350}, inCm(band->anchorHeight), plain, tr("floor to where the band holds")});
+        if (!band->above)
+            all.push_back({QStringLiteral("heldBy"), tr("Anchor held down by"), kg, {3, 1, 0, 600}, band->heldBy ? std::optional(inKilograms(*band->heldBy)) : std::nullopt, false, tr("plates or a rack that stands loose; leave out when bolted")});
         if (m_lean != 0)
             all.push_back({QStringLiteral("offset"), m_lean == 1 ? tr("In front of the bar by") : tr("Behind the bar by"), cm, {3, 1, 0, 200}, inCm(metres(std::abs(band->offset.si()))), false, {}});
         if (band->doubled)
@@ -71,11 +73,24 @@ KeepOutcome HangEditor::keepNumber(const QString& key, double shown)
                 band->offset = m_lean == 2 ? -length : length;
             else if (key == QLatin1String("handle"))
                 band->handle = length;
+            else if (key == QLatin1String("heldBy"))
+                band->heldBy = kilograms(shown);
             else
                 known = false;
         }
     });
     return known ? KeepOutcome{} : KeepOutcome{tr("There is no such entry."), {}};
+}
+
+bool HangEditor::clearNumber(const QString& key)
+{
+    if (!canClear(key))
+        return false;
+    change([](HungRecord& r) {
+        if (auto* band = std::get_if<BandPlacing>(&r.placing))
+            band->heldBy.reset();
+    });
+    return true;
 }
 
 void HangEditor::setRow(int row)

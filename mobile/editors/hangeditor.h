@@ -22,6 +22,8 @@ public:
 
     [[nodiscard]] std::vector<FieldSpec> specs() const override;
     KeepOutcome keepNumber(const QString& key, double shown) override;
+    bool clearNumber(const QString& key) override;
+    [[nodiscard]] bool canClear(const QString& key) const override { return key == QLatin1String("heldBy"); }
 
     [[nodiscard]] int row() const { return m_row; }
     void setRow(int row);

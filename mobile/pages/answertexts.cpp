@@ -150,6 +150,10 @@ std::vector<NoticeRow> notices(const WeighedUp& weighed)
     std::vector<NoticeRow> rows;
     if (!weighed.curve)
         return rows;
+    for (const WeakAnchor& anchor : weighed.weakAnchors) {
+        const auto said = sentences::weakAnchor(anchor);
+        rows.push_back({said.head, said.body, true});
+    }
     for (const SetupWarning& w : weighed.curve->warnings) {
         const auto said = sentences::warning(w, *weighed.setup);
         rows.push_back({said.head, said.body, sentences::forbids(w.code)});

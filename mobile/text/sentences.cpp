@@ -89,6 +89,13 @@ Said warning(const SetupWarning& w, const Setup& setup)
             tr(QT_TRANSLATE_NOOP("sentences", "Do not lift this. Use fewer, heavier plates."))};
 }
 
+Said weakAnchor(const WeakAnchor& anchor)
+{
+    return {tr(QT_TRANSLATE_NOOP("sentences", "The anchor of %1 may lift")).arg(QString::fromStdString(anchor.item)),
+            tr(QT_TRANSLATE_NOOP("sentences", "Do not lift this. Up to %1 kg pull it up, %2 kg hold it: it takes %3 times the pull. Hold it down with more."))
+                .arg(say::plain(inKilograms(anchor.pull), 0), say::mass(anchor.heldBy), say::plain(leastHoldFactor, 1))};
+}
+
 bool forbids(Code code)
 {
     return code == Code::BeyondMeasured || code == Code::OverCap || code == Code::OverRackRating || code == Code::OverSafetyRating || code == Code::SleeveFull;

@@ -18,6 +18,7 @@ struct Said {
 };
 
 [[nodiscard]] Said warning(const steelyard::SetupWarning& warning, const steelyard::Setup& setup);
+[[nodiscard]] Said weakAnchor(const steelyard::WeakAnchor& anchor);
 /// True when it forbids the lift.
 [[nodiscard]] bool forbids(steelyard::SetupWarningCode code);
 [[nodiscard]] QString refusal(const steelyard::Error& error);

@@ -17,7 +17,7 @@ Sheet {
     signal done
 
     heading: qsTr("Measure a band")
-    under: root.editor.drafted ? qsTr("not kept yet; it waits here") : qsTr("hang plates, read the length")
+    under: root.editor.drafted ? qsTr("not kept yet") : qsTr("hang plates, read the length")
     back: qsTr("Kit")
     tools: ThrowKey {
         objectName: "throw"

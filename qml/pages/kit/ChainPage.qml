@@ -14,7 +14,7 @@ Sheet {
     signal done
 
     heading: qsTr("Measure a chain")
-    under: root.editor.drafted ? qsTr("not kept yet; it waits here") : ""
+    under: root.editor.drafted ? qsTr("not kept yet") : ""
     back: qsTr("Kit")
     tools: ThrowKey {
         objectName: "throw"
@@ -75,6 +75,14 @@ Sheet {
         Layout.fillWidth: true
         visible: text !== ""
         text: root.editor.trouble
+        quiet: true
+    }
+    Words {
+        Layout.fillWidth: true
+        objectName: "link"
+        visible: text !== ""
+        text: root.editor.linkText
+        size: Theme.note
         quiet: true
     }
     Words {

@@ -3,12 +3,15 @@ import QtQuick
 import QtQuick.Layouts
 import Steelyard.Controls
 import Steelyard.Model
+import Steelyard.Theme
 
 /** What she lifts at every height, with what hangs on the bar. Where the columns stand below each other the load steps under the thumb while the answer is in sight. */
 Sheet {
     id: root
 
     required property SetupView view
+    // large text needs the room above the thumb for the answer
+    readonly property bool stepsInPage: pair.beside || Theme.stacked
     signal marksRequested
     signal numberRequested(string key)
     signal barRequested
@@ -20,7 +23,7 @@ Sheet {
     foot: [
         LoadStepper {
             Layout.fillWidth: true
-            visible: !pair.beside
+            visible: !root.stepsInPage
             beam: root.view.beam
             onStepped: up => root.view.stepLoad(up)
             onTypeRequested: root.numberRequested("load")
@@ -67,7 +70,7 @@ Sheet {
             },
             SetupLoad {
                 Layout.fillWidth: true
-                stepper: pair.beside
+                stepper: root.stepsInPage
                 beam: root.view.beam
                 plates: root.view.strip
                 onStepped: up => root.view.stepLoad(up)

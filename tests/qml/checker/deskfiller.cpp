@@ -34,8 +34,8 @@ void DeskFiller::full(DeskService* desk) const
     setup.bar.stock = usualStock();
     setup.bar.wanted = kilograms(82.5);
     setup.hung = {{KitItemId{1}, HungOn::BothSides, ChainPlacing{ChainHangingWay::Straight, metres(0.8), kilograms(0.4), metres(0.3)}},
-                  {KitItemId{2}, HungOn::LeftOnly, BandPlacing{false, false, metres(0.05), metres(0.1), Length{}}},
-                  {KitItemId{3}, HungOn::RightOnly, BandPlacing{true, true, metres(2.2), Length{}, metres(0.05)}}};
+                  {KitItemId{2}, HungOn::LeftOnly, BandPlacing{false, false, metres(0.05), metres(0.1), Length{}, kilograms(5)}},
+                  {KitItemId{3}, HungOn::RightOnly, BandPlacing{true, true, metres(2.2), Length{}, metres(0.05), std::nullopt}}};
     desk->desk().replaceAll(marks,
                             {{KitItemId{1}, "Chain, 16 mm, 70 cm", true, chain}, {KitItemId{2}, "Band B1", true, band}, {KitItemId{3}, "Band B2", false, band}},
                             setup);
