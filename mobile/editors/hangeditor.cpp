@@ -55,8 +55,9 @@ std::vector<FieldSpec> HangEditor::specs() const
 KeepOutcome HangEditor::keepNumber(const QString& key, double shown)
 {
     const Length length = metres(shown / 100);
-    bool known = true;
+    bool known = false;
     change([&](HungRecord& r) {
+        known = true;
         if (auto* chain = std::get_if<ChainPlacing>(&r.placing)) {
             if (key == QLatin1String("lead"))
                 chain->lead = length;
@@ -98,11 +99,18 @@ void HangEditor::setRow(int row)
     if (m_row == row)
         return;
     m_row = row;
+    m_lean = 0;
     Q_EMIT rowChanged();
-    if (const HungRecord* now = record())
-        if (const auto* band = std::get_if<BandPlacing>(&now->placing))
-            m_lean = band->offset.si() > 0 ? 1 : band->offset.si() < 0 ? 2 : 0;
     refresh();
+}
+
+void HangEditor::refresh()
+{
+    // an anchor stands in front or behind before it is said by how much
+    const HungRecord* now = record();
+    if (const auto* band = now ? std::get_if<BandPlacing>(&now->placing) : nullptr; band && band->offset.si() != 0)
+        m_lean = band->offset.si() > 0 ? 1 : 2;
+    FieldEditor::refresh();
 }
 
 int HangEditor::itemId() const
@@ -192,7 +200,10 @@ QString HangEditor::trouble() const
     if (!item)
         return {};
     const auto& answer = desk().answer();
-    const bool mine = answer.error && answer.readiness == Readiness::Refused && QString::fromStdString(answer.error->what).startsWith(QString::fromStdString(item->name));
+    if (!answer.error || answer.readiness != Readiness::Refused)
+        return {};
+    const std::string& what = answer.error->what;
+    const bool mine = what == item->name || what.starts_with(item->name + ": ");
     return mine ? sentences::refusal(*answer.error) : QString();
 }
 

@@ -50,6 +50,9 @@ public:
 Q_SIGNALS:
     void rowChanged();
 
+protected:
+    void refresh() override;
+
 private:
     [[nodiscard]] const steelyard::HungRecord* record() const;
     template <typename Change>

@@ -83,7 +83,7 @@ void NumberPad::press(const QString& key)
         m_entry.rub();
     } else if (!key.isEmpty()) {
         const bool point = key == QLocale().decimalPoint() || key == QLatin1String(".") || key == QLatin1String(",");
-        const int digit = key.at(0).digitValue();
+        const int digit = key.size() == 1 ? key.at(0).digitValue() : -1;
         const char plain = point ? '.' : digit >= 0 ? static_cast<char>('0' + digit) : '?';
         if (const auto refused = m_entry.press(plain))
             m_refusal = sentences::refusal(*refused, m_spec.limits, m_spec.unit);

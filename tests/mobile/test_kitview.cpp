@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// the meta-object compiler of Qt 6.4 cannot read the standard library's concepts
+#ifndef Q_MOC_RUN
+#include "mobile/pages/kitview.h"
+
+#include "tests/core/work/samples.h"
+#include "tests/mobile/formcheck.h"
+
+#include <QSignalSpy>
+#include <QtTest>
+#endif
+
+using namespace steelyard;
+
+/// The kit as a list to hang from.
+class KitViewTest : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void emptyKit();
+    void oneRowAThing();
+    void notYetUsableSaysWhy();
+    void draftsAreSaid();
+    void newOnesBegunAreSaid();
+    void followsTheDesk();
+};
+
+void KitViewTest::emptyKit()
+{
+    DeskService service;
+    KitView view;
+    QVERIFY(view.isEmpty());
+    view.setDesk(&service);
+    QVERIFY(view.isEmpty());
+    QVERIFY(view.chainDraft().isEmpty() && view.bandDraft().isEmpty());
+}
+
+void KitViewTest::oneRowAThing()
+{
+    DeskService service;
+    service.desk().replaceAll({}, {samples::item(4, "Long chain", samples::weighed()), samples::item(7, "Wide band", samples::band(), false)}, samples::setup(20));
+    KitView view;
+    view.setDesk(&service);
+    QVERIFY(!view.isEmpty());
+    const auto said = [&](int row, const char* role) { return formcheck::shown(*view.things(), row, role); };
+    QCOMPARE(view.things()->rowCount(), 2);
+    QCOMPARE(said(0, "itemId").toInt(), 4);
+    QCOMPARE(said(0, "what").toString(), QStringLiteral("Long chain"));
+    QCOMPARE(said(0, "how").toString(), QStringLiteral("5.7 kg a metre, 150 cm"));
+    QVERIFY(said(0, "chain").toBool() && said(0, "usable").toBool());
+    QCOMPARE(said(0, "leftPiece").toString(), QStringLiteral("a pair"));
+    QCOMPARE(said(1, "itemId").toInt(), 7);
+    QCOMPARE(said(1, "how").toString(), QStringLiteral("pulls 17.5 kg at 195 cm"));
+    QVERIFY(!said(1, "chain").toBool() && said(1, "usable").toBool());
+    QCOMPARE(said(1, "leftPiece").toString(), QStringLiteral("one"));
+}
+
+void KitViewTest::notYetUsableSaysWhy()
+{
+    ChainMeasurement chain = samples::weighed();
+    chain.mass.reset();
+    DeskService service;
+    service.desk().replaceAll({}, {samples::item(1, "Chain", chain), samples::item(2, "Band", BandMeasurement{})}, samples::setup(20));
+    KitView view;
+    view.setDesk(&service);
+    QVERIFY(!formcheck::shown(*view.things(), 0, "usable").toBool());
+    QCOMPARE(formcheck::shown(*view.things(), 0, "how").toString(), QStringLiteral("Still to enter: mass."));
+    QVERIFY(!formcheck::shown(*view.things(), 1, "usable").toBool());
+    QCOMPARE(formcheck::shown(*view.things(), 1, "how").toString(), QStringLiteral("Still to enter: length at rest."));
+}
+
+void KitViewTest::draftsAreSaid()
+{
+    DeskService service;
+    service.desk().replaceAll({}, {samples::item(1, "Chain", samples::weighed())}, samples::setup(20));
+    KitView view;
+    view.setDesk(&service);
+    service.desk().setDraft(samples::item(1, "Chain", samples::gauged()));
+    view.refresh();
+    QVERIFY2(formcheck::shown(*view.things(), 0, "how").toString().endsWith(QStringLiteral("changes not kept")),
+             qPrintable(formcheck::shown(*view.things(), 0, "how").toString()));
+    service.desk().throwDraft(KitItemId{1}, true);
+    view.refresh();
+    QCOMPARE(formcheck::shown(*view.things(), 0, "how").toString(), QStringLiteral("5.7 kg a metre, 150 cm"));
+}
+
+void KitViewTest::newOnesBegunAreSaid()
+{
+    DeskService service;
+    KitView view;
+    view.setDesk(&service);
+    QSignalSpy told(&view, &KitView::changed);
+    service.desk().setDraft(samples::item(0, "", BandMeasurement{}));
+    view.refresh();
+    QCOMPARE(told.count(), 1);
+    QVERIFY(view.chainDraft().isEmpty());
+    QCOMPARE(view.bandDraft(), QStringLiteral("begun, not kept"));
+    QVERIFY(view.isEmpty());
+}
+
+void KitViewTest::followsTheDesk()
+{
+    DeskService service;
+    KitView view;
+    view.setDesk(&service);
+    const KitItemId id = service.desk().keepItem(samples::item(0, "Chain", samples::weighed()));
+    QCOMPARE(view.things()->rowCount(), 1);
+    service.desk().removeItem(id);
+    QVERIFY(view.isEmpty());
+    DeskService other;
+    view.setDesk(&other);
+    (void)service.desk().keepItem(samples::item(0, "Chain", samples::weighed()));
+    QVERIFY(view.isEmpty());
+}
+
+QTEST_GUILESS_MAIN(KitViewTest)
+#include "test_kitview.moc"
