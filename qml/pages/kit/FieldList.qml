@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Layouts
 import Steelyard.Controls
 import Steelyard.Theme
 
 /** The numbers of a form, each a row to tap. */
-ColumnLayout {
+Column {
     id: root
 
     required property var fields
@@ -23,7 +22,7 @@ ColumnLayout {
             required unit
             required hint
             required filledIn
-            Layout.fillWidth: true
+            width: root.width
             objectName: "field:" + row.key
             entry: row.filledIn ? ReadOut.State.Planned : row.entered ? ReadOut.State.Entered : ReadOut.State.None
             onOpened: root.opened(row.key)

@@ -5,7 +5,7 @@ import Steelyard.Controls
 import Steelyard.Theme
 
 /** One hanging: its mass and the length it gave, each to tap; the odd one says so and can be left out. */
-ColumnLayout {
+Column {
     id: root
 
     required property int number
@@ -21,7 +21,7 @@ ColumnLayout {
     spacing: Theme.apart
 
     RowLayout {
-        Layout.fillWidth: true
+        width: root.width
         spacing: Theme.apart
         Words {
             Layout.minimumWidth: Theme.indent
@@ -52,7 +52,7 @@ ColumnLayout {
         }
     }
     RowLayout {
-        Layout.fillWidth: true
+        width: root.width
         visible: root.odd || root.leftOut
         spacing: Theme.apart
         Words {

@@ -6,7 +6,7 @@ import Steelyard.Controls
 import Steelyard.Theme
 
 /** What hangs besides iron, left and right, and the key to hang more. */
-ColumnLayout {
+Column {
     id: root
 
     required property var hanging
@@ -16,7 +16,7 @@ ColumnLayout {
     spacing: Theme.apart
 
     RowLayout {
-        Layout.fillWidth: true
+        width: root.width
         spacing: Theme.apart
         Words {
             Layout.fillWidth: true
@@ -38,7 +38,7 @@ ColumnLayout {
         }
     }
     Rule {
-        Layout.fillWidth: true
+        width: root.width
         total: true
     }
     Repeater {
@@ -49,19 +49,19 @@ ColumnLayout {
             required property int index
             required leftPiece
             required rightPiece
-            Layout.fillWidth: true
+            width: root.width
             objectName: "hung:" + row.index
             onClicked: root.opened(row.index)
         }
     }
     Words {
-        Layout.fillWidth: true
+        width: root.width
         visible: list.count === 0
         text: qsTr("Only iron. Hang a chain or a band.")
         quiet: true
     }
     PressKey {
-        Layout.fillWidth: true
+        width: root.width
         objectName: "hangMore"
         text: qsTr("Hang more")
         onClicked: root.moreRequested()

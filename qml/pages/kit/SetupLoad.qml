@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import QtQuick.Layouts
 import Steelyard.Controls
 import Steelyard.Drawings
 import Steelyard.Model
 import Steelyard.Theme
 
 /** The iron on the bar: the number, the loads that the plates here make, each side from the inside. */
-ColumnLayout {
+Column {
     id: root
 
     required property beamText beam
@@ -20,7 +19,7 @@ ColumnLayout {
     spacing: Theme.apart
 
     Beam {
-        Layout.fillWidth: true
+        width: root.width
         visible: !Theme.stacked
         loads: root.beam.loads
         labelOf: root.beam.labels
@@ -28,19 +27,19 @@ ColumnLayout {
         valueText: root.beam.valueText
     }
     LoadStepper {
-        Layout.fillWidth: true
+        width: root.width
         visible: root.stepper
         beam: root.beam
         onStepped: up => root.stepped(up)
         onTypeRequested: root.typed()
     }
     PlateStrip {
-        Layout.fillWidth: true
+        width: root.width
         plates: root.plates
         sideText: qsTr("each side")
     }
     FactRow {
-        Layout.fillWidth: true
+        width: root.width
         objectName: "barHere"
         label: qsTr("Bar and plates here")
         value: qsTr("change")

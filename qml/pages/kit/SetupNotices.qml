@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Layouts
 import Steelyard.Controls
 import Steelyard.Theme
 
 /** Stops and warnings, then what has to be looked over. */
-ColumnLayout {
+Column {
     id: root
 
     required property var notices
@@ -20,7 +19,7 @@ ColumnLayout {
         Notice {
             required body
             required stop
-            Layout.fillWidth: true
+            width: root.width
         }
     }
     Repeater {
@@ -30,7 +29,7 @@ ColumnLayout {
             required property int code
             required points
             required looked
-            Layout.fillWidth: true
+            width: root.width
             objectName: "caution:" + card.code
             onAccepted: root.lookedOver(card.code)
         }

@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import QtQuick.Layouts
 import Steelyard.Charts
 import Steelyard.Controls
 import Steelyard.Model
 import Steelyard.Theme
 
 /** The answer as a title, the pull by height under it, the means beside each other. */
-ColumnLayout {
+Column {
     id: root
 
     required property SetupView view
@@ -17,7 +16,7 @@ ColumnLayout {
     spacing: Theme.apart
 
     Words {
-        Layout.fillWidth: true
+        width: root.width
         objectName: "answer"
         text: root.view.answer.title
         size: Theme.title
@@ -27,8 +26,8 @@ ColumnLayout {
         Accessible.name: text
     }
     HeightPicture {
-        Layout.fillWidth: true
-        Layout.preferredHeight: root.tall
+        width: root.width
+        height: root.tall > 0 ? root.tall : implicitHeight
         objectName: "picture"
         visible: root.view.answer.known
         curve: root.view.picture
@@ -41,14 +40,14 @@ ColumnLayout {
         onReadAt: metres => root.reading = metres
     }
     Words {
-        Layout.fillWidth: true
+        width: root.width
         objectName: "means"
         visible: text !== ""
         text: root.view.answer.means
         size: Theme.body
     }
     Words {
-        Layout.fillWidth: true
+        width: root.width
         visible: text !== ""
         text: root.view.answer.more
         size: Theme.note
