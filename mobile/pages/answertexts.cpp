@@ -8,6 +8,7 @@
 #include <QCoreApplication>
 
 #include <cmath>
+#include <utility>
 
 namespace setuptexts {
 
@@ -17,15 +18,25 @@ namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("setup", text); }
 
-QString titleOf(const PullCurve& curve)
+QString titleOf(const PullCurve& curve, const LiftPath& path)
 {
-    const QString unknown = tr("not known");
-    const auto said = [&](const std::optional<Reading>& r) { return r ? say::pull(*r).sentence() : unknown; };
     if (!curve.bottom && !curve.top)
         return tr("Not known: measure the band further");
-    if (curve.zone)
-        return tr("%1 kg at the bottom, %2 in the sticking zone, %3 at the top").arg(said(curve.bottom), said(curve.zone), said(curve.top));
-    return tr("%1 kg at the bottom, %2 at the top").arg(said(curve.bottom), said(curve.top));
+    // the unit stands once, at the first number
+    bool first = true, unitSaid = false;
+    const auto said = [&](const std::optional<Reading>& r) {
+        const bool leads = std::exchange(first, false);
+        if (!r)
+            return leads ? tr("Not known") : tr("not known");
+        const QString pull = say::pull(*r).sentence();
+        return std::exchange(unitSaid, true) ? pull : tr("%1 kg").arg(pull);
+    };
+    const QString bottom = said(curve.bottom);
+    if (curve.zone || path.zoneFrom) {
+        const QString zone = said(curve.zone);
+        return tr("%1 at the bottom, %2 in the sticking zone, %3 at the top").arg(bottom, zone, said(curve.top));
+    }
+    return tr("%1 at the bottom, %2 at the top").arg(bottom, said(curve.top));
 }
 
 QString moreOf(const PullCurve& curve)
@@ -77,12 +88,14 @@ SetupAnswer answer(const WeighedUp& weighed)
     SetupAnswer out;
     setState(out, weighed);
     if (!weighed.curve) {
-        out.title = weighed.readiness == Readiness::MarksMissing ? tr("Her bar marks come first") : tr("Not known yet");
+        // in a floor lift it may be the plates that are missing
+        const bool marksFirst = weighed.readiness == Readiness::MarksMissing && weighed.error && weighed.error->what != "plates";
+        out.title = marksFirst ? tr("Her bar marks come first") : tr("Not known yet");
         return out;
     }
     const PullCurve& curve = *weighed.curve;
     out.known = true;
-    out.title = titleOf(curve);
+    out.title = titleOf(curve, *weighed.path);
     if (curve.mean && curve.twoPointMean)
         out.means = tr("mean of the path %1 kg, mean of the ends %2 kg")
                         .arg(say::pull(*curve.mean).sentence(), say::plain(inKilograms(asMass(*curve.twoPointMean)), 1));

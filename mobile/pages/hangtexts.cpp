@@ -134,7 +134,8 @@ QVariantList elevation(const Desk& desk)
     if (!weighed.setup)
         return list;
     // a chain that was weighed has no gauge: it is drawn with links as wide as its mass makes likely
-    const auto wireOf = [](const Chain& c) { return std::sqrt(c.perLength.value.si() / 22.0) * 0.01; };
+    // (short-link chain of 10 mm weighs some 2.25 kg a metre, and mass goes with the square of the wire)
+    const auto wireOf = [](const Chain& c) { return std::sqrt(c.perLength.value.si() / 2.25) * 0.01; };
     const auto& side = weighed.setup->left.empty() ? weighed.setup->right : weighed.setup->left;
     for (const HungItem& item : side) {
         QVariantMap thing;
@@ -143,7 +144,8 @@ QVariantList elevation(const Desk& desk)
             const double wire = wireOf(chain->chain());
             thing = {{QStringLiteral("kind"), QStringLiteral("chain")}, {QStringLiteral("hang"), ways[static_cast<int>(chain->hang().how)]},
                      {QStringLiteral("lead"), inMetres(chain->hang().lead)}, {QStringLiteral("length"), inMetres(chain->chain().length)},
-                     {QStringLiteral("pitch"), chain->chain().pitch ? inMetres(*chain->chain().pitch) : 2.8 * wire}, {QStringLiteral("wire"), wire}};
+                     {QStringLiteral("pitch"), chain->chain().pitch ? inMetres(*chain->chain().pitch) : 2.8 * wire}, {QStringLiteral("wire"), wire},
+                     {QStringLiteral("bunch"), inMetres(chain->hang().bunch)}};
         } else if (const auto* band = std::get_if<HungBand>(&item)) {
             thing = {{QStringLiteral("kind"), QStringLiteral("band")}, {QStringLiteral("hang"), band->hang().doubled ? QStringLiteral("doubled") : QStringLiteral("single")},
                      {QStringLiteral("length"), inMetres(band->band().fit.rest())}, {QStringLiteral("anchorHeight"), inMetres(band->hang().anchorHeight)},

@@ -36,7 +36,7 @@ public:
     /// Each side from the inside out: {label, diameterMm, thicknessMm, hang, change}; the strip has chain and band behind the iron.
     [[nodiscard]] QVariantList plates() const { return m_plates; }
     [[nodiscard]] QVariantList strip() const { return m_strip; }
-    /// What hangs from one end, to scale: {kind, hang, lead, length, pitch, wire, anchorHeight, above}.
+    /// What hangs from one end, to scale: {kind, hang, lead, length, pitch, wire, bunch, anchorHeight, above}.
     [[nodiscard]] QVariantList elevation() const { return m_elevation; }
     [[nodiscard]] QAbstractListModel* hanging() { return &m_hanging; }
     [[nodiscard]] QAbstractListModel* notices() { return &m_notices; }

@@ -65,6 +65,7 @@ private Q_SLOTS:
     void everyWarning();
     void warningsNameSideAndHeight();
     void slackBelowAndSlackAbove();
+    void weakAnchor();
     void onlyLimitsForbid();
     void everyRefusal();
     void entryNames_data();
@@ -114,6 +115,16 @@ void SentencesTest::slackBelowAndSlackAbove()
     const auto above = sentences::warning({SetupWarningCode::BandSlack, Side::Both, metres(1.2)}, withBands(true));
     QVERIFY2(above.head.contains(QStringLiteral("slack above 120 cm")), qPrintable(above.head));
     QVERIFY(below.body != above.body);
+}
+
+void SentencesTest::weakAnchor()
+{
+    const auto said = sentences::weakAnchor({"Wide band", kilograms(41.2), kilograms(40)});
+    VERIFY_SENTENCE(said.head);
+    VERIFY_SENTENCE(said.body);
+    QVERIFY(said.head.contains(QStringLiteral("Wide band")));
+    for (const char* part : {"Do not lift this", "41 kg", "40 kg", "1.5 times"})
+        QVERIFY2(said.body.contains(QLatin1String(part)), qPrintable(said.body));
 }
 
 void SentencesTest::onlyLimitsForbid()
