@@ -203,6 +203,8 @@ Item {
         width: frame.plot.right
         height: frame.floorY
         objectName: "tapArea"
+        Accessible.role: Accessible.Graphic
+        Accessible.name: qsTr("Tap to read the pull at a height")
         TapHandler {
             enabled: root.reading
             onTapped: point => root.read(reader.nearest((frame.floorY - point.position.y) / frame.perMetre), point.position.x)

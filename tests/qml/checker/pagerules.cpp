@@ -165,7 +165,7 @@ void overlaps(const PageView &view, QStringList &out)
             if (a.intersects(tight(view.words[j])))
                 out << QStringLiteral("overlap: %1 and %2").arg(nameOf(view.words[i]), nameOf(view.words[j]));
         for (const Target &t : view.targets)
-            if (!isOrHolds(t.item, view.words[i].item) && !view.words[i].item->isAncestorOf(t.item) && a.intersects(t.seen.adjusted(1, 1, -1, -1))
+            if (!isPicture(t) && !isOrHolds(t.item, view.words[i].item) && !view.words[i].item->isAncestorOf(t.item) && a.intersects(t.seen.adjusted(1, 1, -1, -1))
                 && view.words[i].within != t.item)
                 out << QStringLiteral("overlap: %1 and %2").arg(nameOf(view.words[i]), nameOf(t));
     }
