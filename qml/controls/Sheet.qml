@@ -156,9 +156,8 @@ FocusScope {
 
     /** Arrow, Back and Esc: one signal. */
     function leave(event: var) {
-        event.accepted = root.back !== ""
-        if (event.accepted)
-            root.backRequested()
+        event.accepted = true
+        root.backRequested()
     }
     function page(event: var) {
         const step = event.key === Qt.Key_PageDown ? flick.height : event.key === Qt.Key_PageUp ? -flick.height : 0

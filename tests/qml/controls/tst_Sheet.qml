@@ -78,9 +78,10 @@ Item {
             findChild(sheet, "keep").forceActiveFocus()
             keyClick(row.key)
             compare(backSpy.count, 2)
+            // a place's first page has no arrow, and the flow decides where Back leads from there
             sheet.back = ""
             keyClick(row.key)
-            compare(backSpy.count, 2)
+            compare(backSpy.count, 3)
         }
         function test_noArrowWithoutAWayBack() {
             verify(findChild(sheet, "back").visible)

@@ -26,65 +26,12 @@ Item {
             anchors.fill: parent
         }
     }
-    ControlCase {
+    FlowCase {
         id: testCase
 
         name: "WholePath"
+        flow: flow
 
-        function part(name: string): Item {
-            let found = null
-            testCase.tryVerify(() => { found = testCase.shown(flow.currentItem, name); return found !== null }, 2000, "on the page: " + name)
-            return found
-        }
-        /** The visible item of that name. */
-        function shown(item: Item, name: string): Item {
-            if (!item || !item.visible)
-                return null
-            if (item.objectName === name)
-                return item
-            for (const child of testCase.childrenOf(item)) {
-                const found = testCase.shown(child, name)
-                if (found)
-                    return found
-            }
-            return null
-        }
-        /** Scrolls until the item is in sight, as a thumb would, and taps the button in it. */
-        function press(name: string) {
-            const item = testCase.part(name)
-            testCase.bring(item)
-            TapGuard.forget()
-            testCase.verify(testCase.target(item), "can be tapped: " + name)
-            testCase.tap(testCase.target(item))
-            testCase.wait(1)
-        }
-        function bring(item: Item) {
-            for (let p = item.parent; p; p = p.parent)
-                if (p instanceof Flickable && p.contentHeight > p.height) {
-                    const y = item.mapToItem(p.contentItem, 0, 0).y
-                    p.contentY = Math.max(0, Math.min(p.contentHeight - p.height, y - p.height / 3))
-                }
-            testCase.wait(1)
-        }
-        function choose(row: string, option: string) {
-            const item = testCase.part(row)
-            testCase.bring(item)
-            for (const key of testCase.targets(item))
-                if (AccessProbe.name(key).endsWith(": " + option)) {
-                    TapGuard.forget()
-                    testCase.tap(key)
-                    testCase.wait(1)
-                    return
-                }
-            testCase.fail("no option " + option + " in " + row)
-        }
-        /** Keys a number on the open pad and keeps it. */
-        function keyIn(digits: string) {
-            for (const digit of digits)
-                testCase.press(digit === "." ? "key point" : "key " + digit)
-            testCase.compare(testCase.part("keyNumber").text, digits)
-            testCase.press("mainAction")
-        }
         function words(name: string): string {
             return testCase.part(name).text
         }

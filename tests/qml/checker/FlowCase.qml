@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Steelyard.Checker
+import Steelyard.Controls
+import Steelyard.Ui
+
+/** A test case that walks through the app's flow by finger: scrolls to what it wants and taps it. */
+ControlCase {
+    id: root
+
+    required property Flow flow
+
+    function part(name: string): Item {
+        let found = null
+        root.tryVerify(() => { found = root.shown(root.flow.currentItem, name); return found !== null }, 2000, "on the page: " + name)
+        return found
+    }
+    /** The visible item of that name. */
+    function shown(item: Item, name: string): Item {
+        if (!item || !item.visible)
+            return null
+        if (item.objectName === name)
+            return item
+        for (const child of root.childrenOf(item)) {
+            const found = root.shown(child, name)
+            if (found)
+                return found
+        }
+        return null
+    }
+    /** Scrolls until the item is in sight, as a thumb would, and taps the button in it. */
+    function press(name: string, within = null) {
+        const item = within ? root.shown(within, name) : root.part(name)
+        root.verify(item, "on the page: " + name)
+        root.bring(item)
+        root.verify(root.target(item), "can be tapped: " + name)
+        TapGuard.forget()
+        root.tap(root.target(item))
+        root.wait(1)
+    }
+    function bring(item: Item) {
+        PageAudit.settle(root.flow)
+        for (let p = item.parent; p; p = p.parent)
+            if (p instanceof Flickable && p.contentHeight > p.height) {
+                const y = item.mapToItem(p.contentItem, 0, 0).y
+                p.contentY = Math.max(0, Math.min(p.contentHeight - p.height, y - p.height / 3))
+            }
+        root.wait(1)
+    }
+    function choose(row: string, option: string) {
+        const item = root.part(row)
+        root.bring(item)
+        for (const key of root.targets(item))
+            if (AccessProbe.name(key).endsWith(": " + option)) {
+                TapGuard.forget()
+                root.tap(key)
+                root.wait(1)
+                return
+            }
+        root.fail("no option " + option + " in " + row)
+    }
+    /** Keys a number on the open pad and keeps it. */
+    function keyIn(digits: string) {
+        for (const digit of digits)
+            root.press(digit === "." ? "key point" : "key " + digit)
+        root.compare(root.part("keyNumber").text, digits)
+        root.press("mainAction")
+    }
+}
