@@ -135,7 +135,13 @@ private Q_SLOTS:
         QTest::newRow("20, table") << 20.0 << 2.09 << 0.005;
         QTest::newRow("100, table") << 100.0 << 1.984 << 0.0005;
         QTest::newRow("infinite") << knownExactly << 1.959963984540054 << 1e-14;
-        QTest::newRow("beyond the table") << 2e9 << 1.959963984540054 << 1e-8;
+        // z + (z³ + z)/4ν + …, Abramowitz & Stegun 26.7.5
+        const double z = 1.959963984540054, next = (z * z * z + z) / 4;
+        QTest::newRow("a thousand million") << 1e9 << z + next / 1e9 << 1e-14;
+        QTest::newRow("twice that") << 2e9 << z + next / 2e9 << 1e-14;
+        QTest::newRow("a million million") << 1e12 << z + next / 1e12 << 1e-14;
+        QTest::newRow("a thousand million million") << 1e15 << z + next / 1e15 << 1e-14;
+        QTest::newRow("past all") << 1e300 << z << 1e-14;
     }
     void coverageFactor()
     {
