@@ -14,6 +14,17 @@ ControlCase {
         root.seed = 1
         root.failOnWarning(/.?/)
     }
+    /** Runs `check` on a phone and on a tablet at every text size; a drawing knows no more of the page than its own size. */
+    function atEveryTextSize(check: var) {
+        for (const form of [root.forms[0], root.forms[3]])
+            for (const factor of Theme.textFactors) {
+                Theme.fit(form.width, form.height)
+                Theme.textFactor = factor
+                root.wait(1)
+                check(form.tag + ", text " + factor)
+            }
+        root.reset()
+    }
     /** Starts the row of numbers for a data set. */
     function sow(index: int) {
         root.seed = 1 + (index + 1) * 7919

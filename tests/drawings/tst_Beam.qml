@@ -100,7 +100,7 @@ Item {
                 if (next(0, 1) > 0.15)
                     loads.push(load)
             const last = Math.round(100 * pick(loads)) / 100, item = make({loads: loads, value: pick(loads), last: last, lastText: "last time " + last + " kg"})
-            atEverySize(tag => {
+            atEveryTextSize(tag => {
                 for (const wide of [200, 328, 448, 900]) {
                     item.width = wide
                     wait(1)

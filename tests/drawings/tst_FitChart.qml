@@ -72,7 +72,7 @@ Item {
             // one odd word at most stands for the whole class here: several close ones are the page's list
             points.filter(point => point.odd).slice(1).forEach(point => point.odd = false)
             const item = make({points: points, xTo: NaN, yTo: NaN, yFrom: NaN, measuredTo: pick([NaN, 90, 130])})
-            atEverySize(tag => {
+            atEveryTextSize(tag => {
                 item.width = Theme.wide ? 700 : 328
                 wait(1)
                 clean(item, row.tag + ", " + tag)

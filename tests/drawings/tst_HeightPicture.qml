@@ -201,7 +201,7 @@ Item {
         function test_thePlotKeepsItsPart() {
             for (const sketch of [true, false]) {
                 const item = make({withSketch: sketch})
-                atEverySize(tag => {
+                atEveryTextSize(tag => {
                     item.width = Theme.wide ? 620 : 328
                     wait(1)
                     const chart = item.width * (item.frame.floorY + item.frame.footDeep), plot = item.frame.plot

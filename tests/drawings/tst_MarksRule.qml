@@ -50,7 +50,7 @@ Item {
                 {name: pick(["sticking zone", "zona de estancamiento", "zone"]), height: bottom + climb / 2, text: "98–110 cm", zoneFrom: bottom + climb / 3, zoneTo: bottom + climb / 1.5},
                 {name: "top", height: bottom + climb, text: Math.round(100 * (bottom + climb)) + " cm"}]
             const item = make({marks: marks.slice(0, whole(1, 3))})
-            atEverySize(tag => {
+            atEveryTextSize(tag => {
                 for (const wide of [328, 500]) {
                     item.width = wide
                     wait(1)

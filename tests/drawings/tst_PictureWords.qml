@@ -44,7 +44,7 @@ Item {
         }
         function test_wordsKeepClear(row) {
             const item = make(any(row.index))
-            atEverySize(tag => {
+            atEveryTextSize(tag => {
                 item.width = Theme.wide ? pick([432, 620]) : 328
                 wait(1)
                 const at = row.tag + ", " + tag + ", width " + item.width
@@ -68,7 +68,7 @@ Item {
         /** Closest marks, widest words, on the narrowest page: the read-outs stand in the order of their heights. */
         function test_readOutsKeepTheirOrder() {
             const line = curve({from: 1.2, to: 1.22}), list = marks(line, 1.2, 1.22), item = make({curve: line, marks: list})
-            atEverySize(tag => {
+            atEveryTextSize(tag => {
                 const tops = named(item, "readOut").map(part => box(part, item).y)
                 compare(tops.length, 3)
                 verify(tops[0] < tops[1] && tops[1] < tops[2], tag)

@@ -88,7 +88,7 @@ Item {
                 if (next(0, 1) > 0.5)
                     plates.push({label: pick([hang, hang + " doubled"]), hang: hang})
             const item = make({plates: plates, sideText: pick(["each side", "", "each side, from the inside", "left"])})
-            atEverySize(tag => {
+            atEveryTextSize(tag => {
                 for (const wide of [240, 328, 448]) {
                     item.width = wide
                     wait(1)
