@@ -73,8 +73,8 @@ ControlCase {
         return item.mapToItem(page, 0, 0, item.width, item.height)
     }
     function inkLeft(text: Text): real {
-        return text.horizontalAlignment === Text.AlignRight ? text.width - text.contentWidth
-             : text.horizontalAlignment === Text.AlignHCenter ? (text.width - text.contentWidth) / 2 : 0
+        return text.effectiveHorizontalAlignment === Text.AlignRight ? text.width - text.contentWidth
+             : text.effectiveHorizontalAlignment === Text.AlignHCenter ? (text.width - text.contentWidth) / 2 : 0
     }
     function overlap(a: rect, b: rect): bool {
         return a.x < b.right - 0.5 && b.x < a.right - 0.5 && a.y < b.bottom - 0.5 && b.y < a.bottom - 0.5
@@ -91,6 +91,16 @@ ControlCase {
             for (let k = 0; k < i; ++k)
                 root.verify(!root.overlap(b, boxes[k]), tag + ": " + say + " lies on '" + list[k].text + "': " + b + " " + boxes[k])
         }
+    }
+    /** A right-to-left page leaves the drawing as it was, to the pixel. */
+    function staysUnmirrored(page: Item, item: Item) {
+        const before = root.grabImage(item)
+        page.LayoutMirroring.enabled = true
+        page.LayoutMirroring.childrenInherit = true
+        root.wait(1)
+        const after = root.grabImage(item)
+        page.LayoutMirroring.enabled = false
+        root.verify(after.equals(before), "a right-to-left page turns it")
     }
     /** Every item of this name stands between two x. */
     function between(page: Item, name: string, from: real, to: real, tag: string) {

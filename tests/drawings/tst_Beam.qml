@@ -135,13 +135,7 @@ Item {
             verify(!grabImage(item).isNull)
         }
         function test_rightToLeftTurnsNothing() {
-            const item = make({loads: quarterKit, value: 82.5, last: 80, lastText: "last time 80 kg"})
-            const before = words(item).concat(named(item, "poise"), named(item, "last")).map(thing => box(thing, item).x)
-            top.LayoutMirroring.enabled = true
-            top.LayoutMirroring.childrenInherit = true
-            wait(1)
-            compare(words(item).concat(named(item, "poise"), named(item, "last")).map(thing => box(thing, item).x), before)
-            top.LayoutMirroring.enabled = false
+            staysUnmirrored(top, make({loads: quarterKit, value: 82.5, last: 80, lastText: "last time 80 kg"}))
         }
     }
 

@@ -63,6 +63,9 @@ Item {
             compare(item.Accessible.role, Accessible.Graphic)
             compare(item.Accessible.name, "top 140 cm, sticking zone 98–110 cm, bottom 82 cm")
         }
+        function test_rightToLeftTurnsNothing() {
+            staysUnmirrored(top, make({marks: usual}))
+        }
         function test_absurd_data() {
             return [{tag: "none", marks: []}, {tag: "undefined", marks: undefined}, {tag: "no heights", marks: [{name: "a", text: "b"}, {height: NaN}, null]},
                 {tag: "all in one", marks: [{height: 1}, {height: 1}, {height: 1}]}, {tag: "on the floor", marks: [{name: "bottom", height: 0, text: "0 cm"}]},

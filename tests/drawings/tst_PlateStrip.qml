@@ -120,14 +120,7 @@ Item {
             verify(!grabImage(item).isNull)
         }
         function test_rightToLeftTurnsNothing() {
-            const item = make({plates: usual.concat([{label: "chain", hang: "chain"}]), sideText: "each side"})
-            const parts = () => words(item).concat(named(item, "plate"), named(item, "hanger")).map(part => box(part, item).x)
-            const before = parts()
-            top.LayoutMirroring.enabled = true
-            top.LayoutMirroring.childrenInherit = true
-            wait(1)
-            compare(parts(), before)
-            top.LayoutMirroring.enabled = false
+            staysUnmirrored(top, make({plates: usual.concat([{label: "chain", hang: "chain"}]), sideText: "each side"}))
         }
     }
 }
