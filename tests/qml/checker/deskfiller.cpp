@@ -3,22 +3,21 @@
 
 using namespace steelyard;
 
-void DeskFiller::empty(DeskService* desk) const
+namespace {
+
+BarMarks marks()
 {
-    SetupRecord bare;
-    bare.bar.stock = usualStock();
-    desk->desk().replaceAll({}, {}, bare);
+    BarMarks m;
+    m.bottom = metres(0.77);
+    m.zoneFrom = metres(0.88);
+    m.zoneTo = metres(1.02);
+    m.top = metres(1.27);
+    m.rack = metres(1.22);
+    return m;
 }
 
-void DeskFiller::full(DeskService* desk) const
+std::vector<KitItem> kit()
 {
-    BarMarks marks;
-    marks.bottom = metres(0.77);
-    marks.zoneFrom = metres(0.88);
-    marks.zoneTo = metres(1.02);
-    marks.top = metres(1.27);
-    marks.rack = metres(1.22);
-
     ChainMeasurement chain;
     chain.by = ChainMeasuring::Gauged;
     chain.length = metres(0.70);
@@ -29,14 +28,39 @@ void DeskFiller::full(DeskService* desk) const
     band.rest = metres(0.52);
     for (const auto& [kg, cm] : {std::pair{2.5, 68.4}, {5.0, 82.9}, {7.5, 97.8}, {10.0, 117.0}, {12.5, 124.0}, {15.0, 137.4}})
         band.hangings.push_back({kilograms(kg), metres(cm / 100), false});
+    return {{KitItemId{1}, "Chain, 16 mm, 70 cm", true, chain}, {KitItemId{2}, "Band B1", true, band}, {KitItemId{3}, "Band B2", false, band}};
+}
 
+SetupRecord iron()
+{
     SetupRecord setup;
     setup.bar.stock = usualStock();
     setup.bar.wanted = kilograms(82.5);
-    setup.hung = {{KitItemId{1}, HungOn::BothSides, ChainPlacing{ChainHangingWay::Straight, metres(0.8), kilograms(0.4), metres(0.3)}},
-                  {KitItemId{2}, HungOn::LeftOnly, BandPlacing{false, false, metres(0.05), metres(0.1), Length{}, kilograms(5)}},
+    return setup;
+}
+
+HungRecord chains() { return {KitItemId{1}, HungOn::BothSides, ChainPlacing{ChainHangingWay::Straight, metres(0.8), kilograms(0.4), metres(0.3)}}; }
+
+}
+
+void DeskFiller::empty(DeskService* desk) const
+{
+    SetupRecord bare;
+    bare.bar.stock = usualStock();
+    desk->desk().replaceAll({}, {}, bare);
+}
+
+void DeskFiller::stopped(DeskService* desk) const
+{
+    SetupRecord setup = iron();
+    setup.hung = {chains(), {KitItemId{2}, HungOn::BothSides, BandPlacing{false, false, metres(0.05), metres(0.1), Length{}, kilograms(5)}}};
+    desk->desk().replaceAll(marks(), kit(), setup);
+}
+
+void DeskFiller::full(DeskService* desk) const
+{
+    SetupRecord setup = iron();
+    setup.hung = {chains(), {KitItemId{2}, HungOn::LeftOnly, BandPlacing{false, false, metres(0.05), metres(0.1), Length{}, kilograms(5)}},
                   {KitItemId{3}, HungOn::RightOnly, BandPlacing{true, true, metres(2.2), Length{}, metres(0.05), std::nullopt}}};
-    desk->desk().replaceAll(marks,
-                            {{KitItemId{1}, "Chain, 16 mm, 70 cm", true, chain}, {KitItemId{2}, "Band B1", true, band}, {KitItemId{3}, "Band B2", false, band}},
-                            setup);
+    desk->desk().replaceAll(marks(), kit(), setup);
 }

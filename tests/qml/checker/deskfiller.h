@@ -16,6 +16,8 @@ public:
     using QObject::QObject;
     /// As the app starts: no marks, no kit, the usual plates, a bare bar.
     Q_INVOKABLE void empty(DeskService* desk) const;
-    /// Chains and bands that raise every notice a full page can carry.
+    /// Everything known, every caution waiting, and an anchor that might lift: a stop.
+    Q_INVOKABLE void stopped(DeskService* desk) const;
+    /// Chains and bands on one side, the other side and past what was measured.
     Q_INVOKABLE void full(DeskService* desk) const;
 };

@@ -84,6 +84,7 @@ Item {
         function test_page_data() {
             return [{tag: "set-up, empty", component: setupPage, full: false},
                 {tag: "set-up, full", component: setupPage, full: true},
+                {tag: "set-up, stopped", component: setupPage, stopped: true},
                 {tag: "marks, empty", component: marksPage, full: false},
                 {tag: "marks, full", component: marksPage, full: true},
                 {tag: "preferences", component: preferencesPage, full: true},
@@ -101,7 +102,9 @@ Item {
                 {tag: "keypad, refusal", component: keypadPage, full: true, setup: page => testCase.press(page, "1234")}]
         }
         function test_page(row) {
-            if (row.full)
+            if (row.stopped)
+                TheDeskFiller.stopped(TheDesk)
+            else if (row.full)
                 TheDeskFiller.full(TheDesk)
             else
                 TheDeskFiller.empty(TheDesk)
