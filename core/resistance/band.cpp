@@ -27,13 +27,8 @@ Result<HungBand> HungBand::of(const Band& band, const BandHang& hang)
 
 Length HungBand::span(Height bar) const
 {
-    return metres(std::hypot((bar - m_hang.anchorHeight).si(), m_hang.offset.si()));
-}
-
-double HungBand::upright(Height bar) const
-{
-    const Length l = span(bar);
-    return l.si() > 0 ? (bar - m_hang.anchorHeight) / l : 0;
+    const Length z = bar - m_hang.anchorHeight;
+    return metres(std::sqrt((z * z + m_hang.offset * m_hang.offset).si()));
 }
 
 Length HungBand::bandLength(Height bar) const
@@ -41,26 +36,28 @@ Length HungBand::bandLength(Height bar) const
     return m_hang.doubled ? 2 * span(bar) + m_hang.wrap : span(bar);
 }
 
-Force HungBand::verticalPull(Height bar) const
+HungState HungBand::stateAt(Height bar) const
 {
-    return strands() * upright(bar) * m_band.fit.pull(bandLength(bar));
-}
-
-Stiffness HungBand::verticalSlope(Height bar) const
-{
-    const Length l = span(bar), whole = bandLength(bar);
-    if (l.si() <= 0 || whole < m_band.fit.rest())
-        return Stiffness{};
-    const double c = upright(bar), n = strands();
+    const Length z = bar - m_hang.anchorHeight, l = span(bar), whole = m_hang.doubled ? 2 * l + m_hang.wrap : l;
+    HungState state;
+    state.known = m_band.fit.knows(whole);
+    if (l.si() <= 0)
+        return state;
+    const BandPull one = m_band.fit.at(whole);
+    const double c = z / l, n = strands();
+    state.pull = n * c * one.pull;
+    state.alongFloor = n * (m_hang.offset / l) * one.pull;
     // d/dh of n·T(nℓ + w)·z/ℓ with dℓ/dh = z/ℓ
-    return n * (n * c * c * m_band.fit.slope(whole) + (1 - c * c) * (m_band.fit.pull(whole) / l));
+    state.slope = n * (n * c * c * one.slope + (1 - c * c) * (one.pull / l));
+    state.effect = finished(n * c * one.effects[0], n * c * one.effects[1], state.pull);
+    if (m_band.twin && whole > m_band.fit.rest())
+        state.own = ageFactor() * twinRestShare * n * std::abs(c) * (one.slope * whole);
+    return state;
 }
 
-Force HungBand::pullAlongFloor(Height bar) const
-{
-    const Length l = span(bar);
-    return l.si() > 0 ? strands() * (m_hang.offset / l) * m_band.fit.pull(bandLength(bar)) : Force{};
-}
+Force HungBand::verticalPull(Height bar) const { return stateAt(bar).pull; }
+Stiffness HungBand::verticalSlope(Height bar) const { return stateAt(bar).slope; }
+Force HungBand::pullAlongFloor(Height bar) const { return stateAt(bar).alongFloor; }
 
 Force HungBand::meanPull(Height from, Height to) const
 {
@@ -80,24 +77,22 @@ std::optional<Length> HungBand::reach(Length whole) const
 std::optional<Length> HungBand::reachAtRest() const { return reach(m_band.fit.rest()); }
 std::optional<Length> HungBand::reachKnown() const { return reach(m_band.fit.knownUpTo()); }
 
-Effect HungBand::finished(Force first, Force second, Force pull) const
+std::array<Force, Effect::components> HungBand::finished(Force first, Force second, Force pull) const
 {
-    Effect effect;
-    effect.source = m_band.measurement;
-    const double freedom = static_cast<double>(m_band.fit.degreesOfFreedom());
-    effect.degreesOfFreedom = freedom > 0 ? freedom : knownExactly;
-    const double least = m_band.fit.leastShareOfPull() * std::abs(pull.si()), u = std::hypot(first.si(), second.si());
-    const double floor = u < least ? std::copysign(std::sqrt(least * least - u * u), pull.si()) : 0;
-    effect.amount = {ageFactor() * first.si(), ageFactor() * second.si(), ageFactor() * floor};
-    return effect;
+    const double least = m_band.fit.leastShareOfPull() * std::abs(pull.si());
+    const double missing = least * least - first.si() * first.si() - second.si() * second.si();
+    const double floor = missing > 0 ? std::copysign(std::sqrt(missing), pull.si()) : 0;
+    return {ageFactor() * first, ageFactor() * second, ageFactor() * newtons(floor)};
 }
 
-Effect HungBand::effectAt(Height bar) const
+Effect HungBand::effectOf(const std::array<Force, Effect::components>& effect) const
 {
-    const double k = strands() * upright(bar);
-    const auto e = m_band.fit.pullEffects(bandLength(bar));
-    return finished(k * e[0], k * e[1], verticalPull(bar));
+    const double freedom = static_cast<double>(m_band.fit.degreesOfFreedom());
+    return {m_band.measurement, {effect[0].si(), effect[1].si(), effect[2].si()}, freedom > 0 ? freedom : knownExactly};
 }
+
+Effect HungBand::effectAt(Height bar) const { return effectOf(stateAt(bar).effect); }
+Force HungBand::twinUncertaintyAt(Height bar) const { return stateAt(bar).own; }
 
 Effect HungBand::meanEffect(Height from, Height to) const
 {
@@ -105,17 +100,7 @@ Effect HungBand::meanEffect(Height from, Height to) const
         return effectAt(from);
     const auto high = m_band.fit.workEffects(bandLength(to)), low = m_band.fit.workEffects(bandLength(from));
     const Length path = to - from;
-    return finished((high[0] - low[0]) / path, (high[1] - low[1]) / path, meanPull(from, to));
-}
-
-Force HungBand::twinUncertaintyAt(Height bar) const
-{
-    if (!m_band.twin)
-        return Force{};
-    const Length whole = bandLength(bar);
-    if (whole <= m_band.fit.rest())
-        return Force{};
-    return ageFactor() * twinRestShare * strands() * std::abs(upright(bar)) * (m_band.fit.slope(whole) * whole);
+    return effectOf(finished((high[0] - low[0]) / path, (high[1] - low[1]) / path, meanPull(from, to)));
 }
 
 Force HungBand::meanTwinUncertainty(Height from, Height to) const

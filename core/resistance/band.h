@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/measure/uncertainty.h"
 #include "core/resistance/bandfit.h"
+#include "core/resistance/hungstate.h"
 
 #include <optional>
 
@@ -39,6 +39,8 @@ public:
     /// Length of the whole band with the bar there (both strands and the wrap when doubled).
     [[nodiscard]] Length bandLength(Height bar) const;
     [[nodiscard]] bool knows(Height bar) const { return m_band.fit.knows(bandLength(bar)); }
+    /// Everything below at once, for whoever asks at many heights.
+    [[nodiscard]] HungState stateAt(Height bar) const;
     /// Vertical pull on the bar, also past what is known: ask `knows` first.
     [[nodiscard]] Force verticalPull(Height bar) const;
     [[nodiscard]] Stiffness verticalSlope(Height bar) const;
@@ -61,10 +63,11 @@ public:
 private:
     HungBand(const Band& band, const BandHang& hang) : m_band(band), m_hang(hang) {}
     [[nodiscard]] Length span(Height bar) const;
-    [[nodiscard]] double upright(Height bar) const;
     [[nodiscard]] double strands() const { return m_hang.doubled ? 2 : 1; }
     [[nodiscard]] double ageFactor() const { return m_band.old ? 1.5 : 1; }
-    [[nodiscard]] Effect finished(Force first, Force second, Force pull) const;
+    /// Two fitted components with the floor under them.
+    [[nodiscard]] std::array<Force, Effect::components> finished(Force first, Force second, Force pull) const;
+    [[nodiscard]] Effect effectOf(const std::array<Force, Effect::components>& effect) const;
     /// Vertical distance from the anchor at which the band has this whole length.
     [[nodiscard]] std::optional<Length> reach(Length whole) const;
 

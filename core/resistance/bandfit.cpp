@@ -148,27 +148,31 @@ bool BandFit::knows(Length length) const
     return length.si() <= knownUpTo().si() * (1 + 1e-12);
 }
 
-Force BandFit::pull(Length length) const
-{
-    return length <= m_rest ? Force{} : newtons(combine(basis(length / m_rest)));
-}
+Force BandFit::pull(Length length) const { return at(length).pull; }
+Stiffness BandFit::slope(Length length) const { return at(length).slope; }
+std::array<Force, 2> BandFit::pullEffects(Length length) const { return at(length).effects; }
 
-Stiffness BandFit::slope(Length length) const
+BandPull BandFit::at(Length length) const
 {
-    return length < m_rest ? Stiffness{} : newtons(combine(basisSlope(length / m_rest))) / m_rest;
+    if (length < m_rest)
+        return {};
+    const double stretch = length / m_rest, s = stretch - 1;
+    Pair curve{s, 0}, rise{1, 0};
+    if (m_model == BandModel::Quadratic) {
+        curve[1] = s * s;
+        rise[1] = 2 * s;
+    } else if (m_model == BandModel::Rubber) {
+        const double inverse = 1 / stretch, square = inverse * inverse, cube = square * inverse;
+        curve = {stretch - square, 1 - cube};
+        rise = {1 + 2 * cube, 3 * cube * inverse};
+    }
+    const Pair e = effects(curve);
+    return {newtons(combine(curve)), newtons(combine(rise)) / m_rest, {newtons(e[0]), newtons(e[1])}};
 }
 
 Energy BandFit::work(Length length) const
 {
     return length <= m_rest ? Energy{} : newtons(combine(basisIntegral(length / m_rest))) * m_rest;
-}
-
-std::array<Force, 2> BandFit::pullEffects(Length length) const
-{
-    if (length <= m_rest)
-        return {};
-    const Pair e = effects(basis(length / m_rest));
-    return {newtons(e[0]), newtons(e[1])};
 }
 
 std::array<Energy, 2> BandFit::workEffects(Length length) const
@@ -183,22 +187,6 @@ Force BandFit::uncertainty(Length length) const
 {
     const auto e = pullEffects(length);
     return newtons(std::max(std::hypot(e[0].si(), e[1].si()), leastShareOfPull() * std::abs(pull(length).si())));
-}
-
-BandFit::Pair BandFit::basis(double stretch) const
-{
-    return basisOf(m_model, stretch);
-}
-
-BandFit::Pair BandFit::basisSlope(double stretch) const
-{
-    switch (m_model) {
-    case BandModel::Line: return {1, 0};
-    case BandModel::Quadratic: return {1, 2 * (stretch - 1)};
-    case BandModel::Rubber: break;
-    }
-    const double inverse = 1 / stretch, cube = inverse * inverse * inverse;
-    return {1 + 2 * cube, 3 * cube * inverse};
 }
 
 BandFit::Pair BandFit::basisIntegral(double stretch) const

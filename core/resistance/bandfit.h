@@ -26,6 +26,13 @@ enum class BandModel : std::uint8_t {
     Rubber,    ///< a(λ−λ⁻²)+b(1−λ⁻³) (Mooney 1940, Rivlin 1948)
 };
 
+/// What a fit says of one length: pull, slope, and the independent effects of its coefficients' uncertainty on the pull.
+struct BandPull {
+    Force pull;
+    Stiffness slope;
+    std::array<Force, 2> effects{};
+};
+
 /// What a band pulls at a length, as measured: never beyond the longest length measured + 5 %, zero at and below rest.
 class BandFit {
 public:
@@ -56,6 +63,8 @@ public:
     /// The fitted curve, also past what is known: ask `knows` first. Zero at and below rest.
     [[nodiscard]] Force pull(Length length) const;
     [[nodiscard]] Stiffness slope(Length length) const;
+    /// Pull, slope and effects in one go, for whoever asks at many lengths.
+    [[nodiscard]] BandPull at(Length length) const;
     /// Work to stretch from rest to a length, exact.
     [[nodiscard]] Energy work(Length length) const;
     /// Independent effects of the coefficients' uncertainty: on the pull at a length (N), on the work to it (J).
@@ -68,8 +77,6 @@ public:
 
 private:
     using Pair = std::array<double, 2>;
-    [[nodiscard]] Pair basis(double stretch) const;
-    [[nodiscard]] Pair basisSlope(double stretch) const;
     [[nodiscard]] Pair basisIntegral(double stretch) const;
     [[nodiscard]] Pair effects(const Pair& gradient) const;
     [[nodiscard]] double combine(const Pair& terms) const;

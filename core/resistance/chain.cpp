@@ -104,11 +104,25 @@ Length HungChain::meanLengthOffFloor(Height from, Height to) const
     return metres(m_strands * meanClamp((from - m_hang.lead).si(), (to - m_hang.lead).si(), m_moving.si()));
 }
 
-Mass HungChain::massAt(Height bar) const
+Mass HungChain::leadMassAt(Height bar) const
 {
     const double s = m_hang.lead.si(), h = bar.si();
-    const double leadShare = h <= 0 ? 0 : s > 0 ? std::min(h / s, 1.0) : 1;
-    return m_chain.perLength.value * lengthOffFloor(bar) + leadShare * m_hang.leadMass;
+    return (h <= 0 ? 0 : s > 0 ? std::min(h / s, 1.0) : 1) * m_hang.leadMass;
+}
+
+HungState HungChain::stateAt(Height bar) const
+{
+    const Length up = lengthOffFloor(bar);
+    HungState state;
+    state.pull = weight(m_chain.perLength.value * up + leadMassAt(bar));
+    state.slope = massSlopeAt(bar) * standardGravity;
+    state.effect[0] = weight(m_chain.perLength.u * up);
+    return state;
+}
+
+Mass HungChain::massAt(Height bar) const
+{
+    return m_chain.perLength.value * lengthOffFloor(bar) + leadMassAt(bar);
 }
 
 LinearDensity HungChain::massSlopeAt(Height bar) const

@@ -4,6 +4,7 @@
 #include "core/measure/result.h"
 #include "core/measure/uncertainty.h"
 #include "core/measure/units.h"
+#include "core/resistance/hungstate.h"
 
 #include <optional>
 
@@ -55,6 +56,8 @@ public:
     [[nodiscard]] const Chain& chain() const { return m_chain; }
     [[nodiscard]] const ChainHang& hang() const { return m_hang; }
 
+    /// Pull, slope and effect at once, for whoever asks at many heights.
+    [[nodiscard]] HungState stateAt(Height bar) const;
     [[nodiscard]] Mass massAt(Height bar) const;
     [[nodiscard]] LinearDensity massSlopeAt(Height bar) const;
     /// Exact mean between two heights, `from` below `to`.
@@ -71,6 +74,7 @@ public:
 private:
     HungChain(const Chain& chain, const ChainHang& hang);
     [[nodiscard]] Length lengthOffFloor(Height bar) const;
+    [[nodiscard]] Mass leadMassAt(Height bar) const;
     [[nodiscard]] Length meanLengthOffFloor(Height from, Height to) const;
 
     Chain m_chain;

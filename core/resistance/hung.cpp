@@ -37,6 +37,20 @@ PullKind kind(const HungItem& item)
                       item);
 }
 
+HungState stateAt(const HungItem& item, Height bar)
+{
+    return std::visit(Cases{[&](const HungChain& c) { return c.stateAt(bar); }, [&](const HungBand& b) { return b.stateAt(bar); },
+                            [&](const HungHelp& h) {
+                                HungState state;
+                                state.pull = pull(item, bar);
+                                state.slope = slope(item, bar);
+                                state.effect[0] = sign(h) * h.pull.readingU();
+                                state.known = knows(item, bar);
+                                return state;
+                            }},
+                      item);
+}
+
 bool knows(const HungItem& item, Height bar)
 {
     return std::visit(Cases{[](const HungChain&) { return true; }, [&](const HungBand& b) { return b.knows(bar); },
@@ -84,12 +98,6 @@ Mass movingMass(const HungItem& item, Height bar)
     return chain ? chain->massAt(bar) : Mass{};
 }
 
-Force pullAlongFloor(const HungItem& item, Height bar)
-{
-    const auto* band = std::get_if<HungBand>(&item);
-    return band ? band->pullAlongFloor(bar) : Force{};
-}
-
 Effect effect(const HungItem& item, Height bar)
 {
     return std::visit(Cases{[&](const HungChain& c) { return single(c.chain().measurement, weight(c.uncertaintyAt(bar))); },
@@ -104,12 +112,6 @@ Effect meanEffect(const HungItem& item, Height from, Height to)
                             [&](const HungBand& b) { return b.meanEffect(from, to); },
                             [&](const HungHelp& h) { return single(h.pull.measurement(), sign(h) * h.pull.readingU()); }},
                       item);
-}
-
-Force ownUncertainty(const HungItem& item, Height bar)
-{
-    const auto* band = std::get_if<HungBand>(&item);
-    return band ? band->twinUncertaintyAt(bar) : Force{};
 }
 
 Force meanOwnUncertainty(const HungItem& item, Height from, Height to)

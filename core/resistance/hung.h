@@ -26,16 +26,15 @@ namespace hung {
 
 /// Past what is known a pull is a stand-in that keeps sums finite: ask `knows` first. Means are exact, `from` below `to`.
 [[nodiscard]] PullKind kind(const HungItem& item);
+[[nodiscard]] HungState stateAt(const HungItem& item, Height bar);
 [[nodiscard]] bool knows(const HungItem& item, Height bar);
 [[nodiscard]] Force pull(const HungItem& item, Height bar);
 [[nodiscard]] Stiffness slope(const HungItem& item, Height bar);
 [[nodiscard]] Force meanPull(const HungItem& item, Height from, Height to);
 [[nodiscard]] Mass movingMass(const HungItem& item, Height bar);
-[[nodiscard]] Force pullAlongFloor(const HungItem& item, Height bar);
 [[nodiscard]] Effect effect(const HungItem& item, Height bar);
 [[nodiscard]] Effect meanEffect(const HungItem& item, Height from, Height to);
 /// What no other item shares: a band standing in for its twin.
-[[nodiscard]] Force ownUncertainty(const HungItem& item, Height bar);
 [[nodiscard]] Force meanOwnUncertainty(const HungItem& item, Height from, Height to);
 /// Heights where the pull has a corner, in any order; also where knowledge ends.
 void appendKinks(const HungItem& item, std::vector<Height>& out);

@@ -2,6 +2,8 @@
 #include "core/resistance/pullsum.h"
 
 #include <algorithm>
+#include <array>
+#include <boost/container/small_vector.hpp>
 #include <cmath>
 
 namespace steelyard {
@@ -20,18 +22,34 @@ void addOwn(Uncertainty& sum, double amount)
     sum.add(e);
 }
 
-Reading reading(Force value, const Uncertainty& uncertainty)
-{
-    return {value, newtons(uncertainty.standard()), newtons(uncertainty.giveOrTake()), uncertainty.degreesOfFreedom()};
 }
 
-}
+/// All that is asked at one height: the pulls, and u with its degrees of freedom.
+struct PullSum::AtHeight {
+    CurveSample sample;
+    double degreesOfFreedom = knownExactly;
+};
 
 PullSum::PullSum(const Setup& setup) : m_setup(setup), m_iron(weight(setup.bar + setup.collars + setup.plates))
 {
     each([this](const HungItem& item) { hung::appendKinks(item, m_kinks); });
     std::sort(m_kinks.begin(), m_kinks.end());
     m_kinks.erase(std::unique(m_kinks.begin(), m_kinks.end(), [](Height a, Height b) { return (b - a).si() < hair; }), m_kinks.end());
+    numberSources();
+}
+
+void PullSum::numberSources()
+{
+    each([this](const HungItem& item) {
+        // what an effect comes from, and how well it is known, is the same at every height
+        const Effect effect = hung::effect(item, m_setup.path.top);
+        const auto known = effect.source == ownSource ? m_sources.end() : std::find_if(m_sources.begin(), m_sources.end(), [&](const Source& s) { return s.id == effect.source; });
+        m_sourceOf.push_back(static_cast<std::size_t>(known - m_sources.begin()));
+        if (known == m_sources.end())
+            m_sources.push_back({effect.source, effect.degreesOfFreedom});
+        else
+            known->degreesOfFreedom = std::min(known->degreesOfFreedom, effect.degreesOfFreedom);
+    });
 }
 
 bool PullSum::knows(Height h) const
@@ -62,11 +80,19 @@ Force PullSum::total(Height h) const
     return sum;
 }
 
-Force PullSum::ofSide(Side side, Height h) const
+BothSides PullSum::sides(Height h) const
 {
-    Force sum;
-    for (const HungItem& item : side == Side::Left ? m_setup.left : m_setup.right)
-        sum += hung::pull(item, h);
+    BothSides sum{m_iron, {}, {}, {}, {}};
+    const auto add = [&](const std::vector<HungItem>& items, Force& pull) {
+        for (const HungItem& item : items) {
+            const HungState state = hung::stateAt(item, h);
+            pull += state.pull;
+            sum.alongFloor += state.alongFloor;
+            sum.slope += state.slope;
+        }
+    };
+    add(m_setup.left, sum.left);
+    add(m_setup.right, sum.right);
     return sum;
 }
 
@@ -77,10 +103,15 @@ Stiffness PullSum::slope(Height h) const
     return sum;
 }
 
+bool PullSum::atKink(Height h) const
+{
+    const auto next = std::lower_bound(m_kinks.begin(), m_kinks.end(), h - metres(hair));
+    return next != m_kinks.end() && (*next - h).si() <= hair;
+}
+
 Stiffness PullSum::steepest(Height h) const
 {
-    const bool atKink = std::any_of(m_kinks.begin(), m_kinks.end(), [&](Height k) { return std::abs((k - h).si()) <= hair; });
-    if (!atKink)
+    if (!atKink(h))
         return slope(h);
     const Stiffness below = slope(h - metres(2 * hair)), above = slope(h + metres(2 * hair));
     return std::abs(below.si()) > std::abs(above.si()) ? below : above;
@@ -100,44 +131,59 @@ Mass PullSum::movingMass(Height h) const
     return sum;
 }
 
-Force PullSum::alongFloor(Height h) const
+PullSum::AtHeight PullSum::lookedAt(Height h) const
 {
-    Force sum;
-    each([&](const HungItem& item) { sum += hung::pullAlongFloor(item, h); });
-    return sum;
+    using Amount = std::array<Force, Effect::components>;
+    AtHeight seen;
+    CurveSample& s = seen.sample;
+    s.height = h;
+    s.iron = m_iron;
+    s.total = m_iron;
+    boost::container::small_vector<Amount, 12> amounts(m_sources.size(), Amount{});
+    Stiffness slope;
+    double own = 0;
+    std::size_t i = 0;
+    each([&](const HungItem& item) {
+        const HungState state = hung::stateAt(item, h);
+        const PullKind kind = hung::kind(item);
+        (kind == PullKind::Chain ? s.chain : kind == PullKind::Band ? s.band : s.help) += state.pull;
+        s.total += state.pull;
+        s.known = s.known && state.known;
+        slope += state.slope;
+        own += state.own.si() * state.own.si();
+        Amount& sum = amounts[m_sourceOf[i++]];
+        for (std::size_t c = 0; c < Effect::components; ++c)
+            sum[c] += state.effect[c];
+    });
+    const double iron = weight(m_setup.uIron).si(), mark = ((atKink(h) ? steepest(h) : slope) * m_setup.path.uMark).si();
+    double squares = own + iron * iron + mark * mark, weighted = 0;
+    for (std::size_t k = 0; k < amounts.size(); ++k) {
+        const double first = amounts[k][0].si(), second = amounts[k][1].si(), floor = amounts[k][2].si();
+        const double estimated = first * first + second * second;
+        squares += estimated + floor * floor;
+        weighted += estimated * estimated / m_sources[k].degreesOfFreedom;
+    }
+    s.u = newtons(std::sqrt(squares));
+    seen.degreesOfFreedom = weighted > 0 ? squares * squares / weighted : knownExactly;
+    return seen;
 }
 
 CurveSample PullSum::sample(Height h) const
 {
-    CurveSample s;
-    s.height = h;
-    s.iron = m_iron;
-    s.total = m_iron;
-    each([&](const HungItem& item) {
-        const Force pull = hung::pull(item, h);
-        (hung::kind(item) == PullKind::Chain ? s.chain : hung::kind(item) == PullKind::Band ? s.band : s.help) += pull;
-        s.total += pull;
-        s.known = s.known && hung::knows(item, h);
-    });
-    const Uncertainty uncertainty = uncertaintyAt(h);
-    s.u = newtons(uncertainty.standard());
-    s.giveOrTake = s.u.si() > 0 ? coverageFactor95ForPictures(uncertainty.degreesOfFreedom()) * s.u : Force{};
-    return s;
+    AtHeight seen = lookedAt(h);
+    if (seen.sample.u.si() > 0)
+        seen.sample.giveOrTake = coverageFactor95ForPictures(seen.degreesOfFreedom) * seen.sample.u;
+    return seen.sample;
 }
 
-Uncertainty PullSum::uncertaintyAt(Height h) const
+Reading PullSum::at(Height h) const
 {
-    Uncertainty sum;
-    each([&](const HungItem& item) {
-        sum.add(hung::effect(item, h));
-        addOwn(sum, hung::ownUncertainty(item, h).si());
-    });
-    addOwn(sum, weight(m_setup.uIron).si());
-    addOwn(sum, (steepest(h) * m_setup.path.uMark).si());
-    return sum;
+    const AtHeight seen = lookedAt(h);
+    const Force u = seen.sample.u;
+    return {seen.sample.total, u, u.si() > 0 ? coverageFactor95(seen.degreesOfFreedom) * u : Force{}, seen.degreesOfFreedom};
 }
 
-Uncertainty PullSum::meanUncertainty(Height from, Height to) const
+Reading PullSum::meanReading(Height from, Height to) const
 {
     Uncertainty sum;
     each([&](const HungItem& item) {
@@ -145,19 +191,10 @@ Uncertainty PullSum::meanUncertainty(Height from, Height to) const
         addOwn(sum, hung::meanOwnUncertainty(item, from, to).si());
     });
     addOwn(sum, weight(m_setup.uIron).si());
-    const double m = mean(from, to).si(), path = (to - from).si();
+    const Force value = mean(from, to);
+    const double m = value.si(), path = (to - from).si();
     addOwn(sum, std::hypot(m - total(from).si(), total(to).si() - m) / path * m_setup.path.uMark.si());
-    return sum;
-}
-
-Reading PullSum::at(Height h) const
-{
-    return reading(total(h), uncertaintyAt(h));
-}
-
-Reading PullSum::meanReading(Height from, Height to) const
-{
-    return reading(mean(from, to), meanUncertainty(from, to));
+    return {value, newtons(sum.standard()), newtons(sum.giveOrTake()), sum.degreesOfFreedom()};
 }
 
 std::vector<Height> PullSum::kinksBetween(Height from, Height to) const

@@ -5,6 +5,21 @@
 
 namespace steelyard {
 
+/// What pulls at one height, side by side.
+struct BothSides {
+    Force iron, left, right;
+    Force alongFloor;
+    Stiffness slope;
+
+    [[nodiscard]] Force difference() const { return left > right ? left - right : right - left; }
+    /// Of the whole pull, iron among it, whichever way it goes.
+    [[nodiscard]] Force size() const
+    {
+        const Force total = iron + left + right;
+        return total < Force{} ? -total : total;
+    }
+};
+
 /// Everything that pulls on one bar, summed: the ground that readings, warnings and the drawn curve stand on.
 class PullSum {
 public:
@@ -12,17 +27,14 @@ public:
 
     [[nodiscard]] bool knows(Height h) const;
     [[nodiscard]] Force total(Height h) const;
-    [[nodiscard]] Force ofSide(Side side, Height h) const;
+    [[nodiscard]] BothSides sides(Height h) const;
     [[nodiscard]] Stiffness slope(Height h) const;
     /// The steeper of the slopes just below and just above.
     [[nodiscard]] Stiffness steepest(Height h) const;
     [[nodiscard]] Force mean(Height from, Height to) const;
     [[nodiscard]] Mass movingMass(Height h) const;
-    [[nodiscard]] Force alongFloor(Height h) const;
     [[nodiscard]] CurveSample sample(Height h) const;
 
-    [[nodiscard]] Uncertainty uncertaintyAt(Height h) const;
-    [[nodiscard]] Uncertainty meanUncertainty(Height from, Height to) const;
     [[nodiscard]] Reading at(Height h) const;
     [[nodiscard]] Reading meanReading(Height from, Height to) const;
 
@@ -41,9 +53,22 @@ private:
             f(item);
     }
 
+    struct AtHeight;
+    [[nodiscard]] AtHeight lookedAt(Height h) const;
+    [[nodiscard]] bool atKink(Height h) const;
+    void numberSources();
+
+    /// A source of error, or one that no item shares: the place where its effects add up.
+    struct Source {
+        SourceId id;
+        double degreesOfFreedom = knownExactly;
+    };
+
     const Setup& m_setup;
     Force m_iron;
     std::vector<Height> m_kinks;
+    std::vector<Source> m_sources;
+    std::vector<std::size_t> m_sourceOf; ///< for each item, left before right
 };
 
 /// Warnings of a set-up over its path, in the order of their codes.

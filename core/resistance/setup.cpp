@@ -72,11 +72,12 @@ std::vector<Height> sampleHeights(const PullSum& sum, Height from, Height to, st
     if (stops.size() + 2 > count)
         stops.resize(count - 2);
     const std::size_t even = count - stops.size();
+    heights.reserve(count);
     for (std::size_t i = 0; i < even; ++i)
         heights.push_back(from + static_cast<double>(i) / static_cast<double>(even - 1) * (to - from));
     heights.back() = to;
-    heights.insert(heights.end(), stops.begin(), stops.end());
-    std::sort(heights.begin(), heights.end());
+    const auto corners = heights.insert(heights.end(), stops.begin(), stops.end());
+    std::inplace_merge(heights.begin(), corners, heights.end());
     return heights;
 }
 
@@ -133,7 +134,9 @@ Result<PullCurve> pullCurve(const Setup& setup, std::size_t samples)
     curve.anchorPull = greatestAnchorPull(setup, sum);
     curve.ready = pathKnown && (!path.rack || curve.rack);
     curve.warnings = setupWarnings(setup, sum);
-    for (const Height h : sampleHeights(sum, path.bottom, path.top, std::min<std::size_t>(samples, 200)))
+    const auto heights = sampleHeights(sum, path.bottom, path.top, std::min<std::size_t>(samples, 200));
+    curve.samples.reserve(heights.size());
+    for (const Height h : heights)
         curve.samples.push_back(sum.sample(h));
     return curve;
 }

@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/measure/roots.h"
+#include "core/resistance/crossings.h"
 #include "core/resistance/pullsum.h"
 
 #include <algorithm>
-#include <array>
-#include <boost/math/tools/minima.hpp>
 #include <cmath>
 #include <limits>
 
@@ -92,79 +90,54 @@ void bandWarnings(Warnings& out, const HungBand& band, Side side, const LiftPath
     knowledgeWarnings(out, reach ? anchor - *reach : none, reach ? anchor + *reach : none, side, path);
 }
 
-/// The lowest height on a stretch from which f is above 0; pieces between corners are smooth. A hump that stays below 0
-/// at the heights looked at is climbed to its summit.
-template <typename F>
-std::optional<Height> firstAbove(const F& f, const std::vector<Height>& stops)
+/// The corners of the part of the path over which all is known, its ends among them; empty when nothing is.
+std::vector<Height> knownCorners(const PullSum& sum, const LiftPath& path)
 {
-    constexpr int parts = 8;
-    for (std::size_t i = 0; i + 1 < stops.size(); ++i) {
-        const double a = stops[i].si(), b = stops[i + 1].si();
-        const double inset = std::min(hair, (b - a) / 10);
-        std::array<double, parts + 1> at{}, value{};
-        for (int k = 0; k <= parts; ++k) {
-            at[k] = k == 0 ? a + inset : k == parts ? b - inset : a + (b - a) * k / parts;
-            value[k] = f(at[k]);
-            if (value[k] > 0)
-                return k == 0 ? stops[i] : metres(signChange(f, at[k - 1], at[k]));
-            if (k < 2 || value[k - 1] <= value[k] || value[k - 1] < value[k - 2])
-                continue;
-            // a smooth summit stands no higher over the middle of three heights than the middle over the lower of the others
-            if (2 * value[k - 1] - std::min(value[k - 2], value[k]) <= 0)
-                continue;
-            constexpr int bits = 26;
-            const auto [summit, depth] = boost::math::tools::brent_find_minima([&](double h) { return -f(h); }, at[k - 2], at[k], bits);
-            if (depth < 0)
-                return metres(signChange(f, at[k - 2], summit));
-        }
-    }
-    return std::nullopt;
+    std::vector<Height> corners = sum.kinksBetween(path.bottom, path.top);
+    corners.insert(corners.begin(), path.bottom);
+    corners.push_back(path.top);
+    const auto known = [&](std::size_t piece) { return sum.knows(corners[piece] + (corners[piece + 1] - corners[piece]) / 2); };
+    while (corners.size() > 1 && !known(corners.size() - 2))
+        corners.pop_back();
+    while (corners.size() > 1 && !known(0))
+        corners.erase(corners.begin());
+    return corners;
 }
 
-void wholeWarnings(Warnings& out, const Setup& setup, const PullSum& sum)
+void shapeWarnings(Warnings& out, const PullSum& sum, const std::vector<Height>& corners)
 {
-    const LiftPath& path = setup.path;
-    std::vector<Height> stops = sum.kinksBetween(path.bottom, path.top);
-    stops.insert(stops.begin(), path.bottom);
-    stops.push_back(path.top);
-    // what lies past the ends of a measurement is not warned about as if it were known
-    const auto known = [&](std::size_t piece) { return sum.knows(stops[piece] + (stops[piece + 1] - stops[piece]) / 2); };
-    while (stops.size() > 1 && !known(stops.size() - 2))
-        stops.pop_back();
-    while (stops.size() > 1 && !known(0))
-        stops.erase(stops.begin());
-    if (stops.size() < 2)
-        return;
-
-    const auto difference = [&](double h) { return (sum.ofSide(Side::Left, metres(h)) - sum.ofSide(Side::Right, metres(h))).si(); };
-    const auto total = [&](double h) { return sum.total(metres(h)).si(); };
-    if (const auto h = firstAbove([&](double at) { return std::abs(difference(at)) - unevenShare * std::abs(total(at)); }, stops)) {
-        const double just = std::min(h->si() + hair, path.top.si());
-        out.add(Code::SidesUneven, difference(just) > 0 ? Side::Left : Side::Right, h);
+    const Crossings path(corners, [&](Height h) { return sum.sides(h); });
+    if (const auto h = path.firstAbove([](const BothSides& s) { return (s.difference() - unevenShare * s.size()).si(); })) {
+        const BothSides just = sum.sides(std::min(*h + metres(hair), corners.back()));
+        out.add(Code::SidesUneven, just.left > just.right ? Side::Left : Side::Right, h);
     }
-    const double steady = 1e-9 * std::abs(total(path.bottom.si()));
-    if (const auto h = firstAbove([&](double at) { return -sum.slope(metres(at)).si() - steady; }, stops))
+    const double steady = 1e-9 * std::abs(sum.total(corners.front()).si());
+    if (const auto h = path.firstAbove([&](const BothSides& s) { return -s.slope.si() - steady; }))
         out.add(Code::NotRising, Side::Both, h);
-
-    const auto along = [&](double sign) {
-        return [&sum, &total, sign](double at) { return sign * sum.alongFloor(metres(at)).si() - alongShare * std::abs(total(at)); };
-    };
-    if (const auto h = firstAbove(along(1), stops))
+    if (const auto h = path.firstAbove([](const BothSides& s) { return (s.alongFloor - alongShare * s.size()).si(); }))
         out.add(Code::PulledForward, Side::Both, h);
-    if (const auto h = firstAbove(along(-1), stops))
+    if (const auto h = path.firstAbove([](const BothSides& s) { return (-s.alongFloor - alongShare * s.size()).si(); }))
         out.add(Code::PulledBack, Side::Both, h);
+}
 
+void limitWarnings(Warnings& out, const Limits& limits, const PullSum& sum, const std::vector<Height>& corners)
+{
+    if (!limits.cap && !limits.safetyRating)
+        return;
+    const Crossings path(corners, [&](Height h) { return sum.sample(h); });
     const auto over = [&](Code code, const std::optional<Mass>& limit) {
         if (!limit)
             return;
-        const double most = weight(*limit).si();
-        if (const auto h = firstAbove([&](double at) { return sum.at(metres(at)).unfavourable().si() - most; }, stops))
+        const auto above = [&](const CurveSample& s) {
+            // the factor for pictures tells which side of the limit it is, but for a sliver
+            const Force quick = s.total + s.giveOrTake - weight(*limit);
+            return std::abs(quick.si()) > 2e-5 * s.u.si() ? quick.si() : (sum.at(s.height).unfavourable() - weight(*limit)).si();
+        };
+        if (const auto h = path.firstAbove(above))
             out.add(code, Side::Both, h);
     };
-    over(Code::OverCap, setup.limits.cap);
-    over(Code::OverSafetyRating, setup.limits.safetyRating);
-    if (setup.limits.rackRating && path.rack && sum.knows(*path.rack) && sum.at(*path.rack).unfavourable() > weight(*setup.limits.rackRating))
-        out.add(Code::OverRackRating, Side::Both, path.rack);
+    over(Code::OverCap, limits.cap);
+    over(Code::OverSafetyRating, limits.safetyRating);
 }
 
 }
@@ -184,7 +157,14 @@ std::vector<SetupWarning> setupWarnings(const Setup& setup, const PullSum& sum)
     };
     items(setup.left, Side::Left);
     items(setup.right, Side::Right);
-    wholeWarnings(out, setup, sum);
+    // what lies past the ends of a measurement is not warned about as if it were known
+    if (const auto corners = knownCorners(sum, setup.path); corners.size() > 1) {
+        shapeWarnings(out, sum, corners);
+        limitWarnings(out, setup.limits, sum, corners);
+    }
+    const auto& rack = setup.path.rack;
+    if (setup.limits.rackRating && rack && sum.knows(*rack) && sum.at(*rack).unfavourable() > weight(*setup.limits.rackRating))
+        out.add(Code::OverRackRating, Side::Both, rack);
     if (setup.limits.sleeve && setup.platesThickness > *setup.limits.sleeve)
         out.add(Code::SleeveFull, Side::Both, std::nullopt);
     return out.sorted();

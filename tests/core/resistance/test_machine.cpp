@@ -57,7 +57,7 @@ private Q_SLOTS:
         QVERIFY(hung::slope(aid, metres(0.95)) > Stiffness{});
         QVERIFY(hung::knows(aid, metres(0.9)) && hung::knows(aid, metres(1.9)) && !hung::knows(aid, metres(0.89)) && !hung::knows(aid, metres(1.91)));
         QCOMPARE(hung::movingMass(aid, metres(1)), Mass{});
-        QCOMPARE(hung::pullAlongFloor(aid, metres(1)), Force{});
+        QCOMPARE(hung::stateAt(aid, metres(1)).alongFloor, Force{});
         QCOMPARE(hung::effect(aid, metres(1)).amount[0], -3.0);
         QCOMPARE(hung::meanEffect(aid, metres(1), metres(1.2)).source, SourceId{5});
         const double rough = tests::roughMean([&](double h) { return hung::pull(aid, metres(h)).si(); }, 0.9, 1.3);
