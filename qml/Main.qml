@@ -30,7 +30,7 @@ ApplicationWindow {
         property: "textFactor"
         value: Theme.textFactors[ThePreferences.textSize]
     }
-    Flow {
+    PageFlow {
         id: flow
         anchors.fill: parent
     }

@@ -8,7 +8,7 @@ import Steelyard.Ui
 ControlCase {
     id: root
 
-    required property Flow flow
+    required property PageFlow flow
 
     function part(name: string): Item {
         let found = null

@@ -14,7 +14,7 @@ Item {
     width: 360
     height: 720
 
-    Flow {
+    PageFlow {
         id: flow
         anchors.fill: parent
         focus: true

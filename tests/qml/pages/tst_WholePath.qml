@@ -21,7 +21,7 @@ Item {
         id: frame
         width: 360
         height: 720
-        Flow {
+        PageFlow {
             id: flow
             anchors.fill: parent
         }
