@@ -11,6 +11,8 @@ template <typename... Fs>
 struct Cases : Fs... {
     using Fs::operator()...;
 };
+template <typename... Fs>
+Cases(Fs...) -> Cases<Fs...>;
 
 double sign(const HungHelp& h) { return h.helps ? -1 : 1; }
 
