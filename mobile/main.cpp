@@ -6,7 +6,25 @@
 #include <QApplication>
 #include <QQmlApplicationEngine>
 #include <QQuickStyle>
+#include <QQuickWindow>
 #include <QTimer>
+
+#include <cstdio>
+
+namespace {
+
+/// For whoever times the start from outside.
+void sayFirstFrame(QObject* root)
+{
+    auto* window = qobject_cast<QQuickWindow*>(root);
+    QObject::connect(window, &QQuickWindow::frameSwapped, window, [] {
+        std::puts("first frame");
+        std::fflush(stdout);
+        QCoreApplication::quit();
+    });
+}
+
+}
 
 int main(int argc, char* argv[])
 {
@@ -28,6 +46,8 @@ int main(int argc, char* argv[])
     engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Steelyard/Ui/Main.qml")));
     if (engine.rootObjects().isEmpty())
         return 1;
+    if (QApplication::arguments().contains(QStringLiteral("--first-frame")))
+        sayFirstFrame(engine.rootObjects().constFirst());
     const bool selfTest = QApplication::arguments().contains(QStringLiteral("--self-test"));
     if (selfTest)
         QTimer::singleShot(200, &app, &QCoreApplication::quit);
