@@ -116,8 +116,9 @@ FitPicture BandEditor::picture() const
         shortest = std::min(shortest, y);
         heaviest = std::max(heaviest, x);
         const bool open = h.leftOut || (odd && odd->index == i);
+        const QString name = h.leftOut ? tr("%1, left out").arg(i + 1) : open ? tr("%1, odd").arg(i + 1) : QString::number(i + 1);
         p.points.append(QVariantMap{{QStringLiteral("x"), x}, {QStringLiteral("y"), y}, {QStringLiteral("odd"), open},
-                                    {QStringLiteral("label"), open ? tr("%1, odd").arg(i + 1) : QString::number(i + 1)}});
+                                    {QStringLiteral("label"), name}});
     }
     if (longest <= 0)
         return p;

@@ -63,7 +63,7 @@ void setState(SetupAnswer& answer, const WeighedUp& weighed)
     case Readiness::NotToBeUsed:
         answer.stop = true;
         answer.state = tr("DO NOT LIFT");
-        answer.reason = tr("See what is over its limit.");
+        answer.reason = tr("See what forbids it.");
         return;
     case Readiness::LookOver:
         answer.reason = tr("Look it over first.");

@@ -223,6 +223,7 @@ void BandEditorTest::pictureIsTheFit()
     QCOMPARE(second.value(QStringLiteral("x")).toDouble(), 7.5);
     QCOMPARE(second.value(QStringLiteral("y")).toDouble(), 124.5);
     QVERIFY(second.value(QStringLiteral("odd")).toBool());
+    QCOMPARE(second.value(QStringLiteral("label")).toString(), QStringLiteral("2, left out"));
     QVERIFY(!p.points.at(0).toMap().value(QStringLiteral("odd")).toBool());
     QCOMPARE(p.fit.size(), p.low.size());
     QCOMPARE(p.fit.size(), p.high.size());

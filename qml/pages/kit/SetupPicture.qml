@@ -18,7 +18,8 @@ Column {
     Words {
         width: root.width
         objectName: "answer"
-        text: root.view.answer.title
+        // a value and its give-or-take stay on one line
+        text: root.view.answer.title.replace(/ ± /g, "\u00a0±\u00a0")
         size: Theme.title
         strong: true
         lineHeight: Theme.snug

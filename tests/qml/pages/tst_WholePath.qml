@@ -37,7 +37,7 @@ Item {
         }
         /** "97.0 ± 1.9" at a place of the title, as numbers with the unit of the last place shown. */
         function said(title: string, place: string): var {
-            const found = new RegExp("([\\d.]+)(?: ± ([\\d.]+))?(?: kg)? " + place).exec(title)
+            const found = new RegExp("([\\d.]+)(?:\\s±\\s([\\d.]+))?(?: kg)? " + place).exec(title)
             testCase.verify(found, place + " in: " + title)
             const decimals = (found[1].split(".")[1] ?? "").length
             return {value: Number(found[1]), give: Number(found[2] ?? 0), half: 0.5 * Math.pow(10, -decimals) + 1e-9}
