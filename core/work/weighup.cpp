@@ -141,12 +141,14 @@ std::vector<Caution> cautionsFor(const Setup& setup, const PullCurve& curve, std
     if (anyOf(setup, [](const HungItem& item) { return std::holds_alternative<HungChain>(item); }))
         add(CautionCode::Chains, std::nullopt);
     if (anyOf(setup, band(false)))
-        add(CautionCode::BandsBelow, curve.anchorPull ? std::optional(asMass(*curve.anchorPull)) : std::nullopt);
+        add(CautionCode::BandsBelow, curve.ready && curve.anchorPull ? std::optional(asMass(*curve.anchorPull)) : std::nullopt);
     if (anyOf(setup, band(true))) {
         Setup slipped = setup;
         for (auto* side : {&slipped.left, &slipped.right})
             std::erase_if(*side, band(true));
-        add(CautionCode::BandsAbove, asMass(PullSum(slipped).total(setup.path.bottom)));
+        const PullSum left(slipped);
+        const bool known = left.knows(setup.path.bottom);
+        add(CautionCode::BandsAbove, known ? std::optional(asMass(left.total(setup.path.bottom))) : std::nullopt);
     }
     return cautions;
 }

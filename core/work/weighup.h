@@ -20,7 +20,8 @@ enum class CautionCode : std::uint8_t { Chains, BandsBelow, BandsAbove };
 /// One caution of a set-up, with the mass it is about.
 struct Caution {
     CautionCode code;
-    /// Bands below: greatest pull on one anchor. Bands above: what she holds at the bottom if the bands slip.
+    /// Bands below: greatest pull on one anchor. Bands above: what she holds at the bottom if the bands slip. None when a
+    /// measurement does not reach that far.
     std::optional<Mass> mass;
     bool lookedOver = false;
     bool operator==(const Caution&) const = default;

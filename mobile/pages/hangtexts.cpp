@@ -20,7 +20,7 @@ QString howChain(const ChainPlacing& c)
 {
     const QString ways[] = {tr("straight"), tr("doubled"), tr("bunched")};
     const QString way = ways[static_cast<int>(c.way)];
-    return c.lead.si() > 0 ? tr("%1, on a %2 cm lead").arg(way, say::centimetres(c.lead)) : tr("%1, no lead").arg(way);
+    return c.lead.si() > 0 ? tr("%1, on a lead of %2 cm").arg(way, say::centimetres(c.lead)) : tr("%1, no lead").arg(way);
 }
 
 QString howBand(const BandPlacing& b)

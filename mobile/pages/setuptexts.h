@@ -19,7 +19,7 @@ namespace setuptexts {
 [[nodiscard]] std::vector<NoticeRow> notices(const steelyard::WeighedUp& weighed);
 [[nodiscard]] std::vector<CautionRow> cautions(const steelyard::WeighedUp& weighed);
 [[nodiscard]] QString readingAt(const steelyard::WeighedUp& weighed, steelyard::Height height);
-/// How a thing hangs, in words: "doubled, on a 45 cm lead".
+/// How a thing hangs, in words: "doubled, on a lead of 45 cm".
 [[nodiscard]] QString howItHangs(const steelyard::HungRecord& record);
 
 }

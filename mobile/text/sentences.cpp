@@ -6,6 +6,8 @@
 #include <QCoreApplication>
 #include <QHash>
 
+#include <cmath>
+
 namespace sentences {
 
 using namespace steelyard;
@@ -14,6 +16,13 @@ using Code = SetupWarningCode;
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("sentences", text); }
+
+/// What a caution is about is never said too low: up to the next whole kilogram.
+QString atMost(Mass mass)
+{
+    constexpr double gram = 1e-3;
+    return say::plain(std::ceil(inKilograms(mass) - gram), 0);
+}
 
 QString sided(Side side, const char* left, const char* right, const char* both)
 {
@@ -93,7 +102,7 @@ Said weakAnchor(const WeakAnchor& anchor)
 {
     return {tr(QT_TRANSLATE_NOOP("sentences", "The anchor of %1 may lift")).arg(QString::fromStdString(anchor.item)),
             tr(QT_TRANSLATE_NOOP("sentences", "Do not lift this. Up to %1 kg pull it up, %2 kg hold it: it takes %3 times the pull. Hold it down with more."))
-                .arg(say::plain(inKilograms(anchor.pull), 0), say::mass(anchor.heldBy), say::plain(leastHoldFactor, 1))};
+                .arg(atMost(anchor.pull), say::mass(anchor.heldBy), say::plain(leastHoldFactor, 1))};
 }
 
 bool forbids(Code code)
@@ -186,18 +195,20 @@ CautionText caution(const Caution& c)
                 {tr(QT_TRANSLATE_NOOP("sentences", "The plain lift is stable.")), tr(QT_TRANSLATE_NOOP("sentences", "Last link still down at the top.")),
                  tr(QT_TRANSLATE_NOOP("sentences", "Feet clear of chain on the walk-out.")), tr(QT_TRANSLATE_NOOP("sentences", "Even on both sides, collars on."))}};
     case CautionCode::BandsBelow: {
-        const QString kg = c.mass ? say::plain(inKilograms(*c.mass), 0) : QStringLiteral("?");
+        const QString anchor = c.mass ? tr(QT_TRANSLATE_NOOP("sentences", "Each pulls up to %1 kg up on its anchor: it must hold well over that.")).arg(atMost(*c.mass))
+                                      : tr(QT_TRANSLATE_NOOP("sentences", "How hard each pulls up on its anchor is not known: measure it further."));
         return {tr(QT_TRANSLATE_NOOP("sentences", "Bands from below: before it is ready")),
-                {tr(QT_TRANSLATE_NOOP("sentences", "Each pulls up to %1 kg up on its anchor: it must hold well over that.")).arg(kg),
+                {anchor,
                  tr(QT_TRANSLATE_NOOP("sentences", "No cuts or thin places. Faces out of the band's line.")),
                  tr(QT_TRANSLATE_NOOP("sentences", "Release the bands before changing plates."))}};
     }
     case CautionCode::BandsAbove:
         break;
     }
-    const QString kg = c.mass ? say::plain(inKilograms(*c.mass), 0) : QStringLiteral("?");
+    const QString slip = c.mass ? tr(QT_TRANSLATE_NOOP("sentences", "If a band slips she holds %1 kg at the bottom: safeties in.")).arg(atMost(*c.mass))
+                                : tr(QT_TRANSLATE_NOOP("sentences", "What she holds at the bottom if a band slips is not known: safeties in."));
     return {tr(QT_TRANSLATE_NOOP("sentences", "Bands from above: before it is ready")),
-            {tr(QT_TRANSLATE_NOOP("sentences", "If a band slips she holds %1 kg at the bottom: safeties in.")).arg(kg),
+            {slip,
              tr(QT_TRANSLATE_NOOP("sentences", "No cuts or thin places. Faces out of the band's line.")),
              tr(QT_TRANSLATE_NOOP("sentences", "Never strip plates with the bands on."))}};
 }

@@ -309,7 +309,7 @@ void SetupViewTest::hangingRows()
     const auto said = [&](int row, const char* role) { return formcheck::shown(*m_view->hanging(), row, role).toString(); };
     QCOMPARE(m_view->hanging()->rowCount(), 3);
     QCOMPARE(said(0, "what"), QStringLiteral("Chain"));
-    QCOMPARE(said(0, "how"), QStringLiteral("doubled, on a 45 cm lead"));
+    QCOMPARE(said(0, "how"), QStringLiteral("doubled, on a lead of 45 cm"));
     QCOMPARE(said(0, "leftPiece"), QStringLiteral("one"));
     QCOMPARE(said(0, "rightPiece"), QStringLiteral("one"));
     QCOMPARE(said(1, "how"), QStringLiteral("doubled, anchored at 10 cm, 20 cm behind"));

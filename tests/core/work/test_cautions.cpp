@@ -36,6 +36,7 @@ private Q_SLOTS:
     void bandsBelowSayThePullOnOneAnchor();
     void doubledBandPullsWithBothStrands();
     void bandsAboveSayWhatSheHoldsIfTheySlip();
+    void massPastTheMeasurementIsNotSaid();
     void onlyWhatWasLookedOverIsMarked();
 };
 
@@ -92,6 +93,26 @@ void CautionsTest::bandsAboveSayWhatSheHoldsIfTheySlip()
     // what hangs otherwise stays: 0.90 m of 5.7 kg/m chain on either side
     const auto withChain = cautionsOf({samples::hung(1, ChainPlacing{}), samples::hung(2, samples::bandAt(2.4, true))});
     VERIFY_NEAR_SHARE(withChain[1].mass->si(), 100 + 2 * 0.90 * 5.7, 1e-12);
+}
+
+void CautionsTest::massPastTheMeasurementIsNotSaid()
+{
+    // what is known of the path would be too little
+    BandPlacing doubled = samples::bandAt(0);
+    doubled.doubled = true;
+    const auto below = cautionsOf({samples::hung(2, doubled)});
+    QCOMPARE(below.size(), std::size_t(1));
+    QVERIFY(!below[0].mass);
+    // bands from above that go past theirs: without them all is known
+    const auto above = cautionsOf({samples::hung(2, samples::bandAt(3.4, true))});
+    VERIFY_NEAR_SHARE(above[0].mass->si(), 100.0, 1e-12);
+    // the other way round: what stays on is not known
+    BandPlacing further = samples::bandAt(0.1);
+    further.doubled = true;
+    further.handle = metres(0.40);
+    const auto both = cautionsOf({samples::hung(2, samples::bandAt(2.4, true)), samples::hung(3, further)});
+    QCOMPARE(both.size(), std::size_t(2));
+    QVERIFY(!both[0].mass && !both[1].mass);
 }
 
 void CautionsTest::onlyWhatWasLookedOverIsMarked()
