@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/tour/hand.h"
+
+#include <QCoreApplication>
+#include <QEventLoop>
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QQmlComponent>
+#include <QTimer>
+
+#include <algorithm>
+
+namespace {
+
+/// The item of that name that shows, nearest to the root.
+QQuickItem* shown(QQuickItem* root, const QString& name)
+{
+    if (!root || !root->isVisible())
+        return nullptr;
+    if (root->objectName() == name && root->width() > 0 && root->height() > 0)
+        return root;
+    for (QQuickItem* child : root->childItems())
+        if (QQuickItem* found = shown(child, name))
+            return found;
+    return nullptr;
+}
+
+void collectOptions(QQuickItem* root, QList<QQuickItem*>& options)
+{
+    if (!root->isVisible())
+        return;
+    if (root->property("markable").toBool())
+        options << root;
+    else
+        for (QQuickItem* child : root->childItems())
+            collectOptions(child, options);
+}
+
+}
+
+Hand::Hand(QQuickWindow& window, QQmlEngine& engine) : m_window(window)
+{
+    QQmlComponent component(&engine);
+    component.setData("import QtQuick\nimport Steelyard.Controls\nQtObject { function forget() { TapGuard.forget() } }", {});
+    m_guard.reset(component.create());
+}
+
+QQuickItem* Hand::page() const
+{
+    const auto* flow = m_window.property("flow").value<QQuickItem*>();
+    return flow ? flow->property("currentItem").value<QQuickItem*>() : nullptr;
+}
+
+QString Hand::pageType() const
+{
+    const QQuickItem* item = page();
+    const QString type = item ? QString::fromLatin1(item->metaObject()->className()) : QString();
+    return type.left(type.indexOf(QStringLiteral("_QMLTYPE_")));
+}
+
+void Hand::settle(int frames)
+{
+    for (int i = 0; i < frames; ++i) {
+        QEventLoop loop;
+        const auto swapped = QObject::connect(&m_window, &QQuickWindow::frameSwapped, &loop, &QEventLoop::quit);
+        QTimer::singleShot(2000, &loop, [&] { loop.exit(1); });
+        m_window.update();
+        if (loop.exec() != 0)
+            qWarning("no frame came within two seconds");
+        QObject::disconnect(swapped);
+        QCoreApplication::sendPostedEvents();
+    }
+}
+
+QString Hand::perform(const QString& deed)
+{
+    const QStringList words = deed.split(QLatin1Char(' '));
+    if (words.size() == 2 && words[0] == QStringLiteral("press"))
+        return press(words[1]);
+    if (words.size() == 3 && words[0] == QStringLiteral("choose"))
+        return choose(words[1], words[2].toInt());
+    if (words.size() != 2 || words[0] != QStringLiteral("key"))
+        return QStringLiteral("no such deed: ") + deed;
+    for (const QChar key : words[1]) {
+        QQuickItem* found = shown(page(), QStringLiteral("key ") + (key == QLatin1Char('.') ? QStringLiteral("point") : QString(key)));
+        if (!found)
+            return QStringLiteral("no key ") + key;
+        if (const QString trouble = tap(*found); !trouble.isEmpty())
+            return trouble;
+    }
+    return {};
+}
+
+QString Hand::press(const QString& path)
+{
+    QQuickItem* item = page();
+    for (const QString& name : path.split(QLatin1Char('/')))
+        item = shown(item, name);
+    if (!item)
+        return QStringLiteral("%1 does not show on %2").arg(path, pageType());
+    return tap(*item);
+}
+
+QString Hand::choose(const QString& name, int option)
+{
+    QQuickItem* row = shown(page(), name);
+    QList<QQuickItem*> options;
+    if (row)
+        collectOptions(row, options);
+    if (option < 0 || option >= options.size())
+        return QStringLiteral("%1 has no option %2 on %3").arg(name).arg(option).arg(pageType());
+    return tap(*options[option]);
+}
+
+QString Hand::tap(QQuickItem& item)
+{
+    bring(item);
+    const QPointF at = item.mapToScene(QPointF(item.width() / 2, item.height() / 2));
+    if (!QRectF(QPointF(), QSizeF(m_window.size())).contains(at))
+        return QStringLiteral("%1 is out of reach on %2").arg(item.objectName(), pageType());
+    // a hand waits between two taps; the tour does not
+    if (m_guard)
+        QMetaObject::invokeMethod(m_guard.get(), "forget");
+    for (const auto& [type, buttons] : {std::pair(QEvent::MouseButtonPress, Qt::LeftButton), {QEvent::MouseButtonRelease, Qt::NoButton}}) {
+        QMouseEvent event(type, at, m_window.mapToGlobal(at), Qt::LeftButton, buttons, Qt::NoModifier);
+        QCoreApplication::sendEvent(&m_window, &event);
+    }
+    settle(1);
+    return {};
+}
+
+void Hand::bring(QQuickItem& item)
+{
+    for (QQuickItem* up = item.parentItem(); up; up = up->parentItem()) {
+        auto* content = up->property("contentItem").value<QQuickItem*>();
+        const qreal most = up->property("contentHeight").toReal() - up->height();
+        if (!up->inherits("QQuickFlickable") || !content || most <= 0)
+            continue;
+        const qreal top = item.mapToItem(content, QPointF()).y();
+        up->setProperty("contentY", std::clamp(top - (up->height() - item.height()) / 2, 0.0, most));
+    }
+}
+
+bool Hand::pageDown()
+{
+    const qreal before = page()->property("contentY").toReal();
+    sendKey(Qt::Key_PageDown);
+    return page()->property("contentY").toReal() > before;
+}
+
+void Hand::sendKey(int key)
+{
+    for (const QEvent::Type type : {QEvent::KeyPress, QEvent::KeyRelease}) {
+        QKeyEvent event(type, key, Qt::NoModifier);
+        QCoreApplication::sendEvent(&m_window, &event);
+    }
+}

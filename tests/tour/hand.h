@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QQmlEngine>
+#include <QQuickItem>
+#include <QQuickWindow>
+#include <QString>
+
+#include <memory>
+
+/** What a person does to the window: scrolls to a key, taps it, types a number. Trouble is said, not thrown. */
+class Hand {
+public:
+    Hand(QQuickWindow& window, QQmlEngine& engine);
+
+    /// "press NAME", "press NAME/PART", "choose NAME 2" (the third option of a row), "key 62.5" on the keypad.
+    /// Names are object names of what shows on the current page. Empty when done, else what was in the way.
+    [[nodiscard]] QString perform(const QString& deed);
+    /// Pages down by the keyboard; false when the page was at its end.
+    [[nodiscard]] bool pageDown();
+    /// Lets every layout and picture come to rest.
+    void settle(int frames = 2);
+    [[nodiscard]] QQuickItem* page() const;
+    /// The type of the current page, as its file is called.
+    [[nodiscard]] QString pageType() const;
+
+private:
+    [[nodiscard]] QString press(const QString& path);
+    [[nodiscard]] QString choose(const QString& name, int option);
+    [[nodiscard]] QString tap(QQuickItem& item);
+    void bring(QQuickItem& item);
+    void sendKey(int key);
+
+    QQuickWindow& m_window;
+    std::unique_ptr<QObject> m_guard;
+};

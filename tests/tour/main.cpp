@@ -1,0 +1,245 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mobile/deskservice.h"
+#include "mobile/preferences.h"
+#include "mobile/typeface.h"
+#include "tests/tour/hand.h"
+#include "tests/tour/itinerary.h"
+#include "tests/tour/seasonfile.h"
+
+#include <QApplication>
+#include <QDir>
+#include <QDirIterator>
+#include <QElapsedTimer>
+#include <QQmlApplicationEngine>
+#include <QQuickStyle>
+#include <QRegularExpression>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QThreadPool>
+
+#include <algorithm>
+#include <atomic>
+#include <cstdio>
+
+namespace {
+
+/// How the app looks in a picture.
+struct Look {
+    QString name;
+    int theme = 0;
+    int textSize = 0;
+};
+
+QStringList& warnings()
+{
+    static QStringList list;
+    return list;
+}
+
+void noteWarning(QtMsgType type, const QMessageLogContext& context, const QString& text)
+{
+    if (type == QtFatalMsg)
+        std::fprintf(stderr, "%s\n", qPrintable(text));
+    // the machine's own affairs are not the app's
+    if (type == QtDebugMsg || type == QtInfoMsg || text.contains(QStringLiteral("propagateSizeHints")) || text.startsWith(QStringLiteral("QStandardPaths")))
+        return;
+    warnings() << QStringLiteral("%1: %2").arg(QLatin1String(context.category), text);
+}
+
+/// As most see it, then as some do.
+const std::vector<Look>& looks()
+{
+    static const std::vector<Look> all = {{QStringLiteral("light"), 0, 0}, {QStringLiteral("dark"), 1, 0}, {QStringLiteral("sun"), 2, 0}, {QStringLiteral("largest-text"), 0, 3}};
+    return all;
+}
+
+/// A page of one colour, or of hardly more, was not painted.
+bool painted(const QImage& image)
+{
+    QSet<QRgb> colours;
+    for (int y = 0; y < image.height(); y += 3)
+        for (int x = 0; x < image.width() && colours.size() < 8; x += 3)
+            colours.insert(image.pixel(x, y));
+    return colours.size() >= 8;
+}
+
+/** Walks through the app and takes its pictures. */
+class Tour {
+public:
+    Tour(QQuickWindow& window, QQmlEngine& engine, DeskService& desk, Preferences& preferences, const QDir& folder)
+        : m_window(window), m_hand(window, engine), m_desk(desk), m_preferences(preferences), m_folder(folder), m_season(seasonfile::all())
+    {
+        for (const SeasonSetup& setup : m_season)
+            m_troubles << setup.faults;
+    }
+
+    /// Every state in the first look, the main one of each page in the others too.
+    void walk(const QString& form, QSize size)
+    {
+        m_window.resize(size);
+        int number = 0;
+        for (const Stop& stop : itinerary()) {
+            ++number;
+            const QString picture = QStringLiteral("%1-%2-%3-").arg(number, 2, 10, QLatin1Char('0')).arg(stop.name, form);
+            put(looks().front());
+            if (!reach(stop, picture))
+                continue;
+            for (const Look& look : looks()) {
+                put(look);
+                takeAll(picture + look.name);
+                if (!stop.everywhere)
+                    break;
+            }
+        }
+    }
+    /// Every page that the app has must have been in a picture.
+    void missNoPage()
+    {
+        QDirIterator pages(QStringLiteral(":/qt/qml/Steelyard/Pages"), {QStringLiteral("*Page.qml")}, QDir::Files, QDirIterator::Subdirectories);
+        if (!pages.hasNext())
+            m_troubles << QStringLiteral("the app's pages are not to be found");
+        while (pages.hasNext()) {
+            pages.next();
+            const QString page = pages.fileInfo().completeBaseName();
+            if (!m_seen.contains(page))
+                m_troubles << QStringLiteral("no picture of %1").arg(page);
+        }
+    }
+    void waitForPictures()
+    {
+        m_writers.waitForDone();
+        if (m_unwritten > 0)
+            m_troubles << QStringLiteral("%1 pictures cannot be written").arg(m_unwritten.load());
+    }
+    [[nodiscard]] const QStringList& troubles() const { return m_troubles; }
+    [[nodiscard]] int pictures() const { return m_pictures; }
+
+private:
+    void put(const Look& look)
+    {
+        m_preferences.setTheme(look.theme);
+        m_preferences.setTextSize(look.textSize);
+    }
+    bool reach(const Stop& stop, const QString& picture)
+    {
+        const auto setup = std::find_if(m_season.begin(), m_season.end(), [&](const SeasonSetup& s) { return s.name == stop.season; });
+        if (setup == m_season.end()) {
+            m_troubles << picture + QStringLiteral(": no set-up ") + stop.season;
+            return false;
+        }
+        m_desk.desk().replaceAll(setup->marks, setup->kit, setup->setup);
+        auto* flow = m_window.property("flow").value<QObject*>();
+        QMetaObject::invokeMethod(flow, "go", Q_ARG(int, flow->property("kitPlace").toInt()));
+        m_hand.settle(1);
+        for (const QString& deed : stop.deeds)
+            if (const QString trouble = m_hand.perform(deed); !trouble.isEmpty()) {
+                m_troubles << picture + QStringLiteral(": ") + trouble;
+                return false;
+            }
+        if (m_hand.pageType() != stop.page) {
+            m_troubles << QStringLiteral("%1: ended on %2 instead of %3").arg(picture, m_hand.pageType(), stop.page);
+            return false;
+        }
+        m_seen.insert(stop.page);
+        return true;
+    }
+    /// The page from its top, and as often further down as it takes to see all of it.
+    void takeAll(const QString& picture)
+    {
+        m_hand.page()->setProperty("contentY", 0);
+        take(picture);
+        for (int part = 2; m_hand.page()->property("overflowing").toBool() && m_hand.pageDown(); ++part)
+            take(QStringLiteral("%1-%2").arg(picture).arg(part));
+    }
+    void take(const QString& name)
+    {
+        m_hand.settle();
+        const QImage image = m_window.grabWindow();
+        if (image.size() != m_window.size() * m_window.devicePixelRatio() || !painted(image))
+            m_troubles << name + QStringLiteral(": nothing is painted");
+        ++m_pictures;
+        m_writers.start([this, image, path = m_folder.filePath(name + QStringLiteral(".png"))] {
+            if (!image.save(path))
+                ++m_unwritten;
+        });
+    }
+
+    QQuickWindow& m_window;
+    Hand m_hand;
+    DeskService& m_desk;
+    Preferences& m_preferences;
+    QDir m_folder;
+    std::vector<SeasonSetup> m_season;
+    QSet<QString> m_seen;
+    QStringList m_troubles;
+    int m_pictures = 0;
+    std::atomic<int> m_unwritten = 0;
+    QThreadPool m_writers;
+};
+
+/// Pictures of an earlier tour would pass for new ones.
+void clear(QDir& folder)
+{
+    static const QRegularExpression ours(QStringLiteral("^\\d\\d-.*-(phone|tablet)-(light|dark|sun|largest-text)(-\\d+)?\\.png$"));
+    for (const QString& file : folder.entryList(QDir::Files))
+        if (ours.match(file).hasMatch())
+            folder.remove(file);
+}
+
+}
+
+int main(int argc, char* argv[])
+{
+    qInstallMessageHandler(noteWarning);
+    QApplication app(argc, argv); // Qt Charts draws with widgets
+    if (argc != 2) {
+        std::fputs("steelyard_tour FOLDER: writes a numbered picture of every page in its main states; earlier ones of its own go\n", stderr);
+        return 2;
+    }
+    QDir folder(QString::fromLocal8Bit(argv[1]));
+    if (!folder.mkpath(QStringLiteral("."))) {
+        std::fprintf(stderr, "%s cannot be made\n", argv[1]);
+        return 2;
+    }
+    clear(folder);
+
+    // the user's own preferences stay as they are
+    const QTemporaryDir settings;
+    QSettings::setDefaultFormat(QSettings::IniFormat);
+    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
+    QApplication::setOrganizationName(QStringLiteral("Steelyard"));
+    QApplication::setApplicationName(QStringLiteral("Tour"));
+    QQuickStyle::setStyle(QStringLiteral("Basic"));
+    typeface::install();
+
+    DeskService desk;
+    Preferences preferences;
+    DeskForeign::instance = &desk;
+    PreferencesForeign::instance = &preferences;
+    QElapsedTimer clock;
+    clock.start();
+    QStringList troubles;
+    int pictures = 0;
+    {
+        QQmlApplicationEngine engine;
+        engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+        engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Steelyard/Ui/Main.qml")));
+        auto* window = engine.rootObjects().isEmpty() ? nullptr : qobject_cast<QQuickWindow*>(engine.rootObjects().first());
+        if (window) {
+            Tour tour(*window, engine, desk, preferences, folder);
+            tour.walk(QStringLiteral("phone"), {360, 720});
+            tour.walk(QStringLiteral("tablet"), {1280, 800});
+            tour.missNoPage();
+            tour.waitForPictures();
+            troubles = tour.troubles();
+            pictures = tour.pictures();
+        } else {
+            troubles << QStringLiteral("the app's window does not open");
+        }
+    }
+    troubles << warnings();
+    for (const QString& trouble : troubles)
+        std::fprintf(stderr, "%s\n", qPrintable(trouble));
+    std::printf("%d pictures in %.1f s, %d troubles\n", pictures, static_cast<double>(clock.elapsed()) / 1000, static_cast<int>(troubles.size()));
+    return troubles.isEmpty() ? 0 : 1;
+}
