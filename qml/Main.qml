@@ -33,5 +33,6 @@ ApplicationWindow {
     PageFlow {
         id: flow
         anchors.fill: parent
+        focus: true
     }
 }

@@ -147,9 +147,17 @@ private:
     void takeAll(const QString& picture)
     {
         m_hand.page()->setProperty("contentY", 0);
-        take(picture);
-        for (int part = 2; m_hand.page()->property("overflowing").toBool() && m_hand.pageDown(); ++part)
-            take(QStringLiteral("%1-%2").arg(picture).arg(part));
+        m_hand.settle(1);
+        if (!m_hand.page()->property("overflowing").toBool()) {
+            take(picture);
+            return;
+        }
+        int part = 0;
+        do
+            take(QStringLiteral("%1-%2").arg(picture).arg(++part));
+        while (m_hand.pageDown());
+        if (part == 1)
+            m_troubles << picture + QStringLiteral(": the page goes on, but not by the keyboard");
     }
     void take(const QString& name)
     {
