@@ -42,14 +42,25 @@ QString titleOf(const PullCurve& curve, const LiftPath& path)
 QString moreOf(const PullCurve& curve)
 {
     QStringList parts;
-    if (curve.zoneLeast)
-        parts << tr("sticking zone %1 to %2 kg").arg(say::plain(inKilograms(asMass(*curve.zoneLeast)), 0), say::plain(inKilograms(asMass(*curve.zoneGreatest)), 0));
+    const auto whole = [](const std::optional<Force>& f) { return f ? say::plain(inKilograms(asMass(*f)), 0) : QString(); };
+    const QString least = whole(curve.zoneLeast), greatest = whole(curve.zoneGreatest);
+    if (least != greatest)
+        parts << tr("sticking zone %1 to %2 kg").arg(least, greatest);
     if (curve.rack)
         parts << tr("off the rack %1 kg").arg(say::pull(*curve.rack).sentence());
     if (curve.work)
         parts << tr("work %1 J a rep").arg(say::plain(curve.work->si(), 0));
     parts << tr("moves %1 kg at the bottom, %2 at the top").arg(say::plain(inKilograms(curve.movingBottom), 1), say::plain(inKilograms(curve.movingTop), 1));
     return parts.join(QStringLiteral(" · "));
+}
+
+/// What forbids the lift stands where it is decided, also when the notice itself is scrolled away.
+QString firstStop(const WeighedUp& weighed)
+{
+    for (const NoticeRow& row : notices(weighed))
+        if (row.stop)
+            return row.head;
+    return tr("See what forbids it.");
 }
 
 void setState(SetupAnswer& answer, const WeighedUp& weighed)
@@ -63,7 +74,7 @@ void setState(SetupAnswer& answer, const WeighedUp& weighed)
     case Readiness::NotToBeUsed:
         answer.stop = true;
         answer.state = tr("DO NOT LIFT");
-        answer.reason = tr("See what forbids it.");
+        answer.reason = firstStop(weighed);
         return;
     case Readiness::LookOver:
         answer.reason = tr("Look it over first.");

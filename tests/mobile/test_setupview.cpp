@@ -58,6 +58,7 @@ private Q_SLOTS:
     void titleSaysTheMarksWithTheirGiveOrTake();
     void titleOfAnUnknownStretch();
     void titleWithoutAZone();
+    void zonesRangeOnlyWhereThereIsOne();
     void floorLiftWithoutPlates();
     void everyState();
     void marksAreTheEngines();
@@ -148,6 +149,16 @@ void SetupViewTest::titleWithoutAZone()
     show(samples::marks(0.8, 1.4), samples::setup(102.5));
     QCOMPARE(m_view->answer().title, QStringLiteral("102.5 kg at the bottom, 102.5 at the top"));
     QCOMPARE(m_view->marks().size(), 2);
+}
+
+void SetupViewTest::zonesRangeOnlyWhereThereIsOne()
+{
+    show(tall(), samples::setup(102.5));
+    QVERIFY2(!m_view->answer().more.contains(QStringLiteral("sticking zone")), qPrintable(m_view->answer().more));
+    show(tall(), chainAndBand());
+    QVERIFY2(m_view->answer().more.startsWith(QStringLiteral("sticking zone %1 to %2 kg").arg(std::lround(asMass(*weighed().curve->zoneLeast).si()))
+                                                  .arg(std::lround(asMass(*weighed().curve->zoneGreatest).si()))),
+             qPrintable(m_view->answer().more));
 }
 
 void SetupViewTest::floorLiftWithoutPlates()
@@ -341,6 +352,7 @@ void SetupViewTest::stopsComeFirst()
     held.heldBy = kilograms(5);
     show(samples::marks(0.9, 1.5), samples::setup(100, {samples::hung(2, held)}));
     QVERIFY(m_view->answer().stop);
+    QCOMPARE(m_view->answer().reason, QStringLiteral("The anchor of Band may lift"));
     QVERIFY(formcheck::shown(*list, 0, "stop").toBool());
     QCOMPARE(formcheck::shown(*list, 0, "head").toString(), QStringLiteral("The anchor of Band may lift"));
 }

@@ -154,7 +154,7 @@ private:
         }
         int part = 0;
         do
-            take(QStringLiteral("%1-%2").arg(picture).arg(++part));
+            take(QStringLiteral("%1-%2").arg(picture).arg(++part, 2, 10, QLatin1Char('0')));
         while (m_hand.pageDown());
         if (part == 1)
             m_troubles << picture + QStringLiteral(": the page goes on, but not by the keyboard");
