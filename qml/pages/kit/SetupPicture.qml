@@ -19,7 +19,7 @@ Column {
         width: root.width
         objectName: "answer"
         // a value and its give-or-take stay on one line
-        text: root.view.answer.title.replace(/ ± /g, "\u00a0±\u00a0")
+        text: root.view.answer.title.split(" ± ").join("\u00a0±\u00a0")
         size: Theme.title
         strong: true
         lineHeight: Theme.snug
