@@ -83,8 +83,11 @@ Json read(std::string_view line)
         return Json::parse(line.begin(), line.end(), watch);
     } catch (const Json::parse_error& fault) {
         throw Refused{"not JSON from byte " + std::to_string(fault.byte)};
-    } catch (const Json::out_of_range&) {
-        throw Refused{"out of range: a number is too large"};
+    } catch (const Json::out_of_range& fault) {
+        // its text ends in the number, between quotes
+        const std::string text = fault.what();
+        const auto from = text.find('\'');
+        throw Refused{"out of range: " + (from == std::string::npos ? "a number" : text.substr(from, 60)) + " is too large"};
     }
 }
 
