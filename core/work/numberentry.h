@@ -30,7 +30,7 @@ struct EntryLimits {
 /// not taken; no key is dropped unsaid.
 class NumberEntry {
 public:
-    explicit NumberEntry(EntryLimits limits) : m_limits(limits) {}
+    explicit NumberEntry(const EntryLimits& limits) : m_limits(limits) {}
 
     /// A digit or '.'; the refusal if it was not taken. The text does not change then.
     std::optional<EntryRefusal> press(char key);
