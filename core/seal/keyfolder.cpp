@@ -94,8 +94,8 @@ Outcome<KeyFileCopies> KeyFolder::read() const
     for (std::size_t at = 0; at < names.size(); ++at) {
         const Outcome<std::optional<ByteBuffer>> bytes = contents(m_folder / names[at]);
         if (!bytes)
-            return bytes.code();
-        if (!*bytes)
+            copies.states[at] = CopyState::Unreadable;
+        if (!bytes || !*bytes)
             continue;
         const Outcome<KeyFile> file = decode(**bytes);
         if (!file && file.code() != Code::KeyFileDamagedRestoreBackup)
@@ -105,6 +105,8 @@ Outcome<KeyFileCopies> KeyFolder::read() const
             copies.candidates.push_back(*file);
     }
     if (copies.candidates.empty()) {
+        if (std::find(copies.states.begin(), copies.states.end(), CopyState::Unreadable) != copies.states.end())
+            return Code::FileUnreadableTryAgain;
         const bool missing = copies.states == std::array{CopyState::Missing, CopyState::Missing};
         return missing ? Code::KeyFileMissingFindFolder : Code::KeyFileDamagedRestoreBackup;
     }

@@ -12,6 +12,7 @@ enum class CopyState {
     Whole,
     Missing,
     Damaged,
+    Unreadable, ///< the storage gave an error
 };
 
 /// What the two copies say: their states, and the files that are whole, newest first, each once.
@@ -33,7 +34,7 @@ class KeyFolder {
 public:
     explicit KeyFolder(std::filesystem::path folder) : m_folder(std::move(folder)) {}
 
-    /// Candidates are never empty: neither copy there, both damaged, either one newer than us, or two vaults' are codes.
+    /// Candidates are never empty: neither copy there, neither whole, either one newer than us, or two vaults' are codes.
     [[nodiscard]] Outcome<KeyFileCopies> read() const;
     /// Refused, each copy is either the old one or this one.
     Outcome<Done> write(const KeyFile& file) const;

@@ -65,8 +65,8 @@ void read(std::string_view typed, TypedCode& code)
 {
     const bool apart = partsTellGroups(typed);
     std::size_t group = 0;
-    for (std::size_t at = 0; at < typed.size(); ++at) {
-        if (separates(typed[at])) {
+    for (const char c : typed) {
+        if (separates(c)) {
             if (apart && code.groups[group].size > 0 && group + 1 < RecoveryCode::groupCount)
                 ++group;
             continue;
@@ -75,7 +75,7 @@ void read(std::string_view typed, TypedCode& code)
             ++group;
         TypedGroup& current = code.groups[group];
         if (current.size < current.symbols.size())
-            current.symbols[current.size] = symbolOf(typed[at]);
+            current.symbols[current.size] = symbolOf(c);
         ++current.size;
     }
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/seal/stretch.h"
 
-#include <cmath>
 #include <sodium.h>
 
 namespace steelyard::seal {
@@ -18,9 +17,9 @@ static_assert(sizeof(Salt) == crypto_pwhash_argon2id_SALTBYTES);
 
 Outcome<Done> checkCost(const StretchCost& cost)
 {
-    if (cost.memory > costliestStretch.memory || cost.passCount > costliestStretch.passCount)
+    if (cost.memory.count > costliestStretch.memory.count || cost.passCount > costliestStretch.passCount)
         return Code::StretchTooCostlyRestoreBackup;
-    if (cost.memory < weakestStretch.memory || cost.passCount < weakestStretch.passCount)
+    if (cost.memory.count < weakestStretch.memory.count || cost.passCount < weakestStretch.passCount)
         return Code::StretchTooWeakRestoreBackup;
     return Done{};
 }
@@ -65,7 +64,7 @@ Outcome<StretchCost> chooseCost(const StretchTrial& trial)
         taken = *time;
         return true;
     };
-    while (taken < shortest && chosen.memory < mostMemoryChosen)
+    while (taken < shortest && chosen.memory.count < mostMemoryChosen.count)
         if (!tryStep({{2 * chosen.memory.count}, chosen.passCount}))
             break;
     while (taken < shortest && chosen.passCount < costliestStretch.passCount) {

@@ -4,14 +4,13 @@
 #include "core/seal/keys.h"
 
 #include <chrono>
-#include <compare>
 
 namespace steelyard::seal {
 
 /// An amount of memory in units of 1024 bytes, the unit in which Argon2 counts.
 struct Kibibytes {
     std::uint32_t count = 0;
-    auto operator<=>(const Kibibytes&) const = default;
+    bool operator==(const Kibibytes&) const = default;
 };
 
 /// `count` times 1024 KiB.

@@ -1,11 +1,15 @@
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Prints the key file of version 1 that test_keyfile expects, worked out apart from the code under test.
+"""Works out the key file of version 1 that test_keyfile expects, apart from the code under test.
+
+Run with the header that holds it, it fails where they differ; run alone, it prints the bytes.
 
 BLAKE2b comes from Python's hashlib; HChaCha20, ChaCha20 and Poly1305 are written down after RFC 8439 and
 draft-irtf-cfrg-xchacha-03. The random source gives 0, 1, 2 … 250, 0, 1 … one byte after another.
 """
 import hashlib
+import re
 import struct
+import sys
 
 CONSTANTS = struct.unpack("<4I", b"expand 32-byte k")
 
@@ -87,5 +91,15 @@ def key_file():
 
 
 if __name__ == "__main__":
+    # draft-irtf-cfrg-xchacha-03, appendix A.3.1: the tag.
+    sample = xchacha_wrap(bytes(range(0x80, 0xA0)), bytes(range(0x40, 0x58)), bytes.fromhex("50515253C0C1C2C3C4C5C6C7"),
+                          b"Ladies and Gentlemen of the class of '99: If I could offer you only one tip for the future, "
+                          b"sunscreen would be it.")
+    if sample[-16:].hex() != "c0875924c1c7987947deafd8780acf49":
+        sys.exit("the cipher written down here is wrong")
     text = key_file().hex()
+    if len(sys.argv) > 1:
+        with open(sys.argv[1], encoding="utf-8") as header:
+            held = "".join(re.findall(r'(?m)^    "([0-9a-f]+)"', header.read()))
+        sys.exit(0 if held == text else "the header holds other bytes")
     print("\n".join(text[at:at + 96] for at in range(0, len(text), 96)))

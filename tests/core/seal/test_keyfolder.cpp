@@ -267,6 +267,14 @@ private Q_SLOTS:
         QCOMPARE(nowhere.write(newRing().file()).code(), Code::WriteFailedTryAgain);
         QVERIFY(QDir(m_dir->path()).mkdir("vault.key"));
         QCOMPARE(folder().read().code(), Code::FileUnreadableTryAgain);
+        put(1, spoilt(bytesAs(newRing().file()), Fate::Torn));
+        QCOMPARE(folder().read().code(), Code::FileUnreadableTryAgain);
+        put(1, bytesAs(newRing().file()));
+        const Outcome<KeyFileCopies> copies = folder().read();
+        QVERIFY(copies);
+        QVERIFY(copies->states == (std::array{CopyState::Unreadable, CopyState::Whole}));
+        QVERIFY(openNewest(*copies, byPassphrase));
+        QCOMPARE(folder().heal(copies->candidates[0]).code(), Code::WriteFailedTryAgain);
         QCOMPARE(folder().write(newRing().file()).code(), Code::WriteFailedTryAgain);
         QCOMPARE(openNewest(KeyFileCopies{}, byPassphrase).code(), Code::KeyFileMissingFindFolder);
     }

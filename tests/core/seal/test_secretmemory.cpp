@@ -154,6 +154,7 @@ private Q_SLOTS:
         QCOMPARE(text.characterCount(), std::size_t(4));
         text.removeLast();
         QCOMPARE(text.view(), std::string_view("a\u00E9\u20AC"));
+        QCOMPARE(QByteArray(text.view().data() + text.view().size(), 4), QByteArray(4, '\0'));
         text.removeLast();
         QCOMPARE(text.view(), std::string_view("a\u00E9"));
         text.removeLast();

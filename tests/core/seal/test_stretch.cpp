@@ -38,7 +38,7 @@ private:
 StretchTrial machine(nanoseconds atFloor, Kibibytes has = mebibytes(1024))
 {
     return [=](const StretchCost& cost) -> Outcome<nanoseconds> {
-        if (cost.memory > has)
+        if (cost.memory.count > has.count)
             return Code::StretchRefusedCloseOthers;
         return atFloor * cost.memory.count / weakestStretch.memory.count * cost.passCount / weakestStretch.passCount;
     };
@@ -157,7 +157,7 @@ private Q_SLOTS:
             const Outcome<StretchCost> cost = chooseCost(trial);
             RC_ASSERT(cost.ok());
             RC_ASSERT(checkCost(*cost).ok());
-            RC_ASSERT(cost->memory <= mostMemoryChosen);
+            RC_ASSERT(cost->memory.count <= mostMemoryChosen.count);
             const nanoseconds time = *trial(*cost);
             RC_ASSERT(time <= 1s || *cost == weakestStretch);
             RC_ASSERT(time >= 500ms || cost->passCount == costliestStretch.passCount);
@@ -177,6 +177,15 @@ private Q_SLOTS:
             RC_ASSERT(cost.ok());
             RC_ASSERT(checkCost(*cost).ok());
         }));
+    }
+
+    void stepThatTakesTooLongIsNotTaken()
+    {
+        const StretchCost cost = *chooseCost([](const StretchCost& asked) -> Outcome<nanoseconds> {
+            return asked.memory == weakestStretch.memory ? nanoseconds(150ms) * asked.passCount : nanoseconds(1200ms);
+        });
+        QCOMPARE(cost.memory.count, weakestStretch.memory.count);
+        QCOMPARE(cost.passCount, 4U);
     }
 
     void noFloorNoVault()
