@@ -3,6 +3,8 @@
 
 #include "mobile/pages/setuptexts.h"
 
+#include <utility>
+
 void SetupView::setDesk(DeskService* desk)
 {
     if (m_desk == desk)
@@ -45,9 +47,11 @@ void SetupView::refresh()
     m_marks = setuptexts::marks(weighed);
     m_plates = setuptexts::plates(weighed);
     m_strip = setuptexts::strip(weighed);
-    m_elevation = setuptexts::elevation(desk);
+    const QVariantList hung = std::exchange(m_elevation, setuptexts::elevation(desk));
     m_hanging.setRows(setuptexts::hanging(desk));
     m_notices.setRows(setuptexts::notices(weighed));
     m_cautions.setRows(setuptexts::cautions(weighed));
     Q_EMIT changed();
+    if (m_elevation != hung)
+        Q_EMIT elevationChanged();
 }

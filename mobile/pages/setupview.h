@@ -19,7 +19,7 @@ class SetupView : public QObject {
     Q_PROPERTY(QVariantList marks READ marks NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList plates READ plates NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList strip READ strip NOTIFY changed FINAL)
-    Q_PROPERTY(QVariantList elevation READ elevation NOTIFY changed FINAL)
+    Q_PROPERTY(QVariantList elevation READ elevation NOTIFY elevationChanged FINAL)
     Q_PROPERTY(QAbstractListModel* hanging READ hanging CONSTANT FINAL)
     Q_PROPERTY(QAbstractListModel* notices READ notices CONSTANT FINAL)
     Q_PROPERTY(QAbstractListModel* cautions READ cautions CONSTANT FINAL)
@@ -50,6 +50,8 @@ public:
 Q_SIGNALS:
     void deskChanged();
     void changed();
+    /// Apart from the rest: a step of the load leaves alone what hangs, and its drawing is the dearest.
+    void elevationChanged();
 
 private:
     void refresh();

@@ -33,23 +33,25 @@ Item {
         height: Theme.rule
         color: Theme.role.ink
     }
-    Repeater {
-        model: root.chosen
+    Pool {
+        list: root.chosen
         Item {
             id: tick
-            required property var modelData
-            x: tick.modelData.x
+            required property int index
+            readonly property var of: root.chosen[tick.index] ?? {x: 0, label: 0, text: ""}
+            x: tick.of.x
             objectName: "tick"
+            visible: tick.index < root.chosen.length
             Rectangle {
                 width: Theme.hair
                 height: Theme.tickSmall
                 color: Theme.role.ink
             }
             Words {
-                x: tick.modelData.label - tick.x
+                x: tick.of.label - tick.x
                 y: Theme.apart
                 objectName: "tickText"
-                text: tick.modelData.text
+                text: tick.of.text
                 size: Theme.note
                 quiet: true
                 wrapMode: Text.NoWrap

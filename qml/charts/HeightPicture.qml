@@ -83,15 +83,19 @@ Item {
     }
 
     // the sticking zone is a band right across both drawings
-    Repeater {
-        model: facts.known.filter(mark => mark.zoned)
+    Pool {
+        id: zones
+        list: facts.known.filter(mark => mark.zoned)
         Rectangle {
-            required property var modelData
+            id: zone
+            required property int index
+            readonly property var of: zones.list[zone.index] ?? {zoneFrom: 0, zoneTo: 0}
             x: frame.sketch > 0 ? 0 : frame.plot.x
-            y: root.yOf(Math.max(modelData.zoneFrom, modelData.zoneTo))
+            y: root.yOf(Math.max(zone.of.zoneFrom, zone.of.zoneTo))
             width: frame.plot.right - x
-            height: root.yOf(Math.min(modelData.zoneFrom, modelData.zoneTo)) - y
+            height: root.yOf(Math.min(zone.of.zoneFrom, zone.of.zoneTo)) - y
             objectName: "zone"
+            visible: zone.index < zones.list.length
             color: Theme.role.wash
         }
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 pragma ComponentBehavior: Bound
 import QtQuick
+import Steelyard.Drawings
 import Steelyard.Theme
 
 /** Bar marks across both drawings: a rule for each that is no band, and a dot where it meets the curve. */
@@ -15,26 +16,27 @@ Item {
 
     Accessible.ignored: true
 
-    Repeater {
-        model: root.marks
+    Pool {
+        list: root.marks
         Item {
             id: mark
-            required property var modelData
             required property int index
+            readonly property bool zoned: root.marks[mark.index]?.zoned === true
             readonly property point place: root.places[mark.index] ?? Qt.point(NaN, 0)
             y: mark.place.y
             objectName: "mark"
+            visible: mark.index < root.marks.length
             Rectangle {
                 width: root.sketch
                 height: Theme.hair
-                visible: !mark.modelData.zoned
+                visible: !mark.zoned
                 color: Theme.role.ink
             }
             Rectangle {
                 x: root.plot.x - Theme.line
                 width: root.plot.width + Theme.line
                 height: Theme.hair
-                visible: !mark.modelData.zoned
+                visible: !mark.zoned
                 objectName: "line"
                 color: Theme.role.ink
             }

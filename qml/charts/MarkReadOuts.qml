@@ -36,15 +36,16 @@ Item {
         id: plains
         font { family: Theme.face; pixelSize: Theme.note; weight: Theme.plain }
     }
-    Repeater {
-        model: root.marks
+    Pool {
+        list: root.marks
         Item {
             id: mark
-            required property var modelData
             required property int index
+            readonly property var of: root.marks[mark.index] ?? {text: "", name: ""}
             readonly property var size: root.sizes[mark.index] ?? {value: 0, name: 0, deep: 0}
             readonly property real middle: Math.round(root.places[mark.index] ?? 0)
             readonly property real upper: root.inRows ? root.rowY(mark.index) : Math.round(mark.middle - mark.size.deep / 2)
+            visible: mark.index < root.marks.length
 
             Rule {
                 y: mark.upper
@@ -66,7 +67,7 @@ Item {
                 objectName: "readOut"
                 Words {
                     id: value
-                    text: mark.modelData.text
+                    text: mark.of.text
                     size: Theme.note
                     strong: true
                     wrapMode: Text.NoWrap
@@ -76,7 +77,7 @@ Item {
                     x: root.beside(mark.size) ? value.width + Theme.indent : 0
                     y: root.beside(mark.size) ? 0 : root.line
                     width: parent.width - x
-                    text: mark.modelData.name
+                    text: mark.of.name
                     size: Theme.note
                     quiet: true
                     lineHeight: Theme.snug

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
+import Steelyard.Charts
 import Steelyard.Drawings
 
 /** What a curve and its marks say, with everything that is missing or absurd put right or left out. */
@@ -18,24 +19,25 @@ QtObject {
     readonly property var lines: ({iron: root.points("iron"), chain: root.points("chain"), band: root.points("band"), total: root.points("total"),
         low2: root.points("low2"), high2: root.points("high2")})
     readonly property var markHeights: root.known.map(mark => mark.height)
-    /** The bar's path, and the part of it along which the shares are drawn. */
-    readonly property var path: root.markHeights.concat(root.lines.iron.map(point => point.y), root.lines.total.map(point => point.y))
+    /** Ends of the bar's path and marks on it, and the part of it along which the shares are drawn. */
+    readonly property var path: root.markHeights.concat(root.ironEnds, root.totalEnds)
+    readonly property var ironEnds: Array.from(LineReading.heights(root.lines.iron))
+    readonly property var totalEnds: Array.from(LineReading.heights(root.lines.total))
     readonly property real from: root.path.length > 0 ? Math.min(...root.path) : 0
     readonly property real to: root.path.length > 0 ? Math.max(...root.path) : 0
-    readonly property real drawnFrom: root.lines.iron.length > 0 ? Math.min(...root.lines.iron.map(point => point.y)) : root.from
-    readonly property real drawnTo: root.lines.iron.length > 0 ? Math.max(...root.lines.iron.map(point => point.y)) : root.to
+    readonly property real drawnFrom: root.ironEnds[0] ?? root.from
+    readonly property real drawnTo: root.ironEnds[1] ?? root.to
     readonly property real topmost: Math.max(0.1, root.to, ...root.markHeights)
     readonly property real heightTo: Math.max(Ruling.size(root.curve?.heightTo, 0), 1.03 * root.topmost)
-    readonly property var pullsSeen: [].concat(root.lines.iron, root.lines.chain, root.lines.total, root.lines.low2, root.lines.high2).map(point => point.x)
+    readonly property var pullsSeen: [].concat(...["iron", "chain", "total", "low2", "high2"].map(name => Array.from(LineReading.pulls(root.lines[name]))))
     readonly property real pullFrom: Math.min(0, ...root.pullsSeen)
     readonly property real pullTo: Math.max(Ruling.size(root.curve?.pullTo, 0), 1.02 * Math.max(0, ...root.pullsSeen), root.pullFrom + 1)
     /** Between these the total is known; with unknownFrom alone, where the total's own points end tells on which side. */
     readonly property bool gappy: Number.isFinite(root.curve?.unknownFrom)
-    readonly property var totals: root.lines.total.map(point => point.y)
     readonly property real knownTo: Ruling.number(root.curve?.unknownAbove,
-        root.gappy && Math.max(root.from, ...root.totals) < root.to - 0.001 ? Math.max(root.from, ...root.totals) : Infinity)
+        root.gappy && Math.max(root.from, ...root.totalEnds) < root.to - 0.001 ? Math.max(root.from, ...root.totalEnds) : Infinity)
     readonly property real knownFrom: Ruling.number(root.curve?.unknownBelow,
-        root.gappy && root.totals.length > 0 && Math.min(...root.totals) > root.from + 0.001 ? Math.min(...root.totals) : -Infinity)
+        root.gappy && root.totalEnds[0] > root.from + 0.001 ? root.totalEnds[0] : -Infinity)
     /** Shares too thin to point at from below, but not from above. */
     readonly property bool seenAbove: root.thinnest(root.drawnFrom) < 0.01 && root.thinnest(root.drawnTo) >= 0.01
     readonly property real standing: root.stand()
@@ -43,7 +45,7 @@ QtObject {
     readonly property var present: root.find()
 
     function points(name: string): var {
-        return Ruling.list(root.curve?.[name]).filter(point => Number.isFinite(point.x) && Number.isFinite(point.y))
+        return LineReading.finite(root.curve?.[name] ?? [])
     }
     function stand(): real {
         const zone = root.known.find(mark => mark.zoned)
@@ -51,19 +53,14 @@ QtObject {
     }
     /** x of a line at a height, along its own points; NaN where it has none. */
     function at(line: var, height: real): real {
-        for (let i = 1; i < line.length; ++i) {
-            const a = line[i - 1], b = line[i]
-            if (Math.min(a.y, b.y) <= height + 1e-9 && height - 1e-9 <= Math.max(a.y, b.y))
-                return a.y === b.y ? b.x : a.x + (b.x - a.x) * Ruling.within((height - a.y) / (b.y - a.y), 0, 1)
-        }
-        return line.length === 1 && line[0].y === height ? line[0].x : NaN
+        return LineReading.at(line, height)
     }
     function find(): var {
-        const least = 0.004 * (root.pullTo - root.pullFrom), zero = root.lines.iron.map(point => ({x: 0, y: point.y}))
+        const least = 0.004 * (root.pullTo - root.pullFrom), zero = LineReading.onAxis(root.lines.iron)
         const pairs = [[zero, root.lines.iron], [root.lines.iron, root.lines.chain], [root.lines.chain, root.lines.band]]
         const made = []
         pairs.forEach((pair, i) => {
-            if (pair[1].some((point, k) => k < pair[0].length && Math.abs(point.x - pair[0][k].x) > least))
+            if (LineReading.parted(pair[0], pair[1], least))
                 made.push({name: root.shareNames[i], low: pair[0], high: pair[1], band: i === 2})
         })
         return made

@@ -27,15 +27,18 @@ Item {
         color: Theme.role.paper
         border { width: Theme.hair; color: Theme.role.ink }
     }
-    Repeater {
-        model: root.plates
+    Pool {
+        list: root.plates
         Rectangle {
-            required property var modelData
-            x: modelData.x
+            id: plate
+            required property int index
+            readonly property var disc: root.plates[plate.index] ?? {x: 0, wide: 0, high: 0}
+            x: plate.disc.x
             y: -Math.round(height / 2)
-            width: modelData.wide
-            height: modelData.high
+            width: plate.disc.wide
+            height: plate.disc.high
             objectName: "plate"
+            visible: plate.index < root.plates.length
             color: Theme.role.wash
             border { width: Theme.hair; color: Theme.role.ink }
         }

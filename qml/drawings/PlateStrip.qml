@@ -21,6 +21,7 @@ Item {
     readonly property real axis: Math.round(root.strip.y + root.drawHeight / 2)
     readonly property real foot: root.strip.y + root.drawHeight + Theme.apart
     readonly property var strip: root.layOut()
+    readonly property var noSpot: ({item: {label: "", hang: "", change: 0, diameter: 0}, x: 0, wide: 0, mid: 0, label: 0})
 
     implicitWidth: 40 * Theme.apart
     implicitHeight: root.foot + (root.strip.listed ? listed.height : root.items.length > 0 ? root.strip.line : 0)
@@ -72,31 +73,46 @@ Item {
         color: Theme.role.paper
         border { width: Theme.hair; color: Theme.role.ink }
     }
-    Repeater {
-        model: root.strip.spots
+    Pool {
+        id: irons
+        list: root.strip.spots.filter(spot => spot.item.hang === "")
+        PlateSide {
+            id: iron
+            required property int index
+            readonly property var spot: irons.list[iron.index] ?? root.noSpot
+            x: iron.spot.x
+            y: root.axis - Math.round(height / 2)
+            width: iron.spot.wide
+            height: Math.max(2 * Theme.line, Math.round(iron.spot.item.diameter * root.perMm))
+            objectName: "plate"
+            visible: iron.index < irons.list.length
+            change: iron.spot.item.change
+        }
+    }
+    Pool {
+        id: hangers
+        list: root.strip.spots.filter(spot => spot.item.hang !== "")
+        Hanger {
+            id: hanger
+            required property int index
+            readonly property var spot: hangers.list[hanger.index] ?? root.noSpot
+            x: hanger.spot.x
+            y: root.axis - Theme.apart
+            width: hanger.spot.wide
+            height: root.strip.y + root.drawHeight - y + Theme.rule
+            objectName: "hanger"
+            visible: hanger.index < hangers.list.length
+            chain: hanger.spot.item.hang === "chain"
+        }
+    }
+    Pool {
+        list: root.strip.spots
         Item {
-            id: spot
-            required property var modelData
-            readonly property var item: spot.modelData.item
+            id: named
+            required property int index
+            readonly property var spot: root.strip.spots[named.index] ?? root.noSpot
+            visible: named.index < root.strip.spots.length
 
-            PlateSide {
-                x: spot.modelData.x
-                y: root.axis - Math.round(height / 2)
-                width: spot.modelData.wide
-                height: Math.max(2 * Theme.line, Math.round(spot.item.diameter * root.perMm))
-                objectName: "plate"
-                visible: spot.item.hang === ""
-                change: spot.item.change
-            }
-            Hanger {
-                x: spot.modelData.x
-                y: root.axis - Theme.apart
-                width: spot.modelData.wide
-                height: root.strip.y + root.drawHeight - y + Theme.rule
-                objectName: "hanger"
-                visible: spot.item.hang !== ""
-                chain: spot.item.hang === "chain"
-            }
             Shape {
                 visible: !root.strip.listed
                 ShapePath {
@@ -104,19 +120,19 @@ Item {
                     strokeWidth: Theme.hair
                     fillColor: "transparent"
                     PathPolyline {
-                        path: [Qt.point(spot.modelData.mid, root.leaderTop(spot.item)), Qt.point(spot.modelData.label, root.foot)]
+                        path: [Qt.point(named.spot.mid, root.leaderTop(named.spot.item)), Qt.point(named.spot.label, root.foot)]
                     }
                 }
             }
             Words {
-                x: Math.round(spot.modelData.label - width / 2)
+                x: Math.round(named.spot.label - width / 2)
                 y: root.foot
                 height: root.strip.line
                 objectName: "number"
                 visible: !root.strip.listed
-                text: spot.item.label
-                size: spot.item.hang === "" ? root.strip.size : Math.min(root.strip.size, Theme.body)
-                strong: spot.item.hang === ""
+                text: named.spot.item.label
+                size: named.spot.item.hang === "" ? root.strip.size : Math.min(root.strip.size, Theme.body)
+                strong: named.spot.item.hang === ""
                 wrapMode: Text.NoWrap
                 verticalAlignment: Text.AlignVCenter
                 Accessible.ignored: true

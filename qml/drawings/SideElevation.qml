@@ -21,12 +21,16 @@ Item {
     readonly property real barY: Math.round(root.floorY - root.standing * root.perMetre)
     readonly property var discs: Ruling.list(root.plates).map(plate => ({thick: Math.min(0.3, Ruling.size(plate?.thicknessMm, 10) / 1000),
         wide: Math.min(1, Ruling.size(plate?.diameterMm, 100) / 1000)}))
+    /** Chains and bands apart, so that a change of plates moves them but makes none anew. */
     readonly property var hung: Ruling.list(root.items).filter(item => item?.kind === "chain" || item?.kind === "band")
+    readonly property var chains: root.hung.filter(item => item.kind === "chain")
+    readonly property var bands: root.hung.filter(item => item.kind === "band")
     /** How far the drawing reaches to the side, in metres, when nothing has to be pushed together. */
     readonly property real reach: root.inside + Math.max(0.32, root.iron + root.hung.reduce((sum, item) => sum + root.slot(item), 0.05))
     readonly property real inside: 0.04
     readonly property real iron: root.discs.reduce((sum, disc) => sum + disc.thick + 0.002, 0)
     readonly property var spots: root.layOut()
+    readonly property var noSpot: ({x: 0, room: 0})
 
     implicitWidth: Math.ceil(root.reach * root.perMetre)
     implicitHeight: root.floorY + 2 * Theme.apart
@@ -51,29 +55,35 @@ Item {
         perMetre: root.perMetre
     }
     Repeater {
-        model: root.spots.items.filter(spot => spot.item.kind === "chain")
+        model: root.chains
         ChainHung {
+            id: hungChain
             required property var modelData
-            x: modelData.x
+            required property int index
+            readonly property var spot: root.spots.chains[hungChain.index] ?? root.noSpot
+            x: hungChain.spot.x
             objectName: "chain"
             barHeight: root.standing
             perMetre: root.perMetre
             floorY: root.floorY
-            chain: modelData.item
-            room: modelData.room
+            chain: hungChain.modelData
+            room: hungChain.spot.room
         }
     }
     Repeater {
-        model: root.spots.items.filter(spot => spot.item.kind === "band")
+        model: root.bands
         BandHung {
+            id: hungBand
             required property var modelData
-            x: modelData.x
+            required property int index
+            readonly property var spot: root.spots.bands[hungBand.index] ?? root.noSpot
+            x: hungBand.spot.x
             objectName: "band"
             barHeight: root.standing
             perMetre: root.perMetre
             floorY: root.floorY
-            band: modelData.item
-            room: modelData.room
+            band: hungBand.modelData
+            room: hungBand.spot.room
         }
     }
 
@@ -84,7 +94,7 @@ Item {
     function layOut(): var {
         const scale = root.perMetre, wide = Math.max(1, root.width), shaft = Math.round(Math.min(root.inside * scale, wide / 6))
         const squeeze = Math.min(1, 0.6 * (wide - shaft) / Math.max(1, root.iron * scale))
-        const made = {shaft: shaft, sleeve: 0, discs: [], items: []}
+        const made = {shaft: shaft, sleeve: 0, discs: [], chains: [], bands: []}
         if (!(scale > 0))
             return made
         let x = shaft
@@ -98,7 +108,8 @@ Item {
         x += 0.015 * per
         for (const item of root.hung) {
             const room = root.slot(item) * per
-            made.items.push({item: item, x: Math.round(x + room / 2), room: room})
+            const kind = item.kind === "chain" ? made.chains : made.bands
+            kind.push({x: Math.round(x + room / 2), room: room})
             x += room
         }
         made.sleeve = Math.round(Math.min(wide - shaft, Math.max(0.32 * Math.min(scale, wide / root.reach), x + 0.015 * per - shaft)))

@@ -28,7 +28,7 @@ Item {
         }
         /** x of the graduation that stands for a load. */
         function graduation(item, load) {
-            const found = named(item, "graduation").filter(mark => mark.modelData.load === load)
+            const found = named(item, "graduation").filter(mark => mark.of.load === load)
             compare(found.length, 1, "graduations at " + load)
             return found[0].x
         }
@@ -42,7 +42,7 @@ Item {
         function test_theScaleIsEven() {
             const item = make({loads: quarterKit, value: 70}), per = (graduation(item, 80) - graduation(item, 60)) / 20
             for (const mark of named(item, "graduation"))
-                verify(Math.abs(mark.x - graduation(item, 70) - per * (mark.modelData.load - 70)) <= 1, "load " + mark.modelData.load)
+                verify(Math.abs(mark.x - graduation(item, 70) - per * (mark.of.load - 70)) <= 1, "load " + mark.of.load)
         }
         function test_aLoadThatCannotBeHungStandsBetweenGraduations() {
             const item = make({loads: quarterKit, value: 71.3}), x = one(item, "poise").x
