@@ -50,7 +50,7 @@ HungState HungBand::stateAt(Height bar) const
     // d/dh of n·T(nℓ + w)·z/ℓ with dℓ/dh = z/ℓ
     state.slope = n * (n * c * c * one.slope + (1 - c * c) * (one.pull / l));
     state.effect = finished(n * c * one.effects[0], n * c * one.effects[1], state.pull);
-    if (m_band.twin && whole > m_band.fit.rest())
+    if (m_band.twin)
         state.own = ageFactor() * twinRestShare * n * std::abs(c) * (one.slope * whole);
     return state;
 }
