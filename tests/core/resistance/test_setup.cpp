@@ -37,6 +37,7 @@ Setup bandsFrom(const HungBand& left, const HungBand& right, double uMark)
 }
 
 }
+Q_DECLARE_METATYPE(Setup)
 
 class TestSetup : public QObject {
     Q_OBJECT
@@ -255,12 +256,60 @@ private Q_SLOTS:
         VERIFY_NEAR(curve.zoneGreatest->si(), greatest, 1e-6);
     }
 
+    void cornersAreAmongTheSamples_data()
+    {
+        QTest::addColumn<Setup>("setup");
+        QTest::addColumn<QVector<double>>("heights");
+        const auto path = [](HungItem item, double bottom, double top) {
+            Setup setup = onBothEnds({std::move(item)});
+            setup.path.bottom = metres(bottom);
+            setup.path.top = metres(top);
+            return setup;
+        };
+        QTest::newRow("first and last link") << path(hungChain(ChainHanging::Doubled, 0.6, 0.8), 0.7, 1.2) << QVector{0.8, 1.1};
+        QTest::newRow("a band comes taut") << path(hungBelow(rubberBand(), 0.05, 0.2), 0.7, 1.2) << QVector{0.05 + std::sqrt(0.96)};
+        QTest::newRow("a band's measurement ends") << path(hungBelow(rubberBand()), 1.5, 2.2) << QVector{2.0975};
+        QTest::newRow("a band from above goes slack") << path(tests::hungAbove(rubberBand(), 2.1), 0.7, 1.2) << QVector{1.1};
+        QTest::newRow("and its measurement begins") << path(tests::hungAbove(rubberBand(), 3), 0.7, 1.2) << QVector{3 - 2.0475};
+        QTest::newRow("readings of a bench aid") << path(tests::benchAid(0.9), 0.95, 1.3) << QVector{1.0, 1.1, 1.25};
+    }
+    void cornersAreAmongTheSamples()
+    {
+        QFETCH(Setup, setup);
+        QFETCH(QVector<double>, heights);
+        // one even sample at each end, so that what lies between is a corner
+        const auto samples = pullCurve(setup, static_cast<std::size_t>(heights.size()) + 2)->samples;
+        QCOMPARE(samples.size(), static_cast<std::size_t>(heights.size()) + 2);
+        for (int i = 0; i < heights.size(); ++i)
+            VERIFY_NEAR(samples[static_cast<std::size_t>(i) + 1].height.si(), heights[i], 1e-12);
+    }
+
+    void sharersKeepTheFewestFreedom()
+    {
+        auto points = tests::bandPoints();
+        points.pop_back();
+        Band fewer{*BandFit::with(BandModel::Rubber, metres(1), points), SourceId{3}, false, false};
+        for (const auto& [left, right] : {std::pair{rubberBand(3), fewer}, {fewer, rubberBand(3)}})
+            QCOMPARE(pullCurve(bandsFrom(hungBelow(left), hungBelow(right), 0))->top->degreesOfFreedom, 3.0);
+    }
+
+    /// With fewer samples than corners the lowest corners stay, and the ends.
+    void fewSamplesKeepTheLowestCorners()
+    {
+        const Setup setup = onBothEnds({hungChain(ChainHanging::Straight, 3, 0.8), hungChain(ChainHanging::Straight, 3, 0.9), hungChain(ChainHanging::Straight, 3, 1.0)});
+        const auto samples = pullCurve(setup, 4)->samples;
+        QCOMPARE(samples.size(), 4u);
+        for (const auto& [i, height] : {std::pair{0, 0.77}, {1, 0.8}, {2, 0.9}, {3, 1.27}})
+            QCOMPARE(samples[static_cast<std::size_t>(i)].height.si(), height);
+    }
+
     void anchorPullIsTheGreatestOfOneBand()
     {
         QVERIFY(!pullCurve(doubledChains(false))->anchorPull);
         const auto strong = hungBelow(lineBand(400, 1, 3), 0), weak = hungBelow(lineBand(100, 1, 3), 0);
         const auto curve = *pullCurve(bandsFrom(weak, strong, 0));
         VERIFY_NEAR(curve.anchorPull->si(), 400 * 0.27, 1e-9);
+        QCOMPARE(pullCurve(bandsFrom(strong, weak, 0))->anchorPull, curve.anchorPull);
         QCOMPARE(pullCurve(bandsFrom(tests::hungAbove(lineBand(400, 1, 3), 3), weak, 0))->anchorPull, std::optional(weak.verticalPull(metres(1.27))));
     }
 
