@@ -113,7 +113,7 @@ Result<PolynomialFit> PolynomialFit::of(std::span<const double> x, std::span<con
         return Error{Refusal::OutOfRange, "y"};
     PolynomialFit out;
     out.m_throughOrigin = throughOrigin;
-    out.m_fit.coefficients.resize(static_cast<std::size_t>(degree + (throughOrigin ? 0 : 1)));
+    out.m_fit.coefficients.resize(static_cast<std::size_t>(degree) + (throughOrigin ? 0 : 1));
     const std::size_t columns = out.m_fit.coefficients.size();
     std::vector<double> design;
     design.reserve(x.size() * columns);
@@ -131,8 +131,8 @@ Result<PolynomialFit> PolynomialFit::of(std::span<const double> x, std::span<con
 double PolynomialFit::at(double x) const
 {
     double value = 0;
-    for (auto c = m_fit.coefficients.rbegin(); c != m_fit.coefficients.rend(); ++c)
-        value = value * x + *c;
+    for (std::size_t i = m_fit.coefficients.size(); i-- > 0;)
+        value = value * x + m_fit.coefficients[i];
     return m_throughOrigin ? value * x : value;
 }
 

@@ -30,7 +30,7 @@ public:
 private:
     [[nodiscard]] std::size_t pieceOf(double x) const;
     [[nodiscard]] bool covers(double x) const { return x >= first() && x <= last(); }
-    [[nodiscard]] double integralWithin(std::size_t piece, double to) const;
+    [[nodiscard]] double integralWithin(std::size_t i, double to) const;
 
     std::vector<double> m_x, m_y, m_slope, m_cumulated;
 };

@@ -20,7 +20,8 @@ public:
     }
     [[nodiscard]] constexpr double si() const { return m_si; }
 
-    constexpr auto operator<=>(const Quantity&) const = default;
+    constexpr bool operator==(const Quantity&) const = default;
+    constexpr std::partial_ordering operator<=>(const Quantity& other) const { return m_si <=> other.m_si; }
     constexpr Quantity& operator+=(Quantity other) { m_si += other.m_si; return *this; }
     constexpr Quantity& operator-=(Quantity other) { m_si -= other.m_si; return *this; }
     [[nodiscard]] friend constexpr Quantity operator+(Quantity a, Quantity b) { return fromSi(a.m_si + b.m_si); }
