@@ -108,7 +108,7 @@ Account::Account(const QString& file, const QStringList& topics)
             m_rows += row;
 }
 
-void Account::computes(const QStringList& ids, Compute compute)
+void Account::computes(const QStringList& ids, const Compute& compute)
 {
     for (const QString& id : ids)
         m_compute[id] = compute;

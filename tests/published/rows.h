@@ -44,7 +44,7 @@ public:
     Account(const QString& file, const QStringList& topics);
 
     /// By id, or by a prefix of it that ends in a dash.
-    void computes(const QStringList& ids, Compute compute);
+    void computes(const QStringList& ids, const Compute& compute);
     void standsAside(const QStringList& ids, const QString& reason);
 
     [[nodiscard]] const QVector<Row>& rows() const { return m_rows; }
