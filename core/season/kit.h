@@ -5,6 +5,7 @@
 #include "core/resistance/bandfit.h"
 #include "core/resistance/constant.h"
 
+#include <compare>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -16,7 +17,8 @@ namespace steelyard {
 /// Names a thing of the kit.
 struct KitItemId {
     std::uint32_t number = 0;
-    constexpr auto operator<=>(const KitItemId&) const = default;
+    constexpr bool operator==(const KitItemId&) const = default;
+    constexpr std::strong_ordering operator<=>(const KitItemId& other) const { return number <=> other.number; }
 };
 
 enum class ChainMeasuring : std::uint8_t { Weighed, Gauged };

@@ -164,9 +164,9 @@ void Desk::changed()
     m_answer = weighUp(m_setup, m_kit, m_marks, m_lookedOver);
     // a listener may come or go while it is told
     const Listeners now = *m_listeners;
-    for (const auto& [id, told] : now)
-        if (std::any_of(m_listeners->begin(), m_listeners->end(), [&](const auto& l) { return l.first == id; }))
-            told();
+    for (const auto& listener : now)
+        if (std::any_of(m_listeners->begin(), m_listeners->end(), [&](const auto& l) { return l.first == listener.first; }))
+            listener.second();
 }
 
 }

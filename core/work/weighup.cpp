@@ -93,7 +93,7 @@ private:
             auto hung = HungChain::of(*chain, chainHang(*placing));
             if (!hung)
                 return inItem(item, hung.error());
-            list.emplace_back(std::move(*hung));
+            list.emplace_back(*hung);
             return std::nullopt;
         }
         const auto* placing = std::get_if<BandPlacing>(&record.placing);
@@ -104,7 +104,7 @@ private:
         if (!hung)
             return inItem(item, hung.error());
         m_held.push_back({item.name, *hung, placing->heldBy});
-        list.emplace_back(std::move(*hung));
+        list.emplace_back(*hung);
         return std::nullopt;
     }
 

@@ -83,8 +83,6 @@ void setState(SetupAnswer& answer, const WeighedUp& weighed)
         answer.reason = tr("Past what was measured.");
         break;
     case Readiness::MarksMissing:
-        answer.reason = weighed.error ? sentences::refusal(*weighed.error) : QString();
-        break;
     case Readiness::Refused:
         answer.reason = weighed.error ? sentences::refusal(*weighed.error) : QString();
         break;

@@ -20,5 +20,5 @@ public:
     /// A point with a coordinate that is not finite is left out.
     Q_INVOKABLE void replace(QXYSeries *series, const QList<QPointF> &points, qreal from, qreal to) const;
     /// The same points with x no greater than that of `other` at the same place in the list.
-    Q_INVOKABLE QList<QPointF> lesser(const QList<QPointF> &points, const QList<QPointF> &other) const;
+    Q_INVOKABLE [[nodiscard]] QList<QPointF> lesser(const QList<QPointF> &points, const QList<QPointF> &other) const;
 };
