@@ -42,8 +42,6 @@ public:
     Outcome<Healed> heal(const KeyFile& file) const;
 
 private:
-    [[nodiscard]] Outcome<Done> writeCopy(const char* name, const ByteBuffer& bytes) const;
-
     std::filesystem::path m_folder;
 };
 

@@ -34,11 +34,12 @@ enum class Code {
 struct Done {};
 
 /// A value that may be move-only, or the code why there is none. Reading the wrong side is a programming fault and ends the process.
-template <typename T>
+/// Other folders give codes of their own.
+template <typename T, typename Why = Code>
 class [[nodiscard]] Outcome {
 public:
     Outcome(T value) : m_state(std::in_place_index<0>, std::move(value)) {}
-    Outcome(Code code) : m_state(std::in_place_index<1>, code) {}
+    Outcome(Why code) : m_state(std::in_place_index<1>, code) {}
 
     [[nodiscard]] bool ok() const { return m_state.index() == 0; }
     explicit operator bool() const { return ok(); }
@@ -47,10 +48,10 @@ public:
     [[nodiscard]] T& operator*() & { return *std::get_if<0>(&m_state); }
     [[nodiscard]] const T* operator->() const { return std::get_if<0>(&m_state); }
     [[nodiscard]] T* operator->() { return std::get_if<0>(&m_state); }
-    [[nodiscard]] Code code() const { return *std::get_if<1>(&m_state); }
+    [[nodiscard]] Why code() const { return *std::get_if<1>(&m_state); }
 
 private:
-    std::variant<T, Code> m_state;
+    std::variant<T, Why> m_state;
 };
 
 }

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/vault/opening.h"
 
+#include "core/seal/hash.h"
+#include "core/seal/storage.h"
+
 #include <array>
 #include <cerrno>
-#include <cstdio>
-#include <cstring>
 #include <fcntl.h>
 #include <sys/stat.h>
 #include <unistd.h>
@@ -50,15 +51,10 @@ bool journalBeside(std::filesystem::path file)
 
 Outcome<bool> beginsPlain(const std::filesystem::path& file)
 {
-    std::array<char, plainHead.size()> head{};
-    const int opened = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
-    if (opened < 0)
-        return Code::FileUnreadableTryAgain;
-    const ssize_t got = ::read(opened, head.data(), head.size());
-    ::close(opened);
-    if (got < 0)
-        return Code::FileUnreadableTryAgain;
-    return std::string_view(head.data(), static_cast<std::size_t>(got)) == plainHead;
+    const auto head = seal::readWhole(file, plainHead.size() - 1);
+    if (!head)
+        return codeOf(head.code());
+    return *head && seal::sameBytes(**head, seal::bytesOf(plainHead));
 }
 
 void apply(Database& database, const Setting& setting)
@@ -140,7 +136,7 @@ Outcome<std::unique_ptr<Database>> createSealed(const std::filesystem::path& fil
 {
     const int made = ::open(file.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, S_IRUSR | S_IWUSR);
     if (made < 0)
-        return errno == EEXIST ? Code::VaultThereUnlockIt : codeOfWriteError(errno);
+        return errno == EEXIST ? Code::VaultThereUnlockIt : codeOf(seal::codeOfWriteError(errno));
     ::close(made);
     Outcome<std::unique_ptr<Database>> opened = connect(file, keyText);
     if (!opened)
@@ -154,22 +150,6 @@ Outcome<std::unique_ptr<Database>> createSealed(const std::filesystem::path& fil
     if (*plain)
         return Code::EngineUnfitReinstall;
     return opened;
-}
-
-Code codeOfWriteError(int systemErrorNumber)
-{
-    switch (systemErrorNumber) {
-    case ENOSPC:
-    case EDQUOT:
-    case EFBIG:
-        return Code::DiskFullFreeSpace;
-    case EROFS:
-    case EACCES:
-    case EPERM:
-        return Code::FolderReadOnlyChooseOther;
-    default:
-        return Code::WriteFailedTryAgain;
-    }
 }
 
 }

@@ -20,9 +20,6 @@ inline constexpr std::int64_t applicationMarkNumber = 0x53746C76;
 /// A new file, readable by its owner alone, with nothing but the mark in it, opened the same way; one that is there is refused.
 [[nodiscard]] Outcome<std::unique_ptr<Database>> createSealed(const std::filesystem::path& file, const seal::SecretBytes& keyText);
 
-/// The refusal that an error number of the system stands for, after a failed write.
-[[nodiscard]] Code codeOfWriteError(int systemErrorNumber);
-
 /// What the engine calls itself, or nothing where it cannot encrypt.
 [[nodiscard]] std::optional<std::string> cipherVersion(Database& database);
 
