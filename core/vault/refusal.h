@@ -4,8 +4,6 @@
 #include "core/seal/outcome.h"
 
 #include <cstdint>
-#include <utility>
-#include <variant>
 
 namespace steelyard::vault {
 
@@ -55,26 +53,15 @@ struct Refusal {
 
 using seal::Done;
 
-/// A value that may be move-only, or why there is none. Reading the wrong side is a programming fault and ends the process.
+/// A value that may be move-only, or why there is none.
 template <typename T>
-class [[nodiscard]] Outcome {
+class [[nodiscard]] Outcome : public seal::Outcome<T, Refusal> {
 public:
-    Outcome(T value) : m_state(std::in_place_index<0>, std::move(value)) {}
-    Outcome(Refusal refusal) : m_state(std::in_place_index<1>, refusal) {}
-    Outcome(Code code) : m_state(std::in_place_index<1>, Refusal{code}) {}
+    using seal::Outcome<T, Refusal>::Outcome;
+    Outcome(Code code) : seal::Outcome<T, Refusal>(Refusal{code}) {}
 
-    [[nodiscard]] bool ok() const { return m_state.index() == 0; }
-    explicit operator bool() const { return ok(); }
-    [[nodiscard]] const T& operator*() const& { return *std::get_if<0>(&m_state); }
-    [[nodiscard]] T&& operator*() && { return std::move(*std::get_if<0>(&m_state)); }
-    [[nodiscard]] T& operator*() & { return *std::get_if<0>(&m_state); }
-    [[nodiscard]] const T* operator->() const { return std::get_if<0>(&m_state); }
-    [[nodiscard]] T* operator->() { return std::get_if<0>(&m_state); }
-    [[nodiscard]] const Refusal& refusal() const { return *std::get_if<1>(&m_state); }
+    [[nodiscard]] Refusal refusal() const { return seal::Outcome<T, Refusal>::code(); }
     [[nodiscard]] Code code() const { return refusal().code; }
-
-private:
-    std::variant<T, Refusal> m_state;
 };
 
 /// What a refusal about keys is called here.
