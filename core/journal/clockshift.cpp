@@ -2,6 +2,7 @@
 #include "core/journal/clockshift.h"
 
 #include "core/journal/cbor.h"
+#include "core/journal/registers.h"
 
 #include <limits>
 
@@ -44,6 +45,24 @@ std::optional<ClockShift> readClockShift(ByteView content)
         return std::nullopt;
     return ClockShift{static_cast<std::uint32_t>(values[0].count), values[1].count, values[2].count, std::chrono::milliseconds(*time),
         std::chrono::days(*day)};
+}
+
+ShownTime shownTime(const Held& entry, const std::vector<Held>& shifts)
+{
+    const Held* covering = nullptr;
+    ClockShift shift;
+    for (const Held& candidate : shifts) {
+        const std::optional<ClockShift> read = readClockShift(candidate.body.content);
+        const bool covers = read && read->incarnationNumber == entry.chain.incarnationNumber && entry.sequenceNumber >= read->firstNumber
+            && entry.sequenceNumber <= read->lastNumber;
+        if (covers && (!covering || rankOf(candidate) > rankOf(*covering))) {
+            covering = &candidate;
+            shift = *read;
+        }
+    }
+    const Stamp& stamp = entry.body.stamp;
+    return {stamp.reading.value_or(stamp.clock.wall) + shift.time, entry.body.localDay + shift.day, covering != nullptr,
+        stamp.doubtful && !covering};
 }
 
 }

@@ -22,4 +22,18 @@ struct ClockShift {
 /// Nothing where it is none, or ends before it begins.
 [[nodiscard]] std::optional<ClockShift> readClockShift(ByteView content);
 
+/// When an entry was made as shown to people.
+struct ShownTime {
+    Instant time{};
+    std::chrono::sys_days day{};
+    bool moved = false;    ///< by a shift
+    bool doubtful = false; ///< as flagged by its writer, and not moved since
+
+    bool operator==(const ShownTime&) const = default;
+};
+
+/// Own reading and typed day of `entry`, moved by the shift of highest rank among `shifts` (the heads of the chain's register) that
+/// covers its place in its chain.
+[[nodiscard]] ShownTime shownTime(const Held& entry, const std::vector<Held>& shifts);
+
 }

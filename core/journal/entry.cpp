@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/journal/entry.h"
 
+#include "core/journal/faults.h"
+
 #include <algorithm>
 
 namespace steelyard::journal {
@@ -107,7 +109,7 @@ Outcome<Entry> decodeEntry(ByteView bytes)
     Payload payload;
     seal::copyBytes(rest, payload.salt);
     payload.body.assign(rest.begin() + sizeof(Salt), rest.end());
-    if (commitmentTo(payload) != header->commitment)
+    if (commitmentTo(payload) != header->commitment && !planted(Fault::CommitmentUnchecked))
         return Code::CommitmentWrongRefuse;
     entry.payload = std::move(payload);
     return entry;
@@ -137,6 +139,11 @@ Outcome<Held> held(const Entry& entry)
     Outcome<Body> body = decodeBody(entry.payload->body);
     if (!body)
         return body.code();
+    Instant& wall = body->stamp.clock.wall;
+    if (planted(Fault::RefusedClocks) && wall > plantedNow + furthestAhead)
+        return Code::NotAnEntryRefuse;
+    if (planted(Fault::ClampedClocks))
+        wall = std::min(wall, plantedNow + furthestAhead);
     return Held{idOf(entry.header), entry.header.chain, entry.header.sequenceNumber, *std::move(body)};
 }
 
