@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/journal/vectors.h"
+#include "core/journal/vectors/vectors.h"
 
 #include "core/journal/faults.h"
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/journal/vectors.h"
+#include "core/journal/vectors/vectors.h"
 
 #include <set>
 

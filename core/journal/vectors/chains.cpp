@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/journal/chains.h"
+#include "core/journal/vectors/chains.h"
 
 #include "core/journal/faults.h"
 
