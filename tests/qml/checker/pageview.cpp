@@ -34,7 +34,7 @@ bool isTarget(const QQuickItem *item)
         return item->isEnabled();
     return hasPointerHandler(item)
         || isOneOf(item, {"QQuickAbstractButton", "QQuickTextInput", "QQuickTextEdit", "QQuickSlider", "QQuickRangeSlider",
-                          "QQuickSpinBox", "QQuickComboBox", "QQuickTumbler", "QQuickDial"});
+                          "QQuickSpinBox", "QQuickComboBox", "QQuickTumbler", "QQuickDial", "SecretField"});
 }
 
 QRectF boxOf(const QQuickItem *item, const QQuickItem *page, const QRectF &own)

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#ifndef Q_MOC_RUN
+#include "mobile/door/vaultport.h"
+#include "mobile/text/sentences.h"
+#endif
+#include "mobile/door/secretfield.h"
+
+#include <QJSEngine>
+#include <QObject>
+#include <QQmlEngine>
+#include <QtQml/qqmlregistration.h>
+
+/** The door of the vault: how it stands, what to say about it, and the ways in and out. */
+class VaultService : public QObject {
+    Q_OBJECT
+    Q_PROPERTY(State state READ state NOTIFY changed FINAL)
+    Q_PROPERTY(QString head READ head NOTIFY changed FINAL)
+    Q_PROPERTY(QString body READ body NOTIFY changed FINAL)
+    Q_PROPERTY(QString backupNote READ backupNote CONSTANT FINAL)
+
+public:
+    enum class State {
+        Looking, ///< not known yet
+        NoVault,
+        Locked,
+        Working, ///< a key is being made, or the vault is closing
+        Open,
+        Stopped, ///< no secret helps; `head` and `body` say what does
+    };
+    Q_ENUM(State)
+    /// Replaces the process by a fresh one; false when the system refuses.
+    using Restart = std::function<bool()>;
+
+    /// Gets what the vault holds, before anybody is told that it is open.
+    using Receive = std::function<void(steelyard::vault::Opened)>;
+
+    VaultService(VaultPort& port, Receive receive, Restart restart, QObject* parent = nullptr);
+
+    [[nodiscard]] State state() const { return m_state; }
+    /// What went wrong and what to do next; empty when nothing did.
+    [[nodiscard]] QString head() const { return m_head; }
+    [[nodiscard]] QString body() const { return m_body; }
+    /// That there is no second copy, until there is one.
+    [[nodiscard]] QString backupNote() const;
+
+    void create(steelyard::seal::SecretText passphrase, steelyard::seal::RecoveryCode code);
+    /// Looks at the vault's folder anew.
+    Q_INVOKABLE void look();
+    Q_INVOKABLE void unlock(SecretField* passphrase);
+    Q_INVOKABLE void unlockByCode(SecretField* code);
+    /// Full lock: whatever is half entered is saved first, then the process starts anew without a secret.
+    Q_INVOKABLE void lockNow();
+    /// Takes the sentence away, once something else has been typed.
+    Q_INVOKABLE void hush();
+
+Q_SIGNALS:
+    void changed();
+    void opened();
+    /// The last moment to save what is half entered.
+    void closing();
+
+private:
+    void enter(State state);
+    void say(const sentences::Said& said);
+    VaultPort::WhenOpen afterOpening(State otherwise);
+
+    VaultPort& m_port;
+    Receive m_receive;
+    Restart m_restart;
+    State m_state = State::Looking;
+    QString m_head, m_body;
+};
+
+/** Shows the one vault to QML; main() or a test sets `instance` first. */
+struct VaultForeign {
+    Q_GADGET
+    QML_FOREIGN(VaultService)
+    QML_SINGLETON
+    QML_NAMED_ELEMENT(TheVault)
+
+public:
+    inline static VaultService* instance = nullptr;
+    static VaultService* create(QQmlEngine*, QJSEngine*)
+    {
+        QJSEngine::setObjectOwnership(instance, QJSEngine::CppOwnership);
+        return instance;
+    }
+};

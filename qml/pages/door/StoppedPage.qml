@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtQuick.Layouts
+import Steelyard.Controls
+import Steelyard.Model
+import Steelyard.Theme
+
+/** The vault cannot be opened by any secret as it stands: why, and what helps. */
+Sheet {
+    id: root
+
+    required property VaultService vault
+    readonly property bool looking: root.vault.state === VaultService.Looking
+
+    heading: qsTr("Vault")
+    foot: PressKey {
+        Layout.fillWidth: true
+        objectName: "mainAction"
+        main: true
+        visible: !root.looking
+        text: qsTr("TRY AGAIN")
+        onClicked: root.vault.look()
+    }
+
+    Notice {
+        Layout.fillWidth: true
+        objectName: "trouble"
+        visible: head !== ""
+        head: root.vault.head
+        body: root.vault.body
+    }
+    Words {
+        Layout.fillWidth: true
+        visible: !root.looking && root.vault.head !== ""
+        text: qsTr("Nothing has been changed in the vault.")
+        quiet: true
+    }
+    Words {
+        Layout.fillWidth: true
+        visible: root.looking
+        text: qsTr("Looking for the vault")
+        quiet: true
+    }
+}

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtQuick.Layouts
+import Steelyard.Controls
+import Steelyard.Model
+import Steelyard.Theme
+
+/** The passphrase, or the recovery code, and the vault opens. */
+Sheet {
+    id: root
+
+    required property VaultService vault
+    property bool byCode: false
+    readonly property bool locked: root.vault.state === VaultService.Locked
+
+    heading: qsTr("Unlock")
+    under: root.byCode ? qsTr("with the recovery code") : ""
+    bodySpacing: Theme.apart
+    foot: [
+        PressKey {
+            Layout.fillWidth: true
+            objectName: "otherWay"
+            enabled: root.locked
+            text: root.byCode ? qsTr("Use the passphrase") : qsTr("Use the recovery code")
+            onClicked: root.turn()
+        },
+        PressKey {
+            Layout.fillWidth: true
+            objectName: "mainAction"
+            main: true
+            enabled: root.locked && entry.count > 0
+            text: qsTr("UNLOCK")
+            onClicked: root.open()
+        }
+    ]
+    Component.onCompleted: entry.field.forceActiveFocus()
+
+    SecretEntry {
+        id: entry
+        Layout.fillWidth: true
+        objectName: "entry"
+        enabled: root.locked
+        label: root.byCode ? qsTr("Recovery code") : qsTr("Passphrase")
+        hint: root.byCode ? qsTr("five groups, from your paper") : qsTr("five words with spaces, or your own")
+        open: root.byCode
+        onEdited: root.vault.hush()
+        onAccepted: root.open()
+    }
+    Working {
+        Layout.fillWidth: true
+        vault: root.vault
+    }
+
+    function open() {
+        if (root.byCode)
+            root.vault.unlockByCode(entry.field)
+        else
+            root.vault.unlock(entry.field)
+    }
+    function turn() {
+        entry.wipe()
+        root.vault.hush()
+        root.byCode = !root.byCode
+        entry.field.forceActiveFocus()
+    }
+}

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtQuick.Layouts
+import Steelyard.Controls
+import Steelyard.Model
+import Steelyard.Theme
+
+/** The first start: what a vault is, and the two ways to a passphrase. */
+Sheet {
+    id: root
+
+    required property VaultMaker maker
+    signal chosen
+
+    heading: qsTr("Make your vault")
+    under: qsTr("once, on this device")
+    foot: [
+        PressKey {
+            Layout.fillWidth: true
+            objectName: "mainAction"
+            main: true
+            text: qsTr("FIVE WORDS")
+            fact: qsTr("drawn for me")
+            onClicked: root.choose(true)
+        },
+        PressKey {
+            Layout.fillWidth: true
+            objectName: "own"
+            text: qsTr("A passphrase of my own")
+            onClicked: root.choose(false)
+        }
+    ]
+
+    Words {
+        Layout.fillWidth: true
+        text: qsTr("Everything about your athletes goes into a vault on this device. Nobody reads it without the passphrase: no thief, no finder, nobody at a repair shop.")
+    }
+    Words {
+        Layout.fillWidth: true
+        text: qsTr("A recovery code opens it should you forget the passphrase. Without both, nobody can open it, and that includes us.")
+        strong: true
+    }
+    Words {
+        Layout.fillWidth: true
+        text: qsTr("You need paper, a pen and two minutes.")
+        quiet: true
+    }
+    Notice {
+        Layout.fillWidth: true
+        objectName: "trouble"
+        visible: head !== ""
+        head: root.maker.vault.head
+        body: root.maker.vault.body
+    }
+
+    function choose(drawn: bool) {
+        root.maker.vault.hush()
+        root.maker.choose(drawn)
+        root.chosen()
+    }
+}
