@@ -249,11 +249,6 @@ bool Database::insideTransaction() const
     return sqlite3_get_autocommit(m_handle) == 0;
 }
 
-void Database::interrupt()
-{
-    sqlite3_interrupt(m_handle);
-}
-
 Rows Database::lend(std::string_view text)
 {
     std::unique_ptr<Statement>& prepared = m_prepared[text];

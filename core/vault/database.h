@@ -64,6 +64,7 @@ public:
 
     bool next() { return m_lent->next(); }
     [[nodiscard]] const Statement* operator->() const { return m_lent; }
+    [[nodiscard]] const Statement& row() const { return *m_lent; }
     [[nodiscard]] Statement& statement() { return *m_lent; }
 
 private:
@@ -115,8 +116,6 @@ public:
     /// Rows that the last statement changed.
     [[nodiscard]] std::int64_t changedCount() const;
     [[nodiscard]] bool insideTransaction() const;
-    /// Breaks off what is running; the only call that may come from another thread.
-    void interrupt();
 
 private:
     friend class Statement;

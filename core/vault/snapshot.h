@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/journal/entry.h"
+#include "core/journal/registers.h"
 #include "core/vault/refusal.h"
 
 #include <map>
@@ -11,17 +11,7 @@ namespace steelyard::vault {
 using journal::ByteBuffer;
 using journal::ByteView;
 
-/// What a register says: one register for each kind of entry, record, field and part.
-struct Register {
-    journal::Subject subject;
-    journal::Kind kind = journal::Kind::FieldSet;
-    std::uint32_t fieldNumber = 0;
-    std::string part;
-
-    auto operator<=>(const Register&) const = default;
-};
-
-/// An entry that no other replaces. Of the heads of a register one wins; the others wait for review.
+/// An entry that no other of its register replaces. Of several heads the one of the highest rank wins; the others wait for review.
 struct Head {
     journal::Held held;
     bool winner = false;
@@ -36,8 +26,8 @@ struct Wanted {
 
 /// What holds now of the kinds that were asked for.
 struct Snapshot {
-    std::vector<Head> heads;              ///< of the registers, those of one register together, the winner first
-    std::vector<journal::Held> added;     ///< records added, by kind, athlete, day
+    std::vector<Head> heads;              ///< of all registers but those of added records, in the order of their keys, the winner first
+    std::vector<journal::Held> added;     ///< records added, by kind, athlete and day, each head of its register
     std::vector<RecordId> erasedAthletes; ///< for ever
     std::uint64_t entryCount = 0;         ///< in the whole journal
 };
@@ -70,6 +60,7 @@ struct Findings {
     WitnessState witness = WitnessState::Agrees;
     std::uint64_t entriesMissingCount = 0; ///< against the witness
     bool movedHere = false;                ///< the folder came from another install: from here on it writes a chain of its own
+    bool folderSynced = false;             ///< something may carry the folder to other machines: move the vault out of it
     bool viewsRebuilt = false;             ///< the tables were made anew from the journal
     bool reserveMissing = false;           ///< no room for the reserve: the disk is as good as full
 };
