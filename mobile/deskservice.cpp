@@ -1,7 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/deskservice.h"
 
-DeskService::DeskService(QObject* parent)
-    : QObject(parent), m_subscription(m_desk.onChanged([this] { Q_EMIT changed(); }))
+#include "core/seal/start.h"
+#include "core/work/newids.h"
+
+DeskService::DeskService(QObject* parent) : DeskService(steelyard::randomIds(steelyard::seal::systemRandom()), parent)
+{
+}
+
+DeskService::DeskService(steelyard::NewIds newIds, QObject* parent)
+    : QObject(parent), m_desk(std::move(newIds)), m_subscription(m_desk.onChanged([this] { Q_EMIT changed(); }))
 {
 }

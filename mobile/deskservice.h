@@ -16,7 +16,9 @@ class DeskService : public QObject {
     Q_OBJECT
 
 public:
+    /// With ids from the randomness of the system.
     explicit DeskService(QObject* parent = nullptr);
+    explicit DeskService(steelyard::NewIds newIds, QObject* parent = nullptr);
     [[nodiscard]] steelyard::Desk& desk() { return m_desk; }
     [[nodiscard]] const steelyard::Desk& desk() const { return m_desk; }
 

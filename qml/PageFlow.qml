@@ -94,7 +94,7 @@ StackView {
         id: chainPage
         ChainPage {
             id: chain
-            property int itemId: 0
+            property string itemId: ""
             editor: ChainEditor { desk: TheDesk; itemId: chain.itemId }
             onBackRequested: root.back()
             onDone: root.back()
@@ -105,7 +105,7 @@ StackView {
         id: bandPage
         BandPage {
             id: band
-            property int itemId: 0
+            property string itemId: ""
             editor: BandEditor { desk: TheDesk; itemId: band.itemId }
             onBackRequested: root.back()
             onDone: root.back()
@@ -143,12 +143,12 @@ StackView {
     function key(editor: FieldEditor, field: string) {
         root.push(keypadPage, {editor: editor, field: field})
     }
-    function hang(itemId: int) {
+    function hang(itemId: string) {
         const row = hanger.hang(itemId)
         if (row >= 0)
             root.push(hangPage, {row: row})
     }
-    function measure(itemId: int, chain: bool) {
+    function measure(itemId: string, chain: bool) {
         root.push(chain ? chainPage : bandPage, {itemId: itemId})
     }
     function home() {

@@ -4,8 +4,8 @@
 #include "core/measure/units.h"
 #include "core/resistance/bandfit.h"
 #include "core/resistance/constant.h"
+#include "core/season/recordid.h"
 
-#include <compare>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -13,13 +13,6 @@
 #include <vector>
 
 namespace steelyard {
-
-/// Names a thing of the kit.
-struct KitItemId {
-    std::uint32_t number = 0;
-    constexpr bool operator==(const KitItemId&) const = default;
-    constexpr std::strong_ordering operator<=>(const KitItemId& other) const { return number <=> other.number; }
-};
 
 enum class ChainMeasuring : std::uint8_t { Weighed, Gauged };
 
@@ -50,7 +43,7 @@ struct BandMeasurement {
 
 /// A thing to hang. A pair is two of a kind of which one was measured.
 struct KitItem {
-    KitItemId id;
+    RecordId id;
     std::string name;
     bool pair = true;
     std::variant<ChainMeasurement, BandMeasurement> measurement;

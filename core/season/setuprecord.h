@@ -34,7 +34,7 @@ enum class HungOn : std::uint8_t { BothSides, LeftOnly, RightOnly };
 
 /// One thing of the kit on the bar.
 struct HungRecord {
-    KitItemId item;
+    RecordId item;
     HungOn on = HungOn::BothSides;
     std::variant<ChainPlacing, BandPlacing> placing;
     bool operator==(const HungRecord&) const = default;

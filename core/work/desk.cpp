@@ -13,13 +13,13 @@ bool isChain(const KitItem& item) { return std::holds_alternative<ChainMeasureme
 
 }
 
-Desk::Desk()
+Desk::Desk(NewIds newIds) : m_newIds(std::move(newIds))
 {
     m_setup.bar.stock = usualStock();
     changed();
 }
 
-const KitItem* Desk::item(KitItemId id) const
+const KitItem* Desk::item(RecordId id) const
 {
     const auto at = std::find_if(m_kit.begin(), m_kit.end(), [&](const KitItem& i) { return i.id == id; });
     return at == m_kit.end() ? nullptr : &*at;
@@ -37,12 +37,12 @@ void Desk::setBar(const BarRecord& bar)
     changed();
 }
 
-KitItemId Desk::keepItem(KitItem item)
+RecordId Desk::keepItem(KitItem item)
 {
     throwDraft(item.id, isChain(item));
     const auto at = std::find_if(m_kit.begin(), m_kit.end(), [&](const KitItem& i) { return i.id == item.id; });
     // a listener may add to the kit while it is told, so nothing is read from there afterwards
-    const KitItemId id = at == m_kit.end() ? KitItemId{++m_lastId} : item.id;
+    const RecordId id = at == m_kit.end() ? m_newIds() : item.id;
     item.id = id;
     if (at == m_kit.end())
         m_kit.push_back(std::move(item));
@@ -52,12 +52,12 @@ KitItemId Desk::keepItem(KitItem item)
     return id;
 }
 
-void Desk::removeItem(KitItemId id)
+void Desk::removeItem(RecordId id)
 {
     const KitItem* gone = item(id);
     if (!gone)
         return;
-    if (!draft(KitItemId{}, isChain(*gone))) {
+    if (!draft(RecordId{}, isChain(*gone))) {
         KitItem waiting = *gone;
         waiting.id = {};
         setDraft(waiting);
@@ -75,13 +75,13 @@ void Desk::setDraft(const KitItem& item)
     m_drafts.push_back(item);
 }
 
-const KitItem* Desk::draft(KitItemId id, bool chain) const
+const KitItem* Desk::draft(RecordId id, bool chain) const
 {
     const auto at = std::find_if(m_drafts.begin(), m_drafts.end(), [&](const KitItem& i) { return i.id == id && isChain(i) == chain; });
     return at == m_drafts.end() ? nullptr : &*at;
 }
 
-void Desk::throwDraft(KitItemId id, bool chain)
+void Desk::throwDraft(RecordId id, bool chain)
 {
     std::erase_if(m_drafts, [&](const KitItem& i) { return i.id == id && isChain(i) == chain; });
 }
@@ -133,8 +133,6 @@ void Desk::replaceAll(BarMarks marks, std::vector<KitItem> kit, SetupRecord setu
     m_kit = std::move(kit);
     m_setup = std::move(setup);
     m_drafts.clear();
-    for (const KitItem& i : m_kit)
-        m_lastId = std::max(m_lastId, i.id.number);
     hungChanged();
 }
 
@@ -148,7 +146,7 @@ Subscription Desk::onChanged(std::function<void()> told)
     });
 }
 
-bool Desk::hangs(KitItemId id) const
+bool Desk::hangs(RecordId id) const
 {
     return std::any_of(m_setup.hung.begin(), m_setup.hung.end(), [&](const HungRecord& h) { return h.item == id; });
 }

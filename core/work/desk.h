@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/season/marks.h"
+#include "core/season/recordid.h"
 #include "core/season/setuprecord.h"
 #include "core/work/weighup.h"
 
@@ -43,11 +44,11 @@ private:
 /// What is on the coach's desk now: one lifter's marks, the kit measured so far and one set-up. In memory only.
 class Desk {
 public:
-    Desk();
+    explicit Desk(NewIds newIds);
 
     [[nodiscard]] const BarMarks& marks() const { return m_marks; }
     [[nodiscard]] const std::vector<KitItem>& kit() const { return m_kit; }
-    [[nodiscard]] const KitItem* item(KitItemId id) const;
+    [[nodiscard]] const KitItem* item(RecordId id) const;
     [[nodiscard]] const SetupRecord& setup() const { return m_setup; }
     /// Worked out anew at each change, once.
     [[nodiscard]] const WeighedUp& answer() const { return m_answer; }
@@ -55,14 +56,14 @@ public:
     void setMarks(const BarMarks& marks);
     void setBar(const BarRecord& bar);
     /// Adds an item under a new id, or replaces the one with its id; what hangs keeps hanging. Its draft goes.
-    KitItemId keepItem(KitItem item);
+    RecordId keepItem(KitItem item);
     /// Takes an item out of the kit and off the bar; its entries wait as the draft of a new one, unless another waits.
-    void removeItem(KitItemId id);
-    /// An item half entered: it waits here, apart from the kit, until it is kept or thrown away. A draft with id 0 is of
+    void removeItem(RecordId id);
+    /// An item half entered: it waits here, apart from the kit, until it is kept or thrown away. A draft without an id is of
     /// a new item, one of chains and one of bands.
     void setDraft(const KitItem& item);
-    [[nodiscard]] const KitItem* draft(KitItemId id, bool chain) const;
-    void throwDraft(KitItemId id, bool chain);
+    [[nodiscard]] const KitItem* draft(RecordId id, bool chain) const;
+    void throwDraft(RecordId id, bool chain);
     void hang(const HungRecord& record);
     void rehang(std::size_t index, const HungRecord& record);
     void takeOff(std::size_t index);
@@ -76,7 +77,7 @@ public:
     [[nodiscard]] Subscription onChanged(std::function<void()> told);
 
 private:
-    [[nodiscard]] bool hangs(KitItemId id) const;
+    [[nodiscard]] bool hangs(RecordId id) const;
     void changed();
     void hungChanged();
 
@@ -88,7 +89,7 @@ private:
     std::vector<KitItem> m_drafts;
     std::vector<CautionCode> m_lookedOver;
     WeighedUp m_answer;
-    std::uint32_t m_lastId = 0;
+    NewIds m_newIds;
     int m_lastListener = 0;
     std::shared_ptr<Listeners> m_listeners = std::make_shared<Listeners>();
 };

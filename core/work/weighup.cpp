@@ -13,7 +13,7 @@ namespace steelyard {
 
 namespace {
 
-const KitItem* find(std::span<const KitItem> kit, KitItemId id)
+const KitItem* find(std::span<const KitItem> kit, RecordId id)
 {
     const auto at = std::find_if(kit.begin(), kit.end(), [&](const KitItem& i) { return i.id == id; });
     return at == kit.end() ? nullptr : &*at;
@@ -66,7 +66,7 @@ public:
     {
         const KitItem* item = find(m_kit, record.item);
         if (!item)
-            return Error{Refusal::NotThere, "item " + std::to_string(record.item.number)};
+            return Error{Refusal::NotThere, "item"};
         int& used = m_used[record.item];
         const int pieces = record.on == HungOn::BothSides ? 2 : 1;
         if (used + pieces > (item->pair ? 2 : 1))
@@ -83,7 +83,8 @@ public:
 private:
     std::optional<Error> one(const KitItem& item, const HungRecord& record, Side side, bool second)
     {
-        const SourceId source{item.id.number};
+        // what stems from one measurement is told by the item's place in the kit, counted from 1
+        const SourceId source{static_cast<std::uint32_t>(&item - m_kit.data()) + 1};
         auto& list = side == Side::Left ? m_setup.left : m_setup.right;
         if (const auto* measured = std::get_if<ChainMeasurement>(&item.measurement)) {
             const auto* placing = std::get_if<ChainPlacing>(&record.placing);
@@ -116,7 +117,7 @@ private:
 
     Setup& m_setup;
     std::span<const KitItem> m_kit;
-    std::map<KitItemId, int> m_used;
+    std::map<RecordId, int> m_used;
     std::vector<HeldBand> m_held;
 };
 

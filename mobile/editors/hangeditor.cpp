@@ -113,10 +113,10 @@ void HangEditor::refresh()
     FieldEditor::refresh();
 }
 
-int HangEditor::itemId() const
+QString HangEditor::itemId() const
 {
     const HungRecord* now = record();
-    return now ? static_cast<int>(now->item.number) : 0;
+    return now ? QString::fromStdString(now->item.hex()) : QString();
 }
 
 bool HangEditor::isChain() const
@@ -207,9 +207,10 @@ QString HangEditor::trouble() const
     return mine ? sentences::refusal(*answer.error) : QString();
 }
 
-int HangEditor::hang(int itemId)
+int HangEditor::hang(const QString& itemId)
 {
-    const KitItem* item = ready() ? desk().item(KitItemId{static_cast<std::uint32_t>(itemId)}) : nullptr;
+    const auto id = RecordId::fromHex(itemId.toStdString());
+    const KitItem* item = ready() && id ? desk().item(*id) : nullptr;
     if (!item)
         return -1;
     HungRecord fresh;

@@ -8,7 +8,7 @@ class HangEditor : public FieldEditor {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(int row READ row WRITE setRow NOTIFY rowChanged FINAL)
-    Q_PROPERTY(int itemId READ itemId NOTIFY changed FINAL)
+    Q_PROPERTY(QString itemId READ itemId NOTIFY changed FINAL)
     Q_PROPERTY(bool chain READ isChain NOTIFY changed FINAL)
     Q_PROPERTY(QString what READ what NOTIFY changed FINAL)
     Q_PROPERTY(int sides READ sides WRITE setSides NOTIFY changed FINAL)
@@ -27,7 +27,7 @@ public:
 
     [[nodiscard]] int row() const { return m_row; }
     void setRow(int row);
-    [[nodiscard]] int itemId() const;
+    [[nodiscard]] QString itemId() const;
     [[nodiscard]] bool isChain() const;
     [[nodiscard]] QString what() const;
     /// 0 both sides, 1 left only, 2 right only.
@@ -44,7 +44,7 @@ public:
     void setLean(int lean);
     [[nodiscard]] QString trouble() const;
     /// Hangs a thing of the kit the plain way, both sides alike when there are two; its row.
-    Q_INVOKABLE int hang(int itemId);
+    Q_INVOKABLE int hang(const QString& itemId);
     Q_INVOKABLE void takeOff();
 
 Q_SIGNALS:

@@ -3,9 +3,9 @@
 
 using namespace steelyard;
 
-void ItemEditor::setItemId(int id)
+void ItemEditor::setItemId(const QString& id)
 {
-    const KitItemId next{static_cast<std::uint32_t>(std::max(id, 0))};
+    const RecordId next = RecordId::fromHex(id.toStdString()).value_or(RecordId{});
     if (m_id == next)
         return;
     m_id = next;
@@ -38,10 +38,10 @@ bool ItemEditor::isDrafted() const
     return ready() && desk().draft(m_id, makesChains());
 }
 
-int ItemEditor::keep()
+QString ItemEditor::keep()
 {
     if (!canKeep())
-        return -1;
+        return {};
     KitItem now = item();
     if (now.name.empty())
         now.name = ownName(now).toStdString();

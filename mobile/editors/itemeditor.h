@@ -8,7 +8,7 @@ class ItemEditor : public FieldEditor {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("a form of its own kind")
-    Q_PROPERTY(int itemId READ itemId WRITE setItemId NOTIFY itemIdChanged FINAL)
+    Q_PROPERTY(QString itemId READ itemId WRITE setItemId NOTIFY itemIdChanged FINAL)
     Q_PROPERTY(QString name READ name WRITE setName NOTIFY changed FINAL)
     Q_PROPERTY(bool pair READ isPair WRITE setPair NOTIFY changed FINAL)
     Q_PROPERTY(bool canKeep READ canKeep NOTIFY changed FINAL)
@@ -19,8 +19,9 @@ class ItemEditor : public FieldEditor {
 public:
     using FieldEditor::FieldEditor;
 
-    [[nodiscard]] int itemId() const { return static_cast<int>(m_id.number); }
-    void setItemId(int id);
+    /// As hexadecimal digits; empty is a new one, and so is what no id looks like.
+    [[nodiscard]] QString itemId() const { return QString::fromStdString(m_id.hex()); }
+    void setItemId(const QString& id);
     [[nodiscard]] QString name() const;
     void setName(const QString& name);
     [[nodiscard]] bool isPair() const { return item().pair; }
@@ -31,8 +32,8 @@ public:
     [[nodiscard]] virtual QString trouble() const = 0;
     /// Entries that are not kept yet.
     [[nodiscard]] bool isDrafted() const;
-    /// Puts the item into the kit as it stands; its id, or -1 when it cannot be kept.
-    Q_INVOKABLE int keep();
+    /// Puts the item into the kit as it stands; its id, empty when it cannot be kept.
+    Q_INVOKABLE QString keep();
     /// Throws the entries away that are not kept.
     Q_INVOKABLE void throwDraft();
     /// Takes the item out of the kit and off the bar.
@@ -49,5 +50,5 @@ protected:
     [[nodiscard]] virtual QString ownName(const steelyard::KitItem& item) const = 0;
 
 private:
-    steelyard::KitItemId m_id;
+    steelyard::RecordId m_id;
 };

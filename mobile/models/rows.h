@@ -51,7 +51,7 @@ struct CautionRow {
 
 /** One thing on the bar, or in the kit. */
 struct ThingRow {
-    int itemId = 0;
+    QString itemId;
     bool chain = false;
     bool usable = true;
     QString what, how, leftPiece, rightPiece;

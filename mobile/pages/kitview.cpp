@@ -28,7 +28,7 @@ void KitView::refresh()
     std::vector<ThingRow> rows;
     for (const KitItem& item : m_desk->desk().kit()) {
         ThingRow row;
-        row.itemId = static_cast<int>(item.id.number);
+        row.itemId = QString::fromStdString(item.id.hex());
         row.what = QString::fromStdString(item.name);
         row.leftPiece = item.pair ? tr("a pair") : tr("one");
         if (const auto* measured = std::get_if<ChainMeasurement>(&item.measurement)) {
@@ -53,5 +53,5 @@ void KitView::refresh()
 
 QString KitView::draftText(bool chain) const
 {
-    return m_desk && m_desk->desk().draft(KitItemId{}, chain) ? tr("begun, not kept") : QString();
+    return m_desk && m_desk->desk().draft(RecordId{}, chain) ? tr("begun, not kept") : QString();
 }

@@ -145,7 +145,7 @@ QString entryName(const std::string& name)
     QString said = names.contains(last) ? tr(names.value(last)) : last;
     if (last.startsWith(QStringLiteral("point ")))
         said = tr(QT_TRANSLATE_NOOP("sentences", "hanging %1")).arg(say::fixed(last.mid(6).toInt(), 0));
-    if (last.startsWith(QStringLiteral("item ")))
+    if (last == QLatin1String("item"))
         said = tr(QT_TRANSLATE_NOOP("sentences", "something that is not in the kit"));
     return owner.isEmpty() ? said : tr(QT_TRANSLATE_NOOP("sentences", "%1, %2")).arg(owner, said);
 }

@@ -132,7 +132,7 @@ QJsonObject of(const SeasonSetup& setup)
     const auto asItIs = [](auto&) {};
     QJsonArray measured, hung;
     for (const auto& item : setup.kit) {
-        const auto thisItem = [&](auto& form) { form.setItemId(static_cast<int>(item.id.number)); };
+        const auto thisItem = [&](auto& form) { form.setItemId(QString::fromStdString(item.id.hex())); };
         const bool chain = std::holds_alternative<steelyard::ChainMeasurement>(item.measurement);
         measured.append(chain ? dumpForm<ChainEditor>(service, thisItem) : dumpForm<BandEditor>(service, thisItem));
     }

@@ -257,9 +257,9 @@ void BandEditorTest::keptBandIsAsMeasured()
     hang(samples::band());
     m_form->setModel(3);
     QCOMPARE(m_form->name(), QStringLiteral("Band, 100 cm at rest"));
-    const int id = m_form->keep();
-    QVERIFY(id > 0);
-    const KitItem* kept = m_service->desk().item(KitItemId{static_cast<std::uint32_t>(id)});
+    const QString id = m_form->keep();
+    QVERIFY(!id.isEmpty());
+    const KitItem* kept = m_service->desk().item(*RecordId::fromHex(id.toStdString()));
     const auto& measured = std::get<BandMeasurement>(kept->measurement);
     const BandMeasurement expected = samples::band();
     QVERIFY(measured.model == expected.model);

@@ -94,7 +94,7 @@ void ChainEditorTest::troubleNamesWhatIsMissing()
 {
     QCOMPARE(m_form->trouble(), QStringLiteral("Still to enter: length."));
     QVERIFY(!m_form->canKeep());
-    QCOMPARE(m_form->keep(), -1);
+    QVERIFY(m_form->keep().isEmpty());
     QCOMPARE(m_form->nextMissing(QStringLiteral("length")), QStringLiteral("mass"));
     m_form->keepNumber(QStringLiteral("length"), 150);
     QCOMPARE(m_form->trouble(), QStringLiteral("Still to enter: mass."));
@@ -148,9 +148,9 @@ void ChainEditorTest::nameComesFromTheEntries()
     m_form->keepNumber(QStringLiteral("wire"), 16);
     QCOMPARE(m_form->name(), QStringLiteral("Chain, 16 mm, 150 cm"));
     m_form->setGauged(false);
-    const int id = m_form->keep();
-    QVERIFY(id > 0);
-    QCOMPARE(QString::fromStdString(m_service->desk().item(KitItemId{static_cast<std::uint32_t>(id)})->name), QStringLiteral("Chain, 150 cm"));
+    const QString id = m_form->keep();
+    QVERIFY(!id.isEmpty());
+    QCOMPARE(QString::fromStdString(m_service->desk().item(*RecordId::fromHex(id.toStdString()))->name), QStringLiteral("Chain, 150 cm"));
 }
 
 void ChainEditorTest::ownNameStays()
@@ -176,7 +176,7 @@ void ChainEditorTest::draftWaitsUntilKept()
     QVERIFY(!later.isPair());
 
     QSignalSpy moved(m_form, &ItemEditor::itemIdChanged);
-    const int id = m_form->keep();
+    const QString id = m_form->keep();
     QCOMPARE(moved.count(), 1);
     QCOMPARE(m_form->itemId(), id);
     QVERIFY(!m_form->isDrafted());
@@ -199,7 +199,7 @@ void ChainEditorTest::thrownDraftLeavesWhatWasKept()
 void ChainEditorTest::keptAgain()
 {
     keepWeighed();
-    const int id = m_form->keep();
+    const QString id = m_form->keep();
     m_form->keepNumber(QStringLiteral("mass"), 9);
     QCOMPARE(m_form->keep(), id);
     QCOMPARE(m_service->desk().kit().size(), std::size_t(1));
@@ -213,8 +213,8 @@ void ChainEditorTest::keptAgain()
 void ChainEditorTest::removed()
 {
     keepWeighed();
-    const int id = m_form->keep();
-    m_service->desk().hang(samples::hung(static_cast<std::uint32_t>(id), ChainPlacing{}));
+    const QString id = m_form->keep();
+    m_service->desk().hang({*RecordId::fromHex(id.toStdString()), HungOn::BothSides, ChainPlacing{}});
     m_form->remove();
     QVERIFY(m_service->desk().kit().empty());
     QVERIFY(m_service->desk().setup().hung.empty());

@@ -12,6 +12,12 @@
 
 using namespace steelyard;
 
+namespace {
+
+QString idOf(std::uint64_t number) { return QString::fromStdString(samples::numbered(number).hex()); }
+
+}
+
 /// How a thing hangs, changed on the set-up at once.
 class HangEditorTest : public QObject {
     Q_OBJECT
@@ -59,30 +65,30 @@ void HangEditorTest::cleanup()
 
 void HangEditorTest::hangsThePlainWay()
 {
-    QCOMPARE(m_form->hang(1), 0);
+    QCOMPARE(m_form->hang(idOf(1)), 0);
     QCOMPARE(m_form->row(), 0);
-    QCOMPARE(m_form->itemId(), 1);
+    QCOMPARE(m_form->itemId(), idOf(1));
     QVERIFY(m_form->isChain());
     QCOMPARE(m_form->what(), QStringLiteral("Chain"));
     QVERIFY(record() == samples::hung(1, ChainPlacing{}));
     // one alone goes on one side
-    QCOMPARE(m_form->hang(2), 1);
+    QCOMPARE(m_form->hang(idOf(2)), 1);
     QCOMPARE(m_form->sides(), 1);
-    QCOMPARE(m_form->hang(3), 2);
+    QCOMPARE(m_form->hang(idOf(3)), 2);
     QVERIFY(!m_form->isChain());
     QVERIFY(record() == samples::hung(3, BandPlacing{}));
-    QCOMPARE(m_form->hang(9), -1);
+    QCOMPARE(m_form->hang(idOf(9)), -1);
     QCOMPARE(m_service->desk().setup().hung.size(), std::size_t(3));
 }
 
 void HangEditorTest::everyKeyComesBack()
 {
-    m_form->hang(1);
+    m_form->hang(idOf(1));
     QCOMPARE(m_form->specs().size(), std::size_t(2));
     m_form->setWay(2);
     QCOMPARE(m_form->specs().size(), std::size_t(3));
     QCOMPARE(formcheck::keepEveryKey(*m_form), QStringList());
-    m_form->hang(3);
+    m_form->hang(idOf(3));
     m_form->setWay(1);
     for (int lean = 0; lean <= 2; ++lean) {
         m_form->setLean(lean);
@@ -96,10 +102,10 @@ void HangEditorTest::everyKeyComesBack()
 
 void HangEditorTest::limitsCanBeKeyed()
 {
-    m_form->hang(1);
+    m_form->hang(idOf(1));
     m_form->setWay(2);
     QCOMPARE(formcheck::limitsOfEveryKey(*m_form), QStringList());
-    m_form->hang(3);
+    m_form->hang(idOf(3));
     m_form->setWay(1);
     m_form->setLean(1);
     QCOMPARE(formcheck::limitsOfEveryKey(*m_form), QStringList());
@@ -107,13 +113,13 @@ void HangEditorTest::limitsCanBeKeyed()
 
 void HangEditorTest::unknownKeys()
 {
-    m_form->hang(1);
+    m_form->hang(idOf(1));
     const HungRecord chain = record();
     QVERIFY(!m_form->keepNumber(QStringLiteral("anchor"), 10).kept());
     QVERIFY(!m_form->keepNumber(QString(), 10).kept());
     QVERIFY(!m_form->clearNumber(QStringLiteral("lead")));
     QVERIFY(record() == chain);
-    m_form->hang(3);
+    m_form->hang(idOf(3));
     const HungRecord other = record();
     QVERIFY(!m_form->keepNumber(QStringLiteral("lead"), 10).kept());
     QVERIFY(record() == other);
@@ -122,12 +128,12 @@ void HangEditorTest::unknownKeys()
 void HangEditorTest::nothingIsKeptWithoutARow()
 {
     QVERIFY(!m_form->keepNumber(QStringLiteral("lead"), 10).kept());
-    m_form->hang(1);
+    m_form->hang(idOf(1));
     m_form->setRow(4);
     QVERIFY(m_form->specs().empty());
     QVERIFY(!m_form->keepNumber(QStringLiteral("lead"), 10).kept());
     QCOMPARE(m_form->what(), QString());
-    QCOMPARE(m_form->itemId(), 0);
+    QVERIFY(m_form->itemId().isEmpty());
     QVERIFY(!m_form->isChain());
     m_form->setSides(2);
     m_form->setWay(1);
@@ -137,7 +143,7 @@ void HangEditorTest::nothingIsKeptWithoutARow()
 
 void HangEditorTest::sidesAndWays()
 {
-    m_form->hang(1);
+    m_form->hang(idOf(1));
     for (int sides = 2; sides >= 0; --sides) {
         m_form->setSides(sides);
         QCOMPARE(m_form->sides(), sides);
@@ -154,7 +160,7 @@ void HangEditorTest::sidesAndWays()
     m_form->setWay(3);
     m_form->setWay(-1);
     QCOMPARE(m_form->way(), 0);
-    m_form->hang(3);
+    m_form->hang(idOf(3));
     m_form->setWay(1);
     QVERIFY(band().doubled);
     QCOMPARE(m_form->way(), 1);
@@ -164,21 +170,21 @@ void HangEditorTest::sidesAndWays()
 
 void HangEditorTest::anchorAboveOrBelow()
 {
-    m_form->hang(3);
+    m_form->hang(idOf(3));
     QCOMPARE(m_form->anchor(), 0);
     m_form->setAnchor(1);
     QVERIFY(band().above);
     QCOMPARE(m_form->anchor(), 1);
     m_form->setAnchor(0);
     QVERIFY(!band().above);
-    m_form->hang(1);
+    m_form->hang(idOf(1));
     m_form->setAnchor(1);
     QCOMPARE(m_form->anchor(), 0);
 }
 
 void HangEditorTest::leanTurnsTheOffset()
 {
-    m_form->hang(3);
+    m_form->hang(idOf(3));
     m_form->setLean(1);
     m_form->keepNumber(QStringLiteral("offset"), 20);
     QCOMPARE(band().offset.si(), 0.20);
@@ -214,7 +220,7 @@ void HangEditorTest::leanIsReadFromWhatHangs()
 
 void HangEditorTest::optionalNumbers()
 {
-    m_form->hang(3);
+    m_form->hang(idOf(3));
     QVERIFY(!m_form->spec(QStringLiteral("heldBy"))->shown);
     QVERIFY(m_form->keepNumber(QStringLiteral("heldBy"), 60).kept());
     QCOMPARE(band().heldBy->si(), 60.0);
@@ -230,7 +236,7 @@ void HangEditorTest::optionalNumbers()
 
 void HangEditorTest::filledInUntilEntered()
 {
-    m_form->hang(1);
+    m_form->hang(idOf(1));
     QVERIFY(m_form->spec(QStringLiteral("lead"))->filledIn);
     m_form->keepNumber(QStringLiteral("lead"), 40);
     QVERIFY(!m_form->spec(QStringLiteral("lead"))->filledIn);
@@ -238,8 +244,8 @@ void HangEditorTest::filledInUntilEntered()
 
 void HangEditorTest::troubleIsOfThisThingOnly()
 {
-    m_form->hang(1);
-    m_form->hang(2);
+    m_form->hang(idOf(1));
+    m_form->hang(idOf(2));
     m_form->setSides(0);
     QVERIFY2(m_form->trouble().contains(QStringLiteral("Chain, long")), qPrintable(m_form->trouble()));
     m_form->setRow(0);
@@ -255,8 +261,8 @@ void HangEditorTest::troubleIsOfThisThingOnly()
 
 void HangEditorTest::takenOff()
 {
-    m_form->hang(1);
-    m_form->hang(3);
+    m_form->hang(idOf(1));
+    m_form->hang(idOf(3));
     m_form->setRow(0);
     m_form->takeOff();
     QVERIFY(m_service->desk().setup().hung == std::vector{samples::hung(3, BandPlacing{})});

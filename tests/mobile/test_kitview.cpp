@@ -44,12 +44,12 @@ void KitViewTest::oneRowAThing()
     QVERIFY(!view.isEmpty());
     const auto said = [&](int row, const char* role) { return formcheck::shown(*view.things(), row, role); };
     QCOMPARE(view.things()->rowCount(), 2);
-    QCOMPARE(said(0, "itemId").toInt(), 4);
+    QCOMPARE(said(0, "itemId").toString(), QString::fromStdString(samples::numbered(4).hex()));
     QCOMPARE(said(0, "what").toString(), QStringLiteral("Long chain"));
     QCOMPARE(said(0, "how").toString(), QStringLiteral("5.7 kg a metre, 150 cm"));
     QVERIFY(said(0, "chain").toBool() && said(0, "usable").toBool());
     QCOMPARE(said(0, "leftPiece").toString(), QStringLiteral("a pair"));
-    QCOMPARE(said(1, "itemId").toInt(), 7);
+    QCOMPARE(said(1, "itemId").toString(), QString::fromStdString(samples::numbered(7).hex()));
     QCOMPARE(said(1, "how").toString(), QStringLiteral("pulls 17.5 kg at 195 cm"));
     QVERIFY(!said(1, "chain").toBool() && said(1, "usable").toBool());
     QCOMPARE(said(1, "leftPiece").toString(), QStringLiteral("one"));
@@ -79,7 +79,7 @@ void KitViewTest::draftsAreSaid()
     view.refresh();
     QVERIFY2(formcheck::shown(*view.things(), 0, "how").toString().endsWith(QStringLiteral("changes not kept")),
              qPrintable(formcheck::shown(*view.things(), 0, "how").toString()));
-    service.desk().throwDraft(KitItemId{1}, true);
+    service.desk().throwDraft(samples::numbered(1), true);
     view.refresh();
     QCOMPARE(formcheck::shown(*view.things(), 0, "how").toString(), QStringLiteral("5.7 kg a metre, 150 cm"));
 }
@@ -103,7 +103,7 @@ void KitViewTest::followsTheDesk()
     DeskService service;
     KitView view;
     view.setDesk(&service);
-    const KitItemId id = service.desk().keepItem(samples::item(0, "Chain", samples::weighed()));
+    const RecordId id = service.desk().keepItem(samples::item(0, "Chain", samples::weighed()));
     QCOMPARE(view.things()->rowCount(), 1);
     service.desk().removeItem(id);
     QVERIFY(view.isEmpty());

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/tour/seasonfile.h"
 
+#include "tests/core/numberedids.h"
 #include "tests/tour/strictobject.h"
 
 #include <QDir>
@@ -94,7 +95,7 @@ std::vector<KitItem> kitFrom(std::vector<StrictObject> list)
     std::vector<KitItem> kit;
     for (StrictObject& from : list) {
         KitItem item;
-        item.id = KitItemId{static_cast<std::uint32_t>(kit.size() + 1)};
+        item.id = numberedids::numbered(kit.size() + 1);
         item.name = from.neededText(QStringLiteral("name")).toStdString();
         if (std::any_of(kit.begin(), kit.end(), [&](const KitItem& i) { return i.name == item.name; }))
             from.fault(QStringLiteral("name"), QStringLiteral("stands in the kit twice"));

@@ -5,6 +5,7 @@
 
 #include "core/work/desk.h"
 #include "core/work/measuredkit.h"
+#include "tests/core/numberedids.h"
 
 #include <QtTest>
 
@@ -12,6 +13,7 @@
 #endif
 
 using namespace steelyard;
+using numberedids::numbered;
 
 namespace {
 
@@ -35,7 +37,7 @@ QByteArray changed(const char* from, const char* to)
 
 Readiness readinessOf(const SeasonSetup& season)
 {
-    Desk desk;
+    Desk desk(numberedids::counted());
     desk.replaceAll(season.marks, season.kit, season.setup);
     return desk.answer().readiness;
 }
@@ -81,7 +83,7 @@ void SeasonFileTest::everythingIsRead()
     band.rest = metres(0.80);
     band.model = BandModel::Line;
     band.hangings = {{kilograms(5), metres(0.875), true}, {kilograms(10), std::nullopt, false}};
-    QVERIFY(season.kit == (std::vector<KitItem>{{KitItemId{1}, "Chain", true, chain}, {KitItemId{2}, "Band", false, band}}));
+    QVERIFY(season.kit == (std::vector<KitItem>{{numbered(1), "Chain", true, chain}, {numbered(2), "Band", false, band}}));
     BarRecord bar;
     bar.bar = kilograms(15);
     bar.barEntered = true;
@@ -103,7 +105,7 @@ void SeasonFileTest::everythingIsRead()
     bunched.lead = metres(0.4);
     bunched.leadMass = kilograms(0.5);
     bunched.bunch = metres(0.25);
-    QVERIFY(season.setup.hung == (std::vector<HungRecord>{{KitItemId{2}, HungOn::RightOnly, above}, {KitItemId{1}, HungOn::BothSides, bunched}}));
+    QVERIFY(season.setup.hung == (std::vector<HungRecord>{{numbered(2), HungOn::RightOnly, above}, {numbered(1), HungOn::BothSides, bunched}}));
 }
 
 void SeasonFileTest::faultsNameFileAndKey_data()
@@ -188,7 +190,7 @@ void SeasonFileTest::filesShowTheirState()
     const auto setup = std::find_if(season.begin(), season.end(), [](const SeasonSetup& s) { return s.name == QLatin1String(QTest::currentDataTag()); });
     QVERIFY(setup != season.end());
     QCOMPARE(static_cast<int>(readinessOf(*setup)), readiness);
-    Desk desk;
+    Desk desk(numberedids::counted());
     desk.replaceAll(setup->marks, setup->kit, setup->setup);
     QList<int> said;
     if (desk.answer().curve)
@@ -203,7 +205,7 @@ void SeasonFileTest::pullsArePlausible()
 {
     int odd = 0;
     for (const SeasonSetup& setup : seasonfile::all()) {
-        Desk desk;
+        Desk desk(numberedids::counted());
         desk.replaceAll(setup.marks, setup.kit, setup.setup);
         if (const auto& curve = desk.answer().curve)
             for (const CurveSample& s : curve->samples) {

@@ -18,13 +18,13 @@ Sheet {
     back: qsTr("Kit")
     tools: ThrowKey {
         objectName: "throw"
-        visible: root.editor.drafted || root.editor.itemId > 0
+        visible: root.editor.drafted || root.editor.itemId !== ""
         tight: true
         least: Theme.touchFloor
-        text: root.editor.itemId > 0 ? qsTr("Out of the kit") : qsTr("Throw away")
+        text: root.editor.itemId !== "" ? qsTr("Out of the kit") : qsTr("Throw away")
         size: Theme.key
         onClicked: {
-            if (root.editor.itemId > 0)
+            if (root.editor.itemId !== "")
                 root.editor.remove()
             else
                 root.editor.throwDraft()
@@ -35,7 +35,7 @@ Sheet {
         Layout.fillWidth: true
         editor: root.editor
         onClicked: {
-            if (root.editor.keep() >= 0)
+            if (root.editor.keep() !== "")
                 root.done()
         }
     }

@@ -11,8 +11,8 @@ Sheet {
     id: root
 
     required property KitView view
-    signal hangRequested(int itemId)
-    signal measureRequested(int itemId, bool chain)
+    signal hangRequested(string itemId)
+    signal measureRequested(string itemId, bool chain)
 
     heading: qsTr("Kit here")
     under: root.view.empty ? "" : qsTr("Tap what to hang")
@@ -24,7 +24,7 @@ Sheet {
             text: qsTr("Measure a chain")
             fact: root.view.chainDraft
             factSize: Theme.note
-            onClicked: root.measureRequested(0, true)
+            onClicked: root.measureRequested("", true)
         },
         PressKey {
             Layout.fillWidth: true
@@ -32,7 +32,7 @@ Sheet {
             text: qsTr("Measure a band")
             fact: root.view.bandDraft
             factSize: Theme.note
-            onClicked: root.measureRequested(0, false)
+            onClicked: root.measureRequested("", false)
         }
     ]
 
@@ -45,10 +45,11 @@ Sheet {
         model: root.view.things
         ThingRow {
             id: row
-            required property int itemId
+            required property int index
+            required property string itemId
             required property bool chain
             Layout.fillWidth: true
-            objectName: "item:" + row.itemId
+            objectName: "item:" + (row.index + 1)
             onHangRequested: root.hangRequested(row.itemId)
             onMeasureRequested: root.measureRequested(row.itemId, row.chain)
         }

@@ -3,6 +3,7 @@
 
 #include "core/season/marks.h"
 #include "core/season/setuprecord.h"
+#include "tests/core/numberedids.h"
 
 #include <initializer_list>
 #include <string>
@@ -13,6 +14,8 @@
 namespace samples {
 
 using namespace steelyard;
+using numberedids::counted;
+using numberedids::numbered;
 
 /// 5.7 kg a metre: 8.55 kg on a scale in steps of 0.1 kg.
 inline ChainMeasurement weighed()
@@ -51,14 +54,19 @@ inline BandMeasurement band()
     return band(1.0, {{5, 1.15}, {7.5, 1.245}, {10, 1.37}, {12.5, 1.525}, {15, 1.72}, {17.5, 1.95}});
 }
 
-inline KitItem item(std::uint32_t id, std::string name, std::variant<ChainMeasurement, BandMeasurement> measurement, bool pair = true)
+inline KitItem item(const RecordId& id, std::string name, std::variant<ChainMeasurement, BandMeasurement> measurement, bool pair = true)
 {
-    return {KitItemId{id}, std::move(name), pair, std::move(measurement)};
+    return {id, std::move(name), pair, std::move(measurement)};
 }
 
-inline HungRecord hung(std::uint32_t id, std::variant<ChainPlacing, BandPlacing> placing, HungOn on = HungOn::BothSides)
+inline KitItem item(std::uint64_t number, std::string name, std::variant<ChainMeasurement, BandMeasurement> measurement, bool pair = true)
 {
-    return {KitItemId{id}, on, std::move(placing)};
+    return item(numbered(number), std::move(name), std::move(measurement), pair);
+}
+
+inline HungRecord hung(std::uint64_t number, std::variant<ChainPlacing, BandPlacing> placing, HungOn on = HungOn::BothSides)
+{
+    return {numbered(number), on, std::move(placing)};
 }
 
 inline BandPlacing bandAt(double anchorHeight, bool above = false)

@@ -65,7 +65,7 @@ private Q_SLOTS:
 
 void DeskTest::startsWithTheUsualPlates()
 {
-    const Desk desk;
+    const Desk desk(samples::counted());
     QVERIFY(desk.setup().bar.stock == usualStock());
     QVERIFY(desk.kit().empty());
     QVERIFY(desk.setup().hung.empty());
@@ -84,10 +84,10 @@ void DeskTest::toldOncePerChange_data()
     row("bar", 1, [](Desk& d) { d.setBar(samples::bar(60)); });
     row("new item", 1, [](Desk& d) { (void)d.keepItem(samples::item(0, "New", samples::weighed())); });
     row("item again", 1, [](Desk& d) { (void)d.keepItem(samples::item(1, "Chain", samples::gauged())); });
-    row("item gone", 1, [](Desk& d) { d.removeItem(KitItemId{1}); });
-    row("item gone that never was", 0, [](Desk& d) { d.removeItem(KitItemId{99}); });
+    row("item gone", 1, [](Desk& d) { d.removeItem(samples::numbered(1)); });
+    row("item gone that never was", 0, [](Desk& d) { d.removeItem(samples::numbered(99)); });
     row("draft", 0, [](Desk& d) { d.setDraft(samples::item(1, "Chain", samples::gauged())); });
-    row("draft thrown", 0, [](Desk& d) { d.throwDraft(KitItemId{1}, true); });
+    row("draft thrown", 0, [](Desk& d) { d.throwDraft(samples::numbered(1), true); });
     row("hung", 1, [](Desk& d) { d.hang(samples::hung(3, ChainPlacing{})); });
     row("hung otherwise", 1, [](Desk& d) { d.rehang(0, samples::hung(1, samples::chainOn(0.7))); });
     row("hung as it was", 0, [](Desk& d) { d.rehang(0, samples::hung(1, samples::chainOn(0.8))); });
@@ -103,7 +103,7 @@ void DeskTest::toldOncePerChange()
 {
     QFETCH(Deed, deed);
     QFETCH(int, told);
-    Desk desk;
+    Desk desk(samples::counted());
     fill(desk);
     int times = 0;
     const Subscription subscription = desk.onChanged([&times] { ++times; });
@@ -113,7 +113,7 @@ void DeskTest::toldOncePerChange()
 
 void DeskTest::answerIsNewWhenTold()
 {
-    Desk desk;
+    Desk desk(samples::counted());
     fill(desk);
     double seen = 0;
     const Subscription subscription = desk.onChanged([&] { seen = desk.answer().load->total.si(); });
@@ -125,7 +125,7 @@ void DeskTest::answerIsNewWhenTold()
 
 void DeskTest::subscriptionEnds()
 {
-    Desk desk;
+    Desk desk(samples::counted());
     int first = 0, second = 0, third = 0;
     Subscription kept = desk.onChanged([&second] { ++second; });
     {
@@ -153,7 +153,7 @@ void DeskTest::subscriptionOutlivesTheDesk()
     int times = 0;
     Subscription subscription;
     {
-        Desk desk;
+        Desk desk(samples::counted());
         subscription = desk.onChanged([&times] { ++times; });
         desk.stepLoad(true);
     }
@@ -163,7 +163,7 @@ void DeskTest::subscriptionOutlivesTheDesk()
 
 void DeskTest::listenersComeAndGoWhileTold()
 {
-    Desk desk;
+    Desk desk(samples::counted());
     int once = 0, ended = 0, late = 0, last = 0;
     Subscription self, other, added;
     self = desk.onChanged([&] {
@@ -197,12 +197,12 @@ void DeskTest::lookedOverLastsWhileItHangsSo_data()
     row("a draft", true, [](Desk& d) { d.setDraft(samples::item(1, "Chain", samples::gauged())); });
     row("a new thing measured", true, [](Desk& d) { (void)d.keepItem(samples::item(0, "New", samples::band())); });
     row("a thing measured again that does not hang", true, [](Desk& d) { (void)d.keepItem(samples::item(3, "Spare", samples::weighed())); });
-    row("a thing gone that does not hang", true, [](Desk& d) { d.removeItem(KitItemId{3}); });
+    row("a thing gone that does not hang", true, [](Desk& d) { d.removeItem(samples::numbered(3)); });
     row("other lead", false, [](Desk& d) { d.rehang(0, samples::hung(1, samples::chainOn(0.7))); });
     row("something more", false, [](Desk& d) { d.hang(samples::hung(3, ChainPlacing{})); });
     row("something less", false, [](Desk& d) { d.takeOff(0); });
     row("a hanging thing measured again", false, [](Desk& d) { (void)d.keepItem(samples::item(1, "Chain", samples::gauged())); });
-    row("a hanging thing gone", false, [](Desk& d) { d.removeItem(KitItemId{1}); });
+    row("a hanging thing gone", false, [](Desk& d) { d.removeItem(samples::numbered(1)); });
     row("all replaced by the same", false, fill);
 }
 
@@ -210,7 +210,7 @@ void DeskTest::lookedOverLastsWhileItHangsSo()
 {
     QFETCH(Deed, deed);
     QFETCH(bool, lasts);
-    Desk desk;
+    Desk desk(samples::counted());
     fill(desk);
     QVERIFY(!lookedOver(desk));
     lookAllOver(desk);
@@ -222,7 +222,7 @@ void DeskTest::lookedOverLastsWhileItHangsSo()
 
 void DeskTest::massOfALookedOverCautionMoves()
 {
-    Desk desk;
+    Desk desk(samples::counted());
     fill(desk);
     lookAllOver(desk);
     const Caution before = cautionOf(desk, CautionCode::BandsBelow);
@@ -234,7 +234,7 @@ void DeskTest::massOfALookedOverCautionMoves()
 
 void DeskTest::stepLoadAtItsEnds()
 {
-    Desk desk;
+    Desk desk(samples::counted());
     desk.replaceAll({}, {}, samples::setup(20));
     desk.stepLoad(false);
     QCOMPARE(desk.setup().bar.wanted.si(), 20.0);
@@ -259,7 +259,7 @@ void DeskTest::stepLoadAtItsEnds()
 
 void DeskTest::stepLoadFromALoadThatCannotHang()
 {
-    Desk desk;
+    Desk desk(samples::counted());
     desk.replaceAll({}, {}, samples::setup(101));
     QCOMPARE(desk.answer().load->total.si(), 100.0);
     desk.stepLoad(true);
@@ -271,7 +271,7 @@ void DeskTest::stepLoadFromALoadThatCannotHang()
 
 void DeskTest::replaceAllLeavesNothingOfBefore()
 {
-    Desk desk;
+    Desk desk(samples::counted());
     fill(desk);
     lookAllOver(desk);
     desk.setDraft(samples::item(1, "Half entered", samples::gauged()));
@@ -285,7 +285,7 @@ void DeskTest::replaceAllLeavesNothingOfBefore()
     QCOMPARE(desk.answer().load->total.si(), 60.0);
     QVERIFY(!cautionOf(desk, CautionCode::Chains).lookedOver);
     // another lifter's half entries never turn up on this kit
-    QVERIFY(!desk.draft(KitItemId{1}, true));
+    QVERIFY(!desk.draft(samples::numbered(1), true));
 }
 
 QTEST_APPLESS_MAIN(DeskTest)

@@ -16,7 +16,7 @@ class DraftsTest : public QObject {
 
 private Q_SLOTS:
     void idsAreNeverUsedAgain();
-    void idsGoOnAfterWhatWasBroughtIn();
+    void idsComeFromTheirSource();
     void keptAgainUnderItsId();
     void keptThingKeepsHanging();
     void idIsRightWhateverListenersDo();
@@ -31,45 +31,45 @@ private Q_SLOTS:
 
 void DraftsTest::idsAreNeverUsedAgain()
 {
-    Desk desk;
-    const KitItemId a = desk.keepItem(samples::item(0, "A", samples::weighed()));
-    const KitItemId b = desk.keepItem(samples::item(0, "B", samples::band()));
+    Desk desk(samples::counted());
+    const RecordId a = desk.keepItem(samples::item(0, "A", samples::weighed()));
+    const RecordId b = desk.keepItem(samples::item(0, "B", samples::band()));
     QVERIFY(a != b);
-    QVERIFY(a != KitItemId{} && b != KitItemId{});
+    QVERIFY(a != RecordId{} && b != RecordId{});
     desk.removeItem(b);
-    const KitItemId c = desk.keepItem(samples::item(0, "C", samples::band()));
+    const RecordId c = desk.keepItem(samples::item(0, "C", samples::band()));
     QVERIFY(c != a && c != b);
     // an id that is gone brings nothing back
-    const KitItemId again = desk.keepItem(samples::item(b.number, "B again", samples::band()));
+    const RecordId again = desk.keepItem(samples::item(b, "B again", samples::band()));
     QVERIFY(again != a && again != b && again != c);
     QVERIFY(!desk.item(b));
     QCOMPARE(desk.kit().size(), std::size_t(3));
 }
 
-void DraftsTest::idsGoOnAfterWhatWasBroughtIn()
+void DraftsTest::idsComeFromTheirSource()
 {
-    Desk desk;
-    desk.replaceAll({}, {samples::item(12, "A", samples::weighed()), samples::item(7, "B", samples::band())}, samples::setup(20));
-    QVERIFY(desk.keepItem(samples::item(0, "C", samples::band())) == KitItemId{13});
-    desk.replaceAll({}, {samples::item(1, "A", samples::weighed())}, samples::setup(20));
-    QVERIFY(desk.keepItem(samples::item(0, "D", samples::band())) == KitItemId{14});
+    Desk desk(samples::counted(12));
+    desk.replaceAll({}, {samples::item(7, "A", samples::weighed()), samples::item(5, "B", samples::band())}, samples::setup(20));
+    QVERIFY(desk.keepItem(samples::item(0, "C", samples::band())) == samples::numbered(13));
+    QVERIFY(desk.keepItem(samples::item(7, "A", samples::gauged())) == samples::numbered(7));
+    QVERIFY(desk.keepItem(samples::item(0, "D", samples::band())) == samples::numbered(14));
 }
 
 void DraftsTest::keptAgainUnderItsId()
 {
-    Desk desk;
-    const KitItemId id = desk.keepItem(samples::item(0, "Chain", samples::weighed()));
+    Desk desk(samples::counted());
+    const RecordId id = desk.keepItem(samples::item(0, "Chain", samples::weighed()));
     desk.keepItem(samples::item(0, "Band", samples::band()));
-    QVERIFY(desk.keepItem(samples::item(id.number, "Chain, gauged", samples::gauged(), false)) == id);
+    QVERIFY(desk.keepItem(samples::item(id, "Chain, gauged", samples::gauged(), false)) == id);
     QCOMPARE(desk.kit().size(), std::size_t(2));
     QCOMPARE(QString::fromStdString(desk.kit().front().name), QStringLiteral("Chain, gauged"));
     QVERIFY(!desk.item(id)->pair);
-    QVERIFY(!desk.item(KitItemId{99}));
+    QVERIFY(!desk.item(samples::numbered(99)));
 }
 
 void DraftsTest::keptThingKeepsHanging()
 {
-    Desk desk;
+    Desk desk(samples::counted());
     desk.replaceAll(samples::marks(0.9, 1.5), {samples::item(1, "Chain", samples::weighed())}, samples::setup(60, {samples::hung(1, ChainPlacing{})}));
     ChainMeasurement heavier = samples::weighed();
     heavier.mass = kilograms(17.1);
@@ -81,7 +81,7 @@ void DraftsTest::keptThingKeepsHanging()
 
 void DraftsTest::idIsRightWhateverListenersDo()
 {
-    Desk desk;
+    Desk desk(samples::counted());
     bool nested = false;
     const Subscription adds = desk.onChanged([&] {
         if (!nested) {
@@ -90,20 +90,20 @@ void DraftsTest::idIsRightWhateverListenersDo()
                 desk.keepItem(samples::item(0, "Added while told", samples::weighed()));
         }
     });
-    const KitItemId fresh = desk.keepItem(samples::item(0, "New", samples::band()));
+    const RecordId fresh = desk.keepItem(samples::item(0, "New", samples::band()));
     QCOMPARE(QString::fromStdString(desk.item(fresh)->name), QStringLiteral("New"));
     nested = false;
-    QVERIFY(desk.keepItem(samples::item(fresh.number, "Kept again", samples::band())) == fresh);
+    QVERIFY(desk.keepItem(samples::item(fresh, "Kept again", samples::band())) == fresh);
 }
 
 void DraftsTest::draftsStandApartFromTheKit()
 {
-    Desk desk;
-    const KitItemId id = desk.keepItem(samples::item(0, "Chain", samples::weighed()));
-    KitItem half = samples::item(id.number, "Chain", samples::gauged());
+    Desk desk(samples::counted());
+    const RecordId id = desk.keepItem(samples::item(0, "Chain", samples::weighed()));
+    KitItem half = samples::item(id, "Chain", samples::gauged());
     desk.setDraft(half);
     QVERIFY(*desk.draft(id, true) == half);
-    QVERIFY(*desk.item(id) == samples::item(id.number, "Chain", samples::weighed()));
+    QVERIFY(*desk.item(id) == samples::item(id, "Chain", samples::weighed()));
     half.name = "Renamed";
     desk.setDraft(half);
     QCOMPARE(QString::fromStdString(desk.draft(id, true)->name), QStringLiteral("Renamed"));
@@ -114,7 +114,7 @@ void DraftsTest::draftsStandApartFromTheKit()
 
 void DraftsTest::oneNewChainAndOneNewBandWait()
 {
-    Desk desk;
+    Desk desk(samples::counted());
     desk.setDraft(samples::item(0, "New chain", ChainMeasurement{}));
     desk.setDraft(samples::item(0, "New band", BandMeasurement{}));
     QCOMPARE(QString::fromStdString(desk.draft({}, true)->name), QStringLiteral("New chain"));
@@ -127,9 +127,9 @@ void DraftsTest::oneNewChainAndOneNewBandWait()
 
 void DraftsTest::keepingTakesTheDraftAway()
 {
-    Desk desk;
+    Desk desk(samples::counted());
     desk.setDraft(samples::item(0, "New chain", samples::weighed()));
-    const KitItemId id = desk.keepItem(*desk.draft({}, true));
+    const RecordId id = desk.keepItem(*desk.draft({}, true));
     QVERIFY(!desk.draft({}, true));
     QVERIFY(!desk.draft(id, true));
     QCOMPARE(QString::fromStdString(desk.item(id)->name), QStringLiteral("New chain"));
@@ -137,10 +137,10 @@ void DraftsTest::keepingTakesTheDraftAway()
 
 void DraftsTest::keepingLeavesOtherDrafts()
 {
-    Desk desk;
-    const KitItemId a = desk.keepItem(samples::item(0, "A", samples::weighed())), b = desk.keepItem(samples::item(0, "B", samples::weighed()));
-    desk.setDraft(samples::item(a.number, "A half", samples::gauged()));
-    desk.setDraft(samples::item(b.number, "B half", samples::gauged()));
+    Desk desk(samples::counted());
+    const RecordId a = desk.keepItem(samples::item(0, "A", samples::weighed())), b = desk.keepItem(samples::item(0, "B", samples::weighed()));
+    desk.setDraft(samples::item(a, "A half", samples::gauged()));
+    desk.setDraft(samples::item(b, "B half", samples::gauged()));
     desk.setDraft(samples::item(0, "New", samples::band()));
     (void)desk.keepItem(*desk.draft(a, true));
     QVERIFY(!desk.draft(a, true));
@@ -150,34 +150,34 @@ void DraftsTest::keepingLeavesOtherDrafts()
 
 void DraftsTest::removedThingComesOffTheBar()
 {
-    Desk desk;
+    Desk desk(samples::counted());
     desk.replaceAll({}, {samples::item(1, "A", samples::weighed()), samples::item(2, "B", samples::band())},
                     samples::setup(60, {samples::hung(1, ChainPlacing{}, HungOn::LeftOnly), samples::hung(2, BandPlacing{}), samples::hung(1, ChainPlacing{}, HungOn::RightOnly)}));
     desk.setDraft(samples::item(1, "A half", samples::gauged()));
-    desk.removeItem(KitItemId{1});
-    QVERIFY(!desk.item(KitItemId{1}));
-    QVERIFY(!desk.draft(KitItemId{1}, true));
+    desk.removeItem(samples::numbered(1));
+    QVERIFY(!desk.item(samples::numbered(1)));
+    QVERIFY(!desk.draft(samples::numbered(1), true));
     QCOMPARE(desk.setup().hung.size(), std::size_t(1));
-    QVERIFY(desk.setup().hung[0].item == KitItemId{2});
+    QVERIFY(desk.setup().hung[0].item == samples::numbered(2));
 }
 
 void DraftsTest::removedThingWaitsAsANewOne()
 {
-    Desk desk;
-    const KitItemId id = desk.keepItem(samples::item(0, "Chain", samples::weighed()));
+    Desk desk(samples::counted());
+    const RecordId id = desk.keepItem(samples::item(0, "Chain", samples::weighed()));
     desk.removeItem(id);
     const KitItem* waiting = desk.draft({}, true);
     QVERIFY(waiting);
     QVERIFY(*waiting == samples::item(0, "Chain", samples::weighed()));
-    const KitItemId back = desk.keepItem(*waiting);
+    const RecordId back = desk.keepItem(*waiting);
     QVERIFY(back != id);
     QCOMPARE(QString::fromStdString(desk.item(back)->name), QStringLiteral("Chain"));
 }
 
 void DraftsTest::removedThingDoesNotOustAWaitingOne()
 {
-    Desk desk;
-    const KitItemId id = desk.keepItem(samples::item(0, "Chain", samples::weighed()));
+    Desk desk(samples::counted());
+    const RecordId id = desk.keepItem(samples::item(0, "Chain", samples::weighed()));
     desk.setDraft(samples::item(0, "Begun before", ChainMeasurement{}));
     desk.removeItem(id);
     QCOMPARE(QString::fromStdString(desk.draft({}, true)->name), QStringLiteral("Begun before"));

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/qml/checker/deskfiller.h"
 
+#include "tests/core/numberedids.h"
+
 using namespace steelyard;
+using numberedids::numbered;
 
 namespace {
 
@@ -28,7 +31,7 @@ std::vector<KitItem> kit()
     band.rest = metres(0.52);
     for (const auto& [kg, cm] : {std::pair{2.5, 68.4}, {5.0, 82.9}, {7.5, 97.8}, {10.0, 117.0}, {12.5, 124.0}, {15.0, 137.4}})
         band.hangings.push_back({kilograms(kg), metres(cm / 100), false});
-    return {{KitItemId{1}, "Chain, 16 mm, 70 cm", true, chain}, {KitItemId{2}, "Band B1", true, band}, {KitItemId{3}, "Band B2", false, band}};
+    return {{numbered(1), "Chain, 16 mm, 70 cm", true, chain}, {numbered(2), "Band B1", true, band}, {numbered(3), "Band B2", false, band}};
 }
 
 SetupRecord iron()
@@ -39,7 +42,7 @@ SetupRecord iron()
     return setup;
 }
 
-HungRecord chains() { return {KitItemId{1}, HungOn::BothSides, ChainPlacing{ChainHangingWay::Straight, metres(0.8), kilograms(0.4), metres(0.3)}}; }
+HungRecord chains() { return {numbered(1), HungOn::BothSides, ChainPlacing{ChainHangingWay::Straight, metres(0.8), kilograms(0.4), metres(0.3)}}; }
 
 }
 
@@ -53,14 +56,14 @@ void DeskFiller::empty(DeskService* desk) const
 void DeskFiller::stopped(DeskService* desk) const
 {
     SetupRecord setup = iron();
-    setup.hung = {chains(), {KitItemId{2}, HungOn::BothSides, BandPlacing{false, false, metres(0.05), metres(0.1), Length{}, kilograms(5)}}};
+    setup.hung = {chains(), {numbered(2), HungOn::BothSides, BandPlacing{false, false, metres(0.05), metres(0.1), Length{}, kilograms(5)}}};
     desk->desk().replaceAll(marks(), kit(), setup);
 }
 
 void DeskFiller::full(DeskService* desk) const
 {
     SetupRecord setup = iron();
-    setup.hung = {chains(), {KitItemId{2}, HungOn::LeftOnly, BandPlacing{false, false, metres(0.05), metres(0.1), Length{}, kilograms(5)}},
-                  {KitItemId{3}, HungOn::RightOnly, BandPlacing{true, true, metres(2.2), Length{}, metres(0.05), std::nullopt}}};
+    setup.hung = {chains(), {numbered(2), HungOn::LeftOnly, BandPlacing{false, false, metres(0.05), metres(0.1), Length{}, kilograms(5)}},
+                  {numbered(3), HungOn::RightOnly, BandPlacing{true, true, metres(2.2), Length{}, metres(0.05), std::nullopt}}};
     desk->desk().replaceAll(marks(), kit(), setup);
 }

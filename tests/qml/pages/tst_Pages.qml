@@ -59,11 +59,11 @@ Item {
     }
     Component {
         id: chainPage
-        ChainPage { editor: ChainEditor { desk: TheDesk; itemId: 1 } }
+        ChainPage { editor: ChainEditor { desk: TheDesk; itemId: "1".padStart(32, "0") } }
     }
     Component {
         id: bandPage
-        BandPage { editor: BandEditor { desk: TheDesk; itemId: 2 } }
+        BandPage { editor: BandEditor { desk: TheDesk; itemId: "2".padStart(32, "0") } }
     }
     Component {
         id: keypadPage
