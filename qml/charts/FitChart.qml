@@ -4,6 +4,7 @@ import QtQuick
 import QtQuick.Shapes
 import Steelyard.Controls
 import Steelyard.Drawings
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** A band's own picture: length up the page, pull to the right; dots are hung plates, the odd one is open. */

@@ -3,6 +3,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Steelyard.Controls
 import Steelyard.Drawings
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** The scale along a picture's foot: at most five round numbers that never touch, the unit with the last. */

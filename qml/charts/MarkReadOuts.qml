@@ -3,6 +3,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Steelyard.Controls
 import Steelyard.Drawings
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** What is read off at each mark: beside the plot, each at its height or as near as the others let it, or as rows below the picture. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** Moves the reading line by keys, so that nothing needs an exact finger. */

@@ -2,6 +2,7 @@
 import QtQuick
 import Steelyard.Controls
 import Steelyard.Drawings
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** The line being read, a dot where it meets the curve, and what it says above the finger. */

@@ -4,6 +4,7 @@ import QtQuick
 import QtQuick.Shapes
 import Steelyard.Controls
 import Steelyard.Drawings
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** Names of the shares, each on a line from its share: in one row when they fit, else in steps that no line crosses. */

@@ -3,6 +3,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Steelyard.Controls
 import Steelyard.Drawings
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** Numbers beside an upright axis, each at its height or as near as its neighbours let it. */

@@ -3,6 +3,7 @@ import QtQuick
 import QtQuick.Shapes
 import Steelyard.Controls
 import Steelyard.Drawings
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** Where the pull is not known: the line breaks off at two strokes, a dashed rule says where, a word says what. */

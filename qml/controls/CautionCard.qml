@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 pragma ComponentBehavior: Bound
 import QtQuick
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** A caution that has to be looked over before a load counts as ready; afterwards one quiet line. */

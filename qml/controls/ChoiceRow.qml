@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 pragma ComponentBehavior: Bound
 import QtQuick
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** One of a few worded options; the chosen one is filled and carries a short rule. Wraps to as many rows as it needs. */

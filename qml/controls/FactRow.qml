@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** One fact as a full-width row to tap: its name, what it means, its value with the unit at the end. */
@@ -24,6 +25,7 @@ Tappable {
     onClicked: root.opened()
 
     background: Rectangle {
+        anchors.fill: parent
         color: root.down ? Theme.role.wash : "transparent"
         Rule {
             anchors { left: parent.left; right: parent.right; top: parent.bottom; topMargin: Theme.apart / 2 }
@@ -35,6 +37,7 @@ Tappable {
         readonly property bool below: texts.natural + answer.natural + Theme.indent > place.width
         readonly property real textWidth: place.below ? place.width : place.width - answer.width - Theme.indent
 
+        anchors.fill: parent
         implicitHeight: place.below ? texts.height + Theme.line + answer.height : Math.max(texts.height, answer.height)
 
         Column {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** One thing that hangs: what, how, and which piece is on which side; left stays left in every language. */
@@ -20,6 +21,7 @@ Tappable {
     ringInside: true
 
     background: Rectangle {
+        anchors.fill: parent
         color: root.down ? Theme.role.wash : "transparent"
         Rule {
             anchors { left: parent.left; right: parent.right; top: parent.bottom; topMargin: Theme.apart / 2 }
@@ -32,6 +34,7 @@ Tappable {
         readonly property real beside: place.width - leftCell.least - rightCell.least - 2 * Theme.apart
         readonly property bool below: root.pieced && (Theme.stacked || place.beside < Math.min(whatMetrics.advanceWidth, place.width / 2))
 
+        anchors.fill: parent
         implicitHeight: place.below ? texts.height + Theme.line + pieces.height : Math.max(texts.height, root.pieced ? pieces.height : 0)
 
         Column {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** The number exactly as it was keyed, with its unit, and one line below: a hint, or why a key was refused. */

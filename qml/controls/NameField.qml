@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import QtQuick.Controls.Basic
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** A word to type: a name, or a part of one to find. */

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** A warning with its reason beside a bar, or a stop as a solid block: "do not lift this", the only use of red. */

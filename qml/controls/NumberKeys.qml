@@ -2,6 +2,7 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** Our own keypad: ten digits, one decimal key, one rub-out. A keyboard's digits, point or comma, and Backspace do the same. */

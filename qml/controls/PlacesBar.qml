@@ -2,6 +2,7 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** The places, always in this order; the heavy rule stands over where you are. */

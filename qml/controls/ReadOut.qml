@@ -2,6 +2,7 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** A number with its unit, and the rule below it that says how far it is: planned (dotted), entered, kept (double). */

@@ -2,6 +2,7 @@
 import QtQuick
 import QtQuick.Controls.Basic
 import QtQuick.Layouts
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** A page: head, scrolling body, keys that stay, places; on a phone's side the keys stand beside the body. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import QtQuick.Layouts
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** The head of a page: way back, heading, tools, and what stays pinned below them. Opaque, so that nothing shows through while the page scrolls. */

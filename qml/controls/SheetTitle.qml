@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** A page's heading and the line under it. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import QtQuick.Layouts
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** Down, type, up: each step is the smallest change the kit can make; less stays on the left, as on the beam. */

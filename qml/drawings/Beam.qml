@@ -3,6 +3,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Shapes
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** The beam: one graduation for each load this kit can make; the poise hangs at the load, last time is an open mark. Reads only. */

@@ -2,6 +2,7 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** Bar marks as a scale rule stood on the floor: graduations, numbers where there is room, the marks read off it. */

@@ -3,6 +3,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Shapes
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** One side of the bar from the inside out: plates to scale, a number under each with a leader. No colour. */

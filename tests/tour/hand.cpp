@@ -41,7 +41,7 @@ void collectOptions(QQuickItem* root, QList<QQuickItem*>& options)
 Hand::Hand(QQuickWindow& window, QQmlEngine& engine) : m_window(window)
 {
     QQmlComponent component(&engine);
-    component.setData("import QtQuick\nimport Steelyard.Controls\nQtObject { function forget() { TapGuard.forget() } }", {});
+    component.setData("import QtQuick\nimport Steelyard.Keys\nQtObject { function forget() { TapGuard.forget() } }", {});
     m_guard.reset(component.create());
 }
 

@@ -2,6 +2,7 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** How each group of a recovery code stands, in words and by the rule below it. */

@@ -2,6 +2,7 @@
 import QtQuick
 import QtQuick.Layouts
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Model
 import Steelyard.Theme
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Model
 
 /** What went wrong at the door, or that a key is being made. */

@@ -4,6 +4,7 @@ import QtQuick
 import QtQuick.Layouts
 import Steelyard.Charts
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Model
 import Steelyard.Theme
 

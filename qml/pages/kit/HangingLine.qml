@@ -2,6 +2,7 @@
 import QtQuick
 import QtQuick.Layouts
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** One hanging: its mass and the length it gave, each to tap; the odd one says so and can be left out. */

@@ -3,6 +3,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Model
 import Steelyard.Theme
 

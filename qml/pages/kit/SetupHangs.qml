@@ -3,6 +3,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** What hangs besides iron, left and right, and the key to hang more. */

@@ -2,6 +2,7 @@
 import QtQuick
 import Steelyard.Charts
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Model
 import Steelyard.Theme
 

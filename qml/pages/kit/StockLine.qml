@@ -2,6 +2,7 @@
 import QtQuick
 import QtQuick.Layouts
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** Plates of one mass and how many pairs are here. */

@@ -2,6 +2,7 @@
 import QtQuick
 import QtQuick.Layouts
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** One thing of the kit: tap it to hang it; the key beside it measures it again. */

@@ -3,6 +3,7 @@ import QtQuick
 import QtQuick.Layouts
 import Steelyard.Controls
 import Steelyard.Drawings
+import Steelyard.Keys
 import Steelyard.Model
 import Steelyard.Pages.Kit
 import Steelyard.Theme

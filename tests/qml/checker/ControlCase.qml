@@ -3,6 +3,7 @@ import QtQuick
 import QtQuick.Templates as T
 import QtTest
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** A test case with a finger and a keyboard. */
@@ -24,9 +25,9 @@ TestCase {
         Theme.textFactor = 1
         Theme.fit(360, 720)
     }
-    /** The button inside a control, or the item itself. */
+    /** What takes the tap inside a control, or the item itself. */
     function target(item: Item): Item {
-        if (item instanceof T.AbstractButton || item instanceof T.TextField)
+        if (item instanceof Tappable || item instanceof T.TextField)
             return item
         for (let i = 0; i < item.children.length; ++i) {
             const found = root.target(item.children[i])
@@ -53,7 +54,7 @@ TestCase {
         return null
     }
     function targets(item: Item): var {
-        let list = item instanceof T.AbstractButton && item.visible && item.opacity > 0 ? [item] : []
+        let list = item instanceof Tappable && item.visible && item.opacity > 0 ? [item] : []
         for (let i = 0; i < item.children.length; ++i)
             if (item.children[i].visible && item.children[i].opacity > 0)
                 list = list.concat(root.targets(item.children[i]))

@@ -2,6 +2,7 @@
 import QtQuick
 import Steelyard.Checker
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Ui
 
 /** A test case that walks through the app's flow by finger: scrolls to what it wants and taps it. */

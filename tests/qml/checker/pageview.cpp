@@ -33,7 +33,7 @@ bool isTarget(const QQuickItem *item)
     if (item->inherits("QQuickMouseArea"))
         return item->isEnabled();
     return hasPointerHandler(item)
-        || isOneOf(item, {"QQuickAbstractButton", "QQuickTextInput", "QQuickTextEdit", "QQuickSlider", "QQuickRangeSlider",
+        || isOneOf(item, {"TapPlace", "QQuickAbstractButton", "QQuickTextInput", "QQuickTextEdit", "QQuickSlider", "QQuickRangeSlider",
                           "QQuickSpinBox", "QQuickComboBox", "QQuickTumbler", "QQuickDial", "SecretField"});
 }
 
@@ -111,7 +111,7 @@ private:
 
     void addTarget(QQuickItem &item)
     {
-        const QQuickItem *owner = item.parentItem();
+        const QQuickItem *owner = item.inherits("TapPlace") ? &item : item.parentItem();
         Target t;
         t.item = &item;
         t.kind = QString::fromLatin1(item.metaObject()->className()).section(QLatin1Char('_'), 0, 0);

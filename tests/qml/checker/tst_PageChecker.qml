@@ -6,6 +6,7 @@ import QtQuick.Layouts
 import QtTest
 import Steelyard.Checker
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Theme
 
 Item {

@@ -5,6 +5,7 @@ import QtQuick.Layouts
 import QtTest
 import Steelyard.Checker
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Theme
 
 Item {

@@ -5,6 +5,7 @@ import QtQuick.Layouts
 import QtTest
 import Steelyard.Checker
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Theme
 
 /** Every control in its states, as pages for the checker. */

@@ -3,6 +3,7 @@ import QtQuick
 import QtTest
 import Steelyard.Checker
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Theme
 
 Item {

@@ -3,6 +3,7 @@ import QtQuick
 import QtTest
 import Steelyard.Checker
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Theme
 
 Item {
@@ -141,9 +142,9 @@ Item {
         }
         function test_ringOnlyForTheKeyboard() {
             focusByKey(key)
-            verify(key.visualFocus)
+            verify(key.ringed)
             tap(neighbour)
-            verify(!neighbour.visualFocus)
+            verify(!neighbour.ringed)
         }
         function test_tabGoesOn() {
             focusByKey(key)

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import QtQuick.Shapes
 import Steelyard.Theme
 
 /** Every key of the app: plain, main (writes), chosen or planned. A fact stands beside the verb. */
@@ -30,6 +29,7 @@ Tappable {
     marked: root.chosen
 
     background: Rectangle {
+        anchors.fill: parent
         color: !root.enabled ? Theme.role.wash
              : root.main ? (root.down ? Theme.role.ink : Theme.role.accent)
              : root.chosen ? Theme.role.ink
@@ -40,20 +40,10 @@ Tappable {
                     : root.outlined ? Theme.rule : Theme.edging
         border.color: root.outlined && root.enabled ? Theme.role.ink : Theme.role.edge
 
-        Shape {
+        Loader {
             anchors.fill: parent
-            visible: root.planned
-            ShapePath {
-                strokeColor: Theme.role.ink
-                strokeWidth: Theme.rule
-                strokeStyle: ShapePath.DashLine
-                dashPattern: [3, 2]
-                fillColor: "transparent"
-                PathPolyline {
-                    path: [Qt.point(1, 1), Qt.point(root.width - 1, 1), Qt.point(root.width - 1, root.height - 1),
-                           Qt.point(1, root.height - 1), Qt.point(1, 1)]
-                }
-            }
+            active: root.planned
+            source: "DashedEdge.qml"
         }
         Rectangle {
             anchors { bottom: parent.bottom; horizontalCenter: parent.horizontalCenter; bottomMargin: Theme.apart }
@@ -64,6 +54,7 @@ Tappable {
         }
     }
     contentItem: KeyFace {
+        anchors.fill: parent
         text: root.text
         fact: root.fact
         size: root.size
