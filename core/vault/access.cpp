@@ -110,6 +110,12 @@ public:
             [this, reading, lane, current = m_openingCount, done] { read(reading, lane, current, done); });
     }
 
+    /// Nothing waits to be kept.
+    bool idle()
+    {
+        const std::lock_guard guard(m_mutex);
+        return m_waiting.front().empty();
+    }
     std::unique_ptr<Vault>& vault() { return m_vault; }
     const Surroundings& surroundings() { return m_surroundings; }
 
@@ -206,6 +212,8 @@ void VaultAccess::keep(std::vector<journal::Draft> drafts, WhenDone<Kept> done)
 {
     m_worker->add(Lane::Keep, [worker = m_worker.get(), drafts = std::move(drafts), done = std::move(done)] {
         worker->report(done, worker->vault() ? worker->vault()->keep(drafts) : Outcome<Kept>(Code::LockedUnlockFirst));
+        if (worker->vault() && worker->idle())
+            worker->vault()->witness();
     });
 }
 

@@ -8,7 +8,7 @@
 namespace steelyard::vault {
 
 /// Where an entry stands: 2^40 of them for each chain, in the chain's order.
-[[nodiscard]] constexpr std::int64_t placeOf(std::int64_t chainNumber, std::uint64_t sequenceNumber)
+[[nodiscard]] constexpr auto placeOf(std::int64_t chainNumber, std::uint64_t sequenceNumber)
 {
     return chainNumber << 40 | static_cast<std::int64_t>(sequenceNumber);
 }

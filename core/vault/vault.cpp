@@ -100,7 +100,13 @@ void Vault::compareWitness()
     }
     // A database that is behind is witnessed only once something new has been kept, so that the finding is not gone at the next opening.
     if (m_findings.witness != WitnessState::DatabaseBehind)
-        (void)m_witness.write(ends).ok();
+        m_witnessDue = true;
+}
+
+void Vault::witness()
+{
+    if (m_witnessDue && m_store)
+        m_witnessDue = !m_witness.write(m_store->ends()).ok();
 }
 
 Outcome<Opened> Vault::opened(const Wanted& wanted)
@@ -182,8 +188,7 @@ Outcome<Kept> Vault::keep(const std::vector<journal::Draft>& drafts)
         }
         return refusal;
     }
-    // On the disk already: a witness that cannot be written now is made good at the next keeping or opening.
-    (void)m_witness.write(m_store->ends()).ok();
+    m_witnessDue = true;
     return kept;
 }
 

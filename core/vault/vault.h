@@ -19,9 +19,16 @@ public:
     [[nodiscard]] static Outcome<std::unique_ptr<Vault>> unlock(
         const std::filesystem::path& folder, const seal::Opener& opener, const Surroundings& surroundings);
 
+    Vault(const Vault&) = delete;
+    Vault& operator=(const Vault&) = delete;
+    ~Vault() { witness(); }
+
     [[nodiscard]] Outcome<Opened> opened(const Wanted& wanted);
     /// After an error of the storage the database is opened anew, which tells what is there; a full disk costs the reserve first.
     [[nodiscard]] Outcome<Kept> keep(const std::vector<journal::Draft>& drafts);
+    /// Remembers in the witness what has been kept; may come a little later, and comes at the latest when the vault is closed.
+    /// A witness that cannot be written is no fault: the next one makes it good.
+    void witness();
     [[nodiscard]] Outcome<Done> saveDraft(const std::string& key, const std::optional<ByteBuffer>& bytes);
     /// Reads on from where a slice ended, records of one kind after those of another.
     struct Reading {
@@ -57,6 +64,7 @@ private:
     std::unique_ptr<Store> m_store; ///< none after an error from which the database could not be opened again
     Findings m_findings;
     bool m_incarnationDue = false;
+    bool m_witnessDue = false;
 };
 
 }

@@ -83,7 +83,7 @@ std::vector<RecordId> Views::erasedAthletes() const
     return {m_erased.begin(), m_erased.end()};
 }
 
-bool Views::add(std::int64_t place, const Held& held)
+bool Views::add(std::int64_t placeNumber, const Held& held)
 {
     const journal::Body& body = held.body;
     const journal::RegisterKey key = journal::keyOf(body);
@@ -97,20 +97,17 @@ bool Views::add(std::int64_t place, const Held& held)
         return false;
     if (step->erases && m_erased.insert(*step->erases).second)
         erase(*step->erases);
-    const bool record = key.holds == journal::RegisterClass::Record;
     if (!step->supersedes.empty()) {
         const std::int64_t number = registerNumber(key, athlete);
         for (const journal::EntryId& id : step->supersedes)
             mark(number, id);
-        if (record)
-            takeOffAdded(body, athlete, step->supersedes);
     }
     if (!step->becomesHead)
         return true;
-    if (record)
-        m_database.run("INSERT INTO added VALUES(?, ?, ?, ?)", numberOf(body.subject.kind), athlete, numberOf(body.localDay), place);
+    if (key.holds == journal::RegisterClass::Record) // which nothing replaces: it is put right
+        m_database.run("INSERT INTO added VALUES(?, ?, ?, ?)", numberOf(body.subject.kind), athlete, numberOf(body.localDay), placeNumber);
     else
-        m_database.run("INSERT INTO heads VALUES(?, ?, ?)", registerNumber(key, athlete), place, held.id.bytes);
+        m_database.run("INSERT INTO heads VALUES(?, ?, ?)", registerNumber(key, athlete), placeNumber, held.id.bytes);
     return true;
 }
 
@@ -154,21 +151,6 @@ void Views::mark(std::int64_t registerNumber, const journal::EntryId& id)
 {
     m_database.run("INSERT OR IGNORE INTO marks VALUES(?, ?)", registerNumber, id.bytes);
     m_database.run("DELETE FROM heads WHERE register=? AND id=?", registerNumber, id.bytes);
-}
-
-// An added record is put right, not replaced, so this is for entries that nobody of ours writes; it may take its time.
-void Views::takeOffAdded(const journal::Body& body, std::int64_t athlete, const std::vector<journal::EntryId>& ids)
-{
-    std::vector<std::array<std::int64_t, 2>> replaced;
-    for (Rows rows = m_database.query("SELECT header, payload, day, place FROM added CROSS JOIN entries USING(place) WHERE kind=? AND athlete=?",
-             numberOf(body.subject.kind), athlete);
-         rows.next();) {
-        const std::optional<Held> held = entryAt(rows.row());
-        if (held && journal::keyOf(held->body) == journal::keyOf(body) && std::find(ids.begin(), ids.end(), held->id) != ids.end())
-            replaced.push_back({rows->number(2), rows->number(3)});
-    }
-    for (const auto& [day, place] : replaced)
-        m_database.run("DELETE FROM added WHERE kind=? AND athlete=? AND day=? AND place=?", numberOf(body.subject.kind), athlete, day, place);
 }
 
 void Views::erase(const RecordId& athlete)

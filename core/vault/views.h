@@ -24,7 +24,7 @@ public:
     /// Which athletes are erased, and what numbers they have in the tables.
     void load();
     /// False where the athlete has been erased: then the body is to be dropped.
-    [[nodiscard]] bool add(std::int64_t place, const journal::Held& held);
+    [[nodiscard]] bool add(std::int64_t placeNumber, const journal::Held& held);
     /// The whole journal; drops the bodies that are to be dropped.
     void addAll();
     [[nodiscard]] bool isErased(const std::optional<RecordId>& athlete) const;
@@ -53,7 +53,6 @@ private:
     [[nodiscard]] std::optional<std::int64_t> findRegister(const journal::RegisterKey& key, std::int64_t athlete);
     [[nodiscard]] std::int64_t registerNumber(const journal::RegisterKey& key, std::int64_t athlete);
     void mark(std::int64_t registerNumber, const journal::EntryId& id);
-    void takeOffAdded(const journal::Body& body, std::int64_t athlete, const std::vector<journal::EntryId>& ids);
     void erase(const RecordId& athlete);
     void dropBodies(const std::vector<std::int64_t>& places);
     [[nodiscard]] std::vector<Head> readHeads(Rows rows);

@@ -32,8 +32,10 @@ private:
     {
         const auto vault = m_place->create();
         QVERIFY(vault.ok());
-        for (const journal::Draft& draft : drafts)
+        for (const journal::Draft& draft : drafts) {
             QVERIFY((*vault)->keep({draft}).ok());
+            (*vault)->witness();
+        }
     }
     void spoil(const QString& name, qsizetype at) const
     {
