@@ -101,7 +101,7 @@ std::optional<bool> readValue(CborReader& reader, std::uint64_t key, Body& body,
     case DayKey: {
         const std::optional<std::int32_t> day = numberIn<std::int32_t>(head);
         body.localDay = std::chrono::sys_days(std::chrono::days(day.value_or(0)));
-        return day.has_value();
+        return day && std::chrono::abs(body.localDay.time_since_epoch()) <= furthestDay;
     }
     case ZoneKey: return head.count != 0 && put(body.zone, std::optional<std::string>(textOf(head)));
     case ReplacesKey: return head.type == CborType::Array && readReplaces(reader, head.count, body.replaces);

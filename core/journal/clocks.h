@@ -14,6 +14,8 @@ using Instant = std::chrono::sys_time<std::chrono::milliseconds>;
 /// Times of entries lie within 2^60 milliseconds (36 million years) of 1970, so that sums of them stay numbers.
 inline constexpr Instant latestInstant{std::chrono::milliseconds(INT64_C(1) << 60)};
 inline constexpr Instant earliestInstant{-std::chrono::milliseconds(INT64_C(1) << 60)};
+/// Days of entries, and how far they are moved, lie within ten million (27,000 years) of 1970, which a calendar can still show.
+inline constexpr std::chrono::days furthestDay{10'000'000};
 
 /// A hybrid logical clock (Kulkarni, Demirbas, Madappa, Avva and Leone: Logical Physical Clocks, 2014): the highest wall clock that
 /// the writer had seen, counted on where that stood still. Whatever was written in the knowledge of an entry has a higher one.

@@ -41,7 +41,7 @@ std::optional<ClockShift> readClockShift(ByteView content)
     const bool whole = values[0].type == CborType::Unsigned && values[1].type == CborType::Unsigned && values[2].type == CborType::Unsigned;
     if (!reader.atEnd() || !whole || values[0].count > std::numeric_limits<std::uint32_t>::max() || values[1].count == 0
         || values[2].count < values[1].count || !time || *time < -furthest || *time > furthest || !day
-        || *day < std::numeric_limits<std::int32_t>::min() / 2 || *day > std::numeric_limits<std::int32_t>::max() / 2)
+        || *day < -furthestDay.count() || *day > furthestDay.count())
         return std::nullopt;
     return ClockShift{static_cast<std::uint32_t>(values[0].count), values[1].count, values[2].count, std::chrono::milliseconds(*time),
         std::chrono::days(*day)};

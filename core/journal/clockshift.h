@@ -16,7 +16,7 @@ struct ClockShift {
     bool operator==(const ClockShift&) const = default;
 };
 
-/// A map: 1 incarnation · 2 first and 3 last sequence number · 4 milliseconds · 5 days. Milliseconds reach to 2^60 either way.
+/// A map: 1 incarnation · 2 first and 3 last sequence number · 4 milliseconds · 5 days. Milliseconds reach to 2^60 either way, days to furthestDay.
 [[nodiscard]] ByteBuffer writeClockShift(const ClockShift& shift);
 
 /// Nothing where it is none, or ends before it begins.

@@ -94,6 +94,8 @@ private Q_SLOTS:
         row("subject of kind 0", "a7" + QByteArray(kit).replace("0603", "0600") + "0ef6", Code::NotAnEntryRefuse);
         row("clock a text", "a7" + QByteArray(kit).replace("0200", "0260") + "0ef6", Code::NotAnEntryRefuse);
         row("clock past bounds", "a7" + QByteArray(kit).replace("0200", "021b1000000000000001") + "0ef6", Code::NotAnEntryRefuse);
+        row("day past bounds", "a7" + QByteArray(kit).replace("0900", "091a00989681") + "0ef6", Code::NotAnEntryRefuse);
+        QTest::newRow("day at the bound") << "a7" + QByteArray(kit).replace("0900", "093a0098967f") + "0ef6" << accepted;
         row("count 0", "a8" + QByteArray(kit).replace("0200", "02000300") + "0ef6", Code::NotAnEntryRefuse);
         row("not doubtful", "a8" + QByteArray(kit).replace("0200", "020004f4") + "0ef6", Code::NotAnEntryRefuse);
         row("reading is the wall", "a8" + QByteArray(kit).replace("0200", "02000500") + "0ef6", Code::NotAnEntryRefuse);
@@ -209,6 +211,7 @@ private Q_SLOTS:
         QVERIFY(!readClockShift(writeClockShift({1, 0, 3, {}, {}})));
         QVERIFY(!readClockShift(writeClockShift({1, 4, 3, {}, {}})));
         QVERIFY(!readClockShift(writeClockShift({1, 2, 3, latestInstant.time_since_epoch() + std::chrono::milliseconds(1), {}})));
+        QVERIFY(!readClockShift(writeClockShift({1, 2, 3, {}, furthestDay + std::chrono::days(1)})));
         for (const char* hex : {"f6", "a0", "a5010102020303040405", "a5010102020303040505 60", "a50101020203030404056000", "a4010102020303 0404"})
             QVERIFY(!readClockShift(fromHex(hex)));
     }
