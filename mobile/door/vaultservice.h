@@ -73,6 +73,14 @@ private:
     QString m_head, m_body;
 };
 
+/** The door as a type, for pages that are given one. */
+struct VaultServiceForeign {
+    Q_GADGET
+    QML_FOREIGN(VaultService)
+    QML_NAMED_ELEMENT(VaultService)
+    QML_UNCREATABLE("there is one, and it is given")
+};
+
 /** Shows the one vault to QML; main() or a test sets `instance` first. */
 struct VaultForeign {
     Q_GADGET

@@ -15,6 +15,7 @@ Item {
     property int lines: Theme.stacked ? 3 : 2
     property string hint: ""
     readonly property alias count: field.count
+    readonly property bool below: Theme.stacked
 
     signal accepted
     signal edited
@@ -52,8 +53,8 @@ Item {
                 revealed: root.open || show.down || peek.running
                 color: Theme.role.ink
                 font { family: Theme.face; pixelSize: Theme.act; weight: Theme.plain }
+                // said to be a password it would lose its name; it has no text to be read aloud either way
                 Accessible.role: Accessible.EditableText
-                Accessible.passwordEdit: true
                 Accessible.name: root.label
                 Accessible.description: counted.text
                 onAccepted: root.accepted()
@@ -62,14 +63,15 @@ Item {
         }
         Item {
             width: root.width
-            height: Math.max(counted.height, show.visible ? show.height + Theme.line : 0)
+            height: !show.visible ? counted.height : root.below ? counted.height + Theme.line + show.height : Math.max(counted.height, show.height + Theme.line)
 
             Words {
                 id: counted
-                anchors { left: parent.left; right: show.visible ? show.left : parent.right; rightMargin: Theme.apart; verticalCenter: parent.verticalCenter }
+                anchors { left: parent.left; right: show.visible && !root.below ? show.left : parent.right; rightMargin: show.visible ? Theme.apart : 0 }
+                y: root.below || !show.visible ? 0 : Math.round((parent.height - height) / 2)
                 objectName: "count"
                 text: field.full ? qsTr("That did not fit: nothing was added")
-                    : field.count === 0 ? root.hint : qsTr("%n character(s)", "", field.count)
+                    : field.count === 0 ? root.hint : field.count === 1 ? qsTr("1 character") : qsTr("%1 characters").arg(field.count)
                 quiet: !field.full
                 strong: field.full
             }

@@ -4,7 +4,6 @@ import QtQuick.Layouts
 import Steelyard.Controls
 import Steelyard.Keys
 import Steelyard.Model
-import Steelyard.Theme
 
 /** The vault cannot be opened by any secret as it stands: why, and what helps. */
 Sheet {

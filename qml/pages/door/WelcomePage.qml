@@ -4,7 +4,6 @@ import QtQuick.Layouts
 import Steelyard.Controls
 import Steelyard.Keys
 import Steelyard.Model
-import Steelyard.Theme
 
 /** The first start: what a vault is, and the two ways to a passphrase. */
 Sheet {
