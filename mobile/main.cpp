@@ -4,12 +4,13 @@
 #include "mobile/typeface.h"
 
 #include <QApplication>
-#include <QQmlApplicationEngine>
-#include <QQuickStyle>
+#include <QQmlComponent>
+#include <QQmlEngine>
 #include <QQuickWindow>
 #include <QTimer>
 
 #include <cstdio>
+#include <memory>
 
 namespace {
 
@@ -31,23 +32,26 @@ int main(int argc, char* argv[])
     QApplication app(argc, argv); // Qt Charts draws with widgets
     QApplication::setApplicationName(QStringLiteral("Steelyard"));
     QApplication::setOrganizationName(QStringLiteral("Steelyard"));
-    QQuickStyle::setStyle(QStringLiteral("Basic"));
-    typeface::install();
+    typeface::Coming face;
 
     DeskService desk;
     Preferences preferences;
     DeskForeign::instance = &desk;
     PreferencesForeign::instance = &preferences;
 
-    QQmlApplicationEngine engine;
+    QQmlEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     bool warned = false;
-    QObject::connect(&engine, &QQmlApplicationEngine::warnings, &app, [&warned](const auto&) { warned = true; });
-    engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Steelyard/Ui/Main.qml")));
-    if (engine.rootObjects().isEmpty())
+    QObject::connect(&engine, &QQmlEngine::warnings, &app, [&warned](const auto&) { warned = true; });
+    QQmlComponent main(&engine, QUrl(QStringLiteral("qrc:/qt/qml/Steelyard/Ui/Main.qml")));
+    face.wait();
+    const std::unique_ptr<QObject> window(main.create());
+    if (!window) {
+        std::fputs(qPrintable(main.errorString()), stderr);
         return 1;
+    }
     if (QApplication::arguments().contains(QStringLiteral("--first-frame")))
-        sayFirstFrame(engine.rootObjects().constFirst());
+        sayFirstFrame(window.get());
     const bool selfTest = QApplication::arguments().contains(QStringLiteral("--self-test"));
     if (selfTest)
         QTimer::singleShot(200, &app, &QCoreApplication::quit);

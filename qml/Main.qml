@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import QtQuick.Controls.Basic
 import Steelyard.Model
 import Steelyard.Theme
 
 /** The window: it fits the theme to its size and shows the flow of pages. */
-ApplicationWindow {
+Window {
     id: root
 
     readonly property alias flow: flow

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import QtQuick.Controls.Basic
 import QtQuick.Layouts
 import Steelyard.Keys
 import Steelyard.Theme
@@ -59,17 +58,6 @@ FocusScope {
         contentHeight: column.y + column.height + Theme.apart
         boundsBehavior: Flickable.StopAtBounds
         interactive: contentHeight > height
-        ScrollBar.vertical: ScrollBar {
-            id: scroll
-            interactive: false
-            policy: root.overflowing ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
-            padding: Theme.line / 2
-            contentItem: Rectangle {
-                implicitWidth: Theme.line
-                radius: width / 2
-                color: Theme.role.edge
-            }
-        }
         onContentYChanged: root.turned = !root.turned
         onContentHeightChanged: root.turned = !root.turned
 
@@ -87,6 +75,15 @@ FocusScope {
             height: root.stretch ? Math.max(implicitHeight, flick.height - Theme.apart) : implicitHeight
             spacing: root.bodySpacing
         }
+    }
+    Rectangle {
+        anchors { right: flick.right; rightMargin: Theme.line / 2 }
+        y: flick.y + flick.visibleArea.yPosition * flick.height
+        width: Theme.line
+        height: flick.visibleArea.heightRatio * flick.height
+        visible: root.overflowing
+        radius: width / 2
+        color: Theme.role.edge
     }
     SheetHead {
         id: head
