@@ -115,6 +115,20 @@ std::uint64_t freeSize(const std::filesystem::path& folder)
     return ::statvfs(folder.c_str(), &about) == 0 ? static_cast<std::uint64_t>(about.f_bavail) * about.f_frsize : 0;
 }
 
+Code whyNotWritten(const std::filesystem::path& folder)
+{
+    const std::filesystem::path probe = folder / "probe.part";
+    const seal::ByteBuffer some(16'384);
+    int trouble = 0;
+    {
+        const seal::Descriptor file(::open(probe.c_str(), O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC | O_NOFOLLOW, S_IRUSR | S_IWUSR));
+        if (!file.ok() || !seal::writeAll(file, some) || ::fsync(file.get()) != 0)
+            trouble = errno;
+    }
+    ::unlink(probe.c_str());
+    return codeOf(seal::codeOfWriteError(trouble));
+}
+
 std::filesystem::path databaseFile(const std::filesystem::path& folder, const seal::KeyFile& keys)
 {
     return folder / ("vault-" + std::to_string(keys.databaseNumber) + ".db");

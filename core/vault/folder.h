@@ -34,6 +34,10 @@ private:
 /// Bytes that the file system still has for us; 0 when it does not say.
 [[nodiscard]] std::uint64_t freeSize(const std::filesystem::path& folder);
 
+/// Why the folder takes no more, found out by writing something into it and removing it: the engine does not always say. Where it
+/// takes it, the code is WriteFailedTryAgain.
+[[nodiscard]] Code whyNotWritten(const std::filesystem::path& folder);
+
 /// `vault-N.db` in the folder.
 [[nodiscard]] std::filesystem::path databaseFile(const std::filesystem::path& folder, const seal::KeyFile& keys);
 

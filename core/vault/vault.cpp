@@ -160,6 +160,17 @@ Outcome<Done> Vault::keepOnce(const std::vector<journal::Draft>& drafts, std::ve
     return m_store->keep(drafts, {m_surroundings.now(), m_surroundings.random}, tried);
 }
 
+Outcome<Done> Vault::keepSurely(const std::vector<journal::Draft>& drafts, std::vector<journal::Held>& tried)
+{
+    const Outcome<Done> done = keepOnce(drafts, tried);
+    if (done || !isAboutStorage(done.code()))
+        return done;
+    if (reopenedWith(tried, drafts.size()))
+        return Done{};
+    const bool unclear = done.code() == Code::FileUnreadableTryAgain || done.code() == Code::WriteFailedTryAgain;
+    return unclear ? Outcome<Done>(whyNotWritten(m_folder)) : done;
+}
+
 bool Vault::reopenedWith(const std::vector<journal::Held>& tried, std::size_t draftCount)
 {
     m_store.reset();
@@ -171,14 +182,10 @@ Outcome<Kept> Vault::keep(const std::vector<journal::Draft>& drafts)
     Kept kept;
     if (drafts.empty())
         return kept;
-    Outcome<Done> done = keepOnce(drafts, kept.entries);
-    if (!done && isAboutStorage(done.code()) && reopenedWith(kept.entries, drafts.size()))
-        done = Done{};
+    Outcome<Done> done = keepSurely(drafts, kept.entries);
     if (!done && done.code() == Code::DiskFullFreeSpace && m_reserve.giveUp()) {
         kept.reserveUsed = true;
-        done = keepOnce(drafts, kept.entries);
-        if (!done && isAboutStorage(done.code()) && reopenedWith(kept.entries, drafts.size()))
-            done = Done{};
+        done = keepSurely(drafts, kept.entries);
     }
     if (!done) {
         Refusal refusal = done.refusal();

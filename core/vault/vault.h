@@ -51,6 +51,8 @@ private:
     [[nodiscard]] Outcome<Done> settleIncarnation();
     [[nodiscard]] Outcome<Done> ready();
     [[nodiscard]] Outcome<Done> keepOnce(const std::vector<journal::Draft>& drafts, std::vector<journal::Held>& tried);
+    /// The same, and in case of doubt what the database says when it is opened anew.
+    [[nodiscard]] Outcome<Done> keepSurely(const std::vector<journal::Draft>& drafts, std::vector<journal::Held>& tried);
     /// Closes and opens the database after an error of the storage; whether it then holds the whole batch.
     [[nodiscard]] bool reopenedWith(const std::vector<journal::Held>& tried, std::size_t draftCount);
 

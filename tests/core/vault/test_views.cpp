@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QtTest>
 
-#include "core/journal/fold.h"
 #include "core/vault/opening.h"
-#include "tests/core/vault/vaulting.h"
+#include "tests/core/vault/shown.h"
 
 #include <set>
 
@@ -62,41 +61,6 @@ journal::Draft randomDraft(Engine& engine, const std::vector<EntryId>& ids)
     for (unsigned count = ids.empty() ? 0 : (draft.kind == Kind::TagRemoved ? 1 : 0) + below(engine, 4); count > 0; --count)
         draft.replaces.push_back(ids[below(engine, static_cast<unsigned>(ids.size()))]);
     return draft;
-}
-
-using Shown = std::map<journal::RegisterKey, std::vector<EntryId>>;
-
-Shown shownBy(const journal::Fold& fold)
-{
-    Shown shown;
-    for (const auto& [key, here] : fold.registers())
-        for (const Held& head : here.heads)
-            shown[key].push_back(head.id);
-    return shown;
-}
-
-/// Added records stand beside the other registers there, and by day; here they go by rank as all heads do.
-Shown shownBy(Views& views)
-{
-    std::map<journal::RegisterKey, std::vector<Held>> all;
-    bool winnersFirst = true;
-    for (const journal::RecordKind kind : everything().kinds) {
-        for (const Head& head : views.heads(kind)) {
-            std::vector<Held>& here = all[journal::keyOf(head.held.body)];
-            winnersFirst = winnersFirst && head.winner == here.empty();
-            here.push_back(head.held);
-        }
-        for (const Held& held : views.added(kind, {}, {}, 1'000'000).added)
-            all[journal::keyOf(held.body)].push_back(held);
-    }
-    Shown shown;
-    for (auto& [key, several] : all) {
-        if (key.holds == journal::RegisterClass::Record)
-            std::sort(several.begin(), several.end(), [](const Held& a, const Held& b) { return journal::rankOf(a) > journal::rankOf(b); });
-        for (const Held& held : several)
-            shown[key].push_back(held.id);
-    }
-    return winnersFirst ? shown : Shown();
 }
 
 std::vector<std::string> table(Database& database, std::string_view question)
