@@ -6,6 +6,7 @@
 #include "core/resistance/constant.h"
 #include "core/season/recordid.h"
 
+#include <chrono>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -41,13 +42,26 @@ struct BandMeasurement {
     bool operator==(const BandMeasurement&) const = default;
 };
 
+/// What measuring an item gave.
+using Measured = std::variant<ChainMeasurement, BandMeasurement>;
+
 /// A thing to hang. A pair is two of a kind of which one was measured.
 struct KitItem {
     RecordId id;
     std::string name;
     bool pair = true;
-    std::variant<ChainMeasurement, BandMeasurement> measurement;
+    Measured measurement;
+    RecordId venue{}; ///< where it belongs; none when it was not said
     bool operator==(const KitItem&) const = default;
+};
+
+/// One measuring of an item on a day. They are added and never changed; the last one counts.
+struct MeasurementRecord {
+    RecordId id;
+    RecordId item;
+    std::chrono::sys_days day{};
+    Measured measured;
+    bool operator==(const MeasurementRecord&) const = default;
 };
 
 }

@@ -4,6 +4,7 @@
 #include "core/work/measuredkit.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace steelyard {
 
@@ -50,6 +51,18 @@ RecordId Desk::keepItem(KitItem item)
         *at = std::move(item);
     hangs(id) ? hungChanged() : changed();
     return id;
+}
+
+void Desk::setKit(std::vector<KitItem> kit)
+{
+    if (kit == m_kit)
+        return;
+    const std::vector<KitItem> before = std::exchange(m_kit, std::move(kit));
+    const bool asItHung = std::all_of(m_setup.hung.begin(), m_setup.hung.end(), [&](const HungRecord& hung) {
+        const KitItem* now = item(hung.item);
+        return now && std::find(before.begin(), before.end(), *now) != before.end();
+    });
+    asItHung ? changed() : hungChanged();
 }
 
 void Desk::removeItem(RecordId id)
@@ -136,16 +149,6 @@ void Desk::replaceAll(BarMarks marks, std::vector<KitItem> kit, SetupRecord setu
     hungChanged();
 }
 
-Subscription Desk::onChanged(std::function<void()> told)
-{
-    const int id = ++m_lastListener;
-    m_listeners->emplace_back(id, std::move(told));
-    return Subscription([id, weak = std::weak_ptr(m_listeners)] {
-        if (const auto list = weak.lock())
-            std::erase_if(*list, [id](const auto& l) { return l.first == id; });
-    });
-}
-
 bool Desk::hangs(RecordId id) const
 {
     return std::any_of(m_setup.hung.begin(), m_setup.hung.end(), [&](const HungRecord& h) { return h.item == id; });
@@ -160,11 +163,7 @@ void Desk::hungChanged()
 void Desk::changed()
 {
     m_answer = weighUp(m_setup, m_kit, m_marks, m_lookedOver);
-    // a listener may come or go while it is told
-    const Listeners now = *m_listeners;
-    for (const auto& listener : now)
-        if (std::any_of(m_listeners->begin(), m_listeners->end(), [&](const auto& l) { return l.first == listener.first; }))
-            listener.second();
+    m_listeners.tell();
 }
 
 }

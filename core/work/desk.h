@@ -4,42 +4,15 @@
 #include "core/season/marks.h"
 #include "core/season/recordid.h"
 #include "core/season/setuprecord.h"
+#include "core/work/subscription.h"
 #include "core/work/weighup.h"
 
-#include <functional>
-#include <memory>
 #include <optional>
 #include <span>
 #include <utility>
 #include <vector>
 
 namespace steelyard {
-
-/// Ends a subscription when it goes.
-class Subscription {
-public:
-    Subscription() = default;
-    explicit Subscription(std::function<void()> end) : m_end(std::move(end)) {}
-    Subscription(Subscription&& other) noexcept : m_end(std::exchange(other.m_end, nullptr)) {}
-    Subscription& operator=(Subscription&& other) noexcept
-    {
-        if (this != &other) {
-            stop();
-            m_end = std::exchange(other.m_end, nullptr);
-        }
-        return *this;
-    }
-    ~Subscription() { stop(); }
-
-private:
-    void stop()
-    {
-        if (m_end)
-            std::exchange(m_end, nullptr)();
-    }
-
-    std::function<void()> m_end;
-};
 
 /// What is on the coach's desk now: one lifter's marks, the kit measured so far and one set-up. In memory only.
 class Desk {
@@ -57,6 +30,8 @@ public:
     void setBar(const BarRecord& bar);
     /// Adds an item under a new id, or replaces the one with its id; what hangs keeps hanging. Its draft goes.
     RecordId keepItem(KitItem item);
+    /// The kit as it is kept elsewhere, in place of the one here; what hangs keeps hanging, and drafts wait on.
+    void setKit(std::vector<KitItem> kit);
     /// Takes an item out of the kit and off the bar; its entries wait as the draft of a new one, unless another waits.
     void removeItem(RecordId id);
     /// An item half entered: it waits here, apart from the kit, until it is kept or thrown away. A draft without an id is of
@@ -74,14 +49,12 @@ public:
     /// Another lifter, another kit: drafts and looks over of before go with them.
     void replaceAll(BarMarks marks, std::vector<KitItem> kit, SetupRecord setup);
 
-    [[nodiscard]] Subscription onChanged(std::function<void()> told);
+    [[nodiscard]] Subscription onChanged(std::function<void()> told) { return m_listeners.add(std::move(told)); }
 
 private:
     [[nodiscard]] bool hangs(RecordId id) const;
     void changed();
     void hungChanged();
-
-    using Listeners = std::vector<std::pair<int, std::function<void()>>>;
 
     BarMarks m_marks;
     std::vector<KitItem> m_kit;
@@ -90,8 +63,7 @@ private:
     std::vector<CautionCode> m_lookedOver;
     WeighedUp m_answer;
     NewIds m_newIds;
-    int m_lastListener = 0;
-    std::shared_ptr<Listeners> m_listeners = std::make_shared<Listeners>();
+    Listeners m_listeners;
 };
 
 }

@@ -4,7 +4,7 @@
 #include "core/hanging/plates.h"
 #include "core/resistance/setup.h"
 #include "core/season/marks.h"
-#include "core/season/setuprecord.h"
+#include "core/season/savedsetup.h"
 #include "core/work/anchors.h"
 
 #include <cstdint>
@@ -14,10 +14,8 @@
 
 namespace steelyard {
 
-/// What has to be looked over before a load counts as ready; the sentences stand in the interface.
-enum class CautionCode : std::uint8_t { Chains, BandsBelow, BandsAbove };
-
-/// One caution of a set-up, with the mass it is about.
+/// One caution of a set-up, to look over before the load counts as ready, with the mass it is about; the sentences stand in the
+/// interface.
 struct Caution {
     CautionCode code;
     /// Bands below: greatest pull on one anchor. Bands above: what she holds at the bottom if the bands slip. None when a

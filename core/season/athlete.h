@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/season/lifts.h"
+#include "core/season/marks.h"
+#include "core/season/recordid.h"
+
+#include <chrono>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace steelyard {
+
+/// A guardian's agreement that data about a minor are kept: who gave it, and the day.
+struct GuardianAgreement {
+    std::string who;
+    std::chrono::sys_days day{};
+    bool operator==(const GuardianAgreement&) const = default;
+};
+
+/// Body mass, height or both, as measured on a day.
+struct BodySize {
+    RecordId id;
+    std::chrono::sys_days day{};
+    std::optional<Mass> mass;
+    std::optional<Length> height;
+    bool operator==(const BodySize&) const = default;
+};
+
+/// One of the people who lift. An empty text is one that was not given.
+struct Athlete {
+    RecordId id;
+    std::string name, squad;
+    std::optional<std::chrono::year> birthYear;
+    std::optional<GuardianAgreement> agreement;
+    std::string notes;
+    std::map<LiftId, BarMarks> marks; ///< per lift, measured once
+    std::vector<BodySize> sizes;      ///< by day, the earliest first; they are added one by one and never changed
+    bool operator==(const Athlete&) const = default;
+};
+
+/// Body mass or height as it was on a day: the last one measured by then; nothing before the first.
+[[nodiscard]] std::optional<Mass> bodyMassOn(const Athlete& athlete, std::chrono::sys_days day);
+[[nodiscard]] std::optional<Length> bodyHeightOn(const Athlete& athlete, std::chrono::sys_days day);
+
+/// What the birth year says of somebody's age on a day.
+enum class Majority : std::uint8_t {
+    Unknown,    ///< no birth year
+    MayBeMinor, ///< turns 18 this year at the earliest, so that it takes the birthday to know
+    Adult,      ///< has turned 18 before this year
+};
+
+/// Of age is 18, as in most places and in the Convention on the Rights of the Child, article 1; local rules may say otherwise.
+[[nodiscard]] Majority majorityOn(const std::optional<std::chrono::year>& birthYear, std::chrono::sys_days day);
+
+}

@@ -1,0 +1,12 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/work/keeping/seasonkeeping.h"
+
+namespace steelyard {
+
+/// Keeps a thing of the kit as it stands in a form; without an id a new one is added. A measurement that differs from the last one
+/// is added as a new one of today; the earlier ones stay.
+void keepKitItem(SeasonKeeping& keeping, KitItem item, const WhenTold& told);
+
+}

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/keeping/keepsetup.h"
+
+#include "core/work/records/codec.h"
+
+namespace steelyard {
+
+void keepSetup(SeasonKeeping& keeping, SavedSetup setup, const WhenTold& told)
+{
+    const SeasonBook& book = keeping.book();
+    const SavedSetup* known = book.setup(setup.id);
+    std::optional<Unfit> unfit;
+    if (!setup.id.isNone() && (!known || known->athlete != setup.athlete))
+        unfit = Unfit::SetupUnknown;
+    else if (!book.athlete(setup.athlete))
+        unfit = Unfit::AthleteUnknown;
+    else if (setup.lift == LiftId{})
+        unfit = Unfit::LiftUnknown;
+    const Content content = contentOf(setup.setup, book.settings());
+    if (!unfit && !content)
+        unfit = Unfit::QuantityUnfit;
+    if (unfit)
+        return told({setup.id, unfit, std::nullopt});
+    const bool changed = !known || loadIn(*content) != known->setup;
+    if (!known)
+        setup.id = keeping.newId();
+    Drafting drafting(keeping);
+    const Place place = setupPlace(setup.id, setup.athlete);
+    drafting.set(place, field::setupLiftNumber, journal::numberItem(setup.lift.number));
+    if (changed)
+        drafting.set(place, field::setupLoadNumber, content);
+    keeping.keep(Deed::SetupKept, setup.id, std::move(drafting).drafts(), told);
+}
+
+}

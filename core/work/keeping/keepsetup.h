@@ -1,0 +1,11 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/work/keeping/seasonkeeping.h"
+
+namespace steelyard {
+
+/// Keeps a set-up for an athlete and a lift; without an id a new one is added. The athlete of a kept one stays.
+void keepSetup(SeasonKeeping& keeping, SavedSetup setup, const WhenTold& told);
+
+}

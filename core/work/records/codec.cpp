@@ -1,0 +1,316 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/records/codec.h"
+
+#include "core/seal/hash.h"
+#include "core/work/records/recordwriter.h"
+
+#include <charconv>
+
+namespace steelyard {
+
+namespace {
+
+constexpr Numbered<LiftStart, 2> liftStarts{{{{LiftStart::OwnBottom, 1}, {LiftStart::Floor, 2}}}};
+constexpr Numbered<ChainMeasuring, 2> chainMeasurings{{{{ChainMeasuring::Weighed, 1}, {ChainMeasuring::Gauged, 2}}}};
+constexpr Numbered<BandModel, 3> bandModels{{{{BandModel::Line, 1}, {BandModel::Quadratic, 2}, {BandModel::Rubber, 3}}}};
+constexpr Numbered<PlateTrust, 2> plateTrusts{{{{PlateTrust::AsMarked, 1}, {PlateTrust::Unweighed, 2}}}};
+constexpr Numbered<HungOn, 3> hungOns{{{{HungOn::BothSides, 1}, {HungOn::LeftOnly, 2}, {HungOn::RightOnly, 3}}}};
+constexpr Numbered<ChainHangingWay, 3> chainWays{{{{ChainHangingWay::Straight, 1}, {ChainHangingWay::Doubled, 2}, {ChainHangingWay::Bunched, 3}}}};
+constexpr Numbered<CautionCode, 3> cautionCodes{{{{CautionCode::Chains, 1}, {CautionCode::BandsBelow, 2}, {CautionCode::BandsAbove, 3}}}};
+
+std::chrono::sys_days dayOf(std::int64_t dayNumber)
+{
+    return std::chrono::sys_days(std::chrono::days(static_cast<int>(dayNumber)));
+}
+
+template <typename Value>
+std::optional<Value> ifRead(const RecordReader& reader, Value value)
+{
+    return reader.fits() ? std::optional(std::move(value)) : std::nullopt;
+}
+
+Content chainContent(const ChainMeasurement& chain, const VaultSettings& typedIn)
+{
+    return RecordWriter(typedIn).number(1, chainMeasurings.numberOf(chain.by)).length(2, chain.length).mass(3, chain.mass)
+        .mass(4, chain.scaleStep).fine(5, chain.wire).fine(6, chain.pitch).fine(7, chain.innerWidth).content();
+}
+
+std::optional<ChainMeasurement> chainIn(RecordReader reader)
+{
+    ChainMeasurement chain;
+    chain.by = reader.among(1, chainMeasurings);
+    chain.length = reader.length(2);
+    chain.mass = reader.mass(3);
+    chain.scaleStep = reader.mass(4);
+    chain.wire = reader.length(5);
+    chain.pitch = reader.length(6);
+    chain.innerWidth = reader.length(7);
+    return ifRead(reader, chain);
+}
+
+std::optional<BandHanging> hangingIn(RecordReader reader)
+{
+    BandHanging hanging;
+    hanging.mass = reader.mass(1);
+    hanging.length = reader.length(2);
+    hanging.leftOut = reader.flag(3);
+    return ifRead(reader, hanging);
+}
+
+Content bandContent(const BandMeasurement& band, const VaultSettings& typedIn)
+{
+    std::vector<Content> hangings;
+    for (const BandHanging& h : band.hangings)
+        hangings.push_back(RecordWriter(typedIn).mass(1, h.mass).length(2, h.length).flag(3, h.leftOut).content());
+    RecordWriter writer(typedIn);
+    writer.length(1, band.rest).list(2, hangings);
+    if (band.model)
+        writer.number(3, bandModels.numberOf(*band.model));
+    return writer.content();
+}
+
+std::optional<BandMeasurement> bandIn(RecordReader reader)
+{
+    BandMeasurement band;
+    band.rest = reader.length(1);
+    band.hangings = reader.list<BandHanging>(2, hangingIn);
+    if (reader.has(3))
+        band.model = reader.among(3, bandModels);
+    return ifRead(reader, std::move(band));
+}
+
+Content stockContent(const PlatesHere& plates, const VaultSettings& typedIn)
+{
+    return RecordWriter(typedIn).mass(1, plates.type.mass).fine(2, plates.type.diameter).fine(3, plates.type.thickness)
+        .number(4, plates.count).content();
+}
+
+std::optional<PlatesHere> stockIn(RecordReader reader)
+{
+    PlatesHere plates;
+    plates.type = {reader.neededMass(1), reader.neededLength(2), reader.neededLength(3)};
+    plates.count = static_cast<int>(reader.neededNumber(4));
+    return ifRead(reader, plates);
+}
+
+Content barContent(const BarRecord& bar, const VaultSettings& typedIn)
+{
+    std::vector<Content> stock;
+    for (const PlatesHere& plates : bar.stock)
+        stock.push_back(stockContent(plates, typedIn));
+    return RecordWriter(typedIn).mass(1, bar.bar).flag(2, bar.barEntered).mass(3, bar.collars).mass(4, bar.wanted)
+        .number(5, plateTrusts.numberOf(bar.trust)).list(6, stock).length(7, bar.sleeve).content();
+}
+
+std::optional<BarRecord> barIn(RecordReader reader)
+{
+    BarRecord bar;
+    bar.bar = reader.neededMass(1);
+    bar.barEntered = reader.flag(2);
+    bar.collars = reader.neededMass(3);
+    bar.wanted = reader.neededMass(4);
+    bar.trust = reader.among(5, plateTrusts);
+    bar.stock = reader.list<PlatesHere>(6, stockIn);
+    bar.sleeve = reader.length(7);
+    return ifRead(reader, std::move(bar));
+}
+
+Content placingContent(const ChainPlacing& placing, const VaultSettings& typedIn)
+{
+    return RecordWriter(typedIn).number(1, chainWays.numberOf(placing.way)).length(2, placing.lead).mass(3, placing.leadMass)
+        .length(4, placing.bunch).content();
+}
+
+Content placingContent(const BandPlacing& placing, const VaultSettings& typedIn)
+{
+    return RecordWriter(typedIn).flag(1, placing.doubled).flag(2, placing.above).length(3, placing.anchorHeight).length(4, placing.offset)
+        .length(5, placing.handle).mass(6, placing.heldBy).content();
+}
+
+std::optional<ChainPlacing> chainPlacingIn(RecordReader reader)
+{
+    ChainPlacing placing;
+    placing.way = reader.among(1, chainWays);
+    placing.lead = reader.neededLength(2);
+    placing.leadMass = reader.neededMass(3);
+    placing.bunch = reader.neededLength(4);
+    return ifRead(reader, placing);
+}
+
+std::optional<BandPlacing> bandPlacingIn(RecordReader reader)
+{
+    BandPlacing placing;
+    placing.doubled = reader.flag(1);
+    placing.above = reader.flag(2);
+    placing.anchorHeight = reader.neededLength(3);
+    placing.offset = reader.neededLength(4);
+    placing.handle = reader.neededLength(5);
+    placing.heldBy = reader.mass(6);
+    return ifRead(reader, placing);
+}
+
+Content hungContent(const HungRecord& hung, const VaultSettings& typedIn)
+{
+    RecordWriter writer(typedIn);
+    writer.id(1, hung.item).number(2, hungOns.numberOf(hung.on));
+    if (const auto* chain = std::get_if<ChainPlacing>(&hung.placing))
+        writer.part(3, placingContent(*chain, typedIn));
+    else
+        writer.part(4, placingContent(std::get<BandPlacing>(hung.placing), typedIn));
+    return writer.content();
+}
+
+std::optional<HungRecord> hungIn(RecordReader reader)
+{
+    HungRecord hung;
+    hung.item = reader.neededId(1);
+    hung.on = reader.among(2, hungOns);
+    if (reader.has(3))
+        hung.placing = reader.needed(chainPlacingIn(reader.part(3)));
+    else
+        hung.placing = reader.needed(bandPlacingIn(reader.part(4)));
+    return ifRead(reader, std::move(hung));
+}
+
+std::vector<Content> hungContents(const SetupRecord& load, const VaultSettings& typedIn)
+{
+    std::vector<Content> contents;
+    for (const HungRecord& hung : load.hung)
+        contents.push_back(hungContent(hung, typedIn));
+    return contents;
+}
+
+}
+
+Content contentOf(const BarMarks& marks, const VaultSettings& typedIn)
+{
+    return RecordWriter(typedIn).number(1, liftStarts.numberOf(marks.start)).length(2, marks.bottom).length(3, marks.blocks)
+        .length(4, marks.zoneFrom).length(5, marks.zoneTo).length(6, marks.top).length(7, marks.rack).content();
+}
+
+std::optional<BarMarks> marksIn(journal::ByteView content)
+{
+    RecordReader reader(content);
+    BarMarks marks;
+    marks.start = reader.among(1, liftStarts);
+    marks.bottom = reader.length(2);
+    marks.blocks = reader.length(3);
+    marks.zoneFrom = reader.length(4);
+    marks.zoneTo = reader.length(5);
+    marks.top = reader.length(6);
+    marks.rack = reader.length(7);
+    return ifRead(reader, marks);
+}
+
+Content contentOf(const GuardianAgreement& agreement)
+{
+    return RecordWriter({}).text(1, agreement.who).number(2, agreement.day.time_since_epoch().count()).content();
+}
+
+std::optional<GuardianAgreement> agreementIn(journal::ByteView content)
+{
+    RecordReader reader(content);
+    GuardianAgreement agreement{reader.neededText(1), dayOf(reader.neededNumber(2))};
+    return ifRead(reader, std::move(agreement));
+}
+
+Content contentOf(const BodySize& size, const VaultSettings& typedIn)
+{
+    return RecordWriter(typedIn).mass(1, size.mass).length(2, size.height).content();
+}
+
+std::optional<BodySize> bodySizeIn(journal::ByteView content)
+{
+    RecordReader reader(content);
+    BodySize size;
+    size.mass = reader.mass(1);
+    size.height = reader.length(2);
+    return ifRead(reader, size);
+}
+
+Content contentOf(const MeasurementRecord& record, const VaultSettings& typedIn)
+{
+    RecordWriter writer(typedIn);
+    writer.id(1, record.item);
+    if (const auto* chain = std::get_if<ChainMeasurement>(&record.measured))
+        writer.part(2, chainContent(*chain, typedIn));
+    else
+        writer.part(3, bandContent(std::get<BandMeasurement>(record.measured), typedIn));
+    return writer.content();
+}
+
+std::optional<MeasurementRecord> measurementIn(journal::ByteView content)
+{
+    RecordReader reader(content);
+    MeasurementRecord record;
+    record.item = reader.neededId(1);
+    if (reader.has(2))
+        record.measured = reader.needed(chainIn(reader.part(2)));
+    else
+        record.measured = reader.needed(bandIn(reader.part(3)));
+    return ifRead(reader, std::move(record));
+}
+
+Content contentOf(const SetupRecord& load, const VaultSettings& typedIn)
+{
+    return RecordWriter(typedIn).part(1, barContent(load.bar, typedIn)).list(2, hungContents(load, typedIn)).content();
+}
+
+std::optional<SetupRecord> loadIn(journal::ByteView content)
+{
+    RecordReader reader(content);
+    SetupRecord load;
+    load.bar = reader.needed(barIn(reader.part(1)));
+    load.hung = reader.list<HungRecord>(2, hungIn);
+    return ifRead(reader, std::move(load));
+}
+
+Content contentOf(const Acknowledgement& acknowledgement)
+{
+    return RecordWriter({}).id(1, acknowledgement.setup).number(2, cautionCodes.numberOf(acknowledgement.caution))
+        .id(3, acknowledgement.hungMark).content();
+}
+
+std::optional<Acknowledgement> acknowledgementIn(journal::ByteView content)
+{
+    RecordReader reader(content);
+    Acknowledgement acknowledgement;
+    acknowledgement.setup = reader.neededId(1);
+    acknowledgement.caution = reader.among(2, cautionCodes);
+    acknowledgement.hungMark = reader.neededId(3);
+    return ifRead(reader, acknowledgement);
+}
+
+std::string partOf(LiftId lift)
+{
+    return std::to_string(lift.number);
+}
+
+std::optional<LiftId> liftIn(const std::string& part)
+{
+    LiftId lift;
+    const char* end = part.data() + part.size();
+    const auto [at, code] = std::from_chars(part.data(), end, lift.number);
+    return code == std::errc{} && at == end && lift != LiftId{} && partOf(lift) == part ? std::optional(lift) : std::nullopt;
+}
+
+journal::Unit unitFor(MassUnit unit)
+{
+    return unit == MassUnit::Pound ? journal::Unit::Pound : journal::Unit::Kilogram;
+}
+
+journal::Unit unitFor(LengthUnit unit)
+{
+    return unit == LengthUnit::Inch ? journal::Unit::Inch : journal::Unit::Centimetre;
+}
+
+RecordId hungMark(const SetupRecord& load)
+{
+    const auto content = RecordWriter({}).list(2, hungContents(load, {})).content();
+    const seal::Digest digest = seal::hash(content.value_or(journal::nullItem()));
+    RecordId mark;
+    seal::copyBytes(digest, mark.bytes);
+    return mark;
+}
+
+}

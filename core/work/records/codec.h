@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/journal/content.h"
+#include "core/season/athlete.h"
+#include "core/season/savedsetup.h"
+#include "core/season/settings.h"
+
+#include <string>
+
+namespace steelyard {
+
+/// Values of records as content of the journal: maps with whole numbers as keys, each quantity as a whole number of mg or µm beside
+/// the decimal and the unit that it was typed in. What is not known has no key. The numbers are written down for ever; old readers
+/// take a value of a newer form for one they cannot read, and leave the entry as it is.
+///   bar marks       1 start (1 own bottom, 2 floor) · 2 bottom · 3 blocks · 4 zone from · 5 zone to · 6 top · 7 rack
+///   agreement       1 who · 2 day, since 1970
+///   body size       1 mass · 2 height; the day is the entry's
+///   measurement     1 item · 2 chain, or 3 band
+///   chain           1 by (1 weighed, 2 gauged) · 2 length · 3 mass · 4 scale step · 5 wire · 6 pitch · 7 inner width
+///   band            1 rest · 2 list of hangings (1 mass · 2 length · 3 true when left out) · 3 model (1 line, 2 quadratic, 3 rubber)
+///   load            1 bar · 2 list of what hangs
+///   bar             1 bar · 2 true when entered · 3 collars · 4 wanted · 5 plates (1 as marked, 2 unweighed)
+///                   6 list of stock (1 mass · 2 diameter · 3 thickness · 4 count) · 7 sleeve
+///   what hangs      1 item · 2 on (1 both, 2 left, 3 right) · 3 chain's placing, or 4 band's
+///   chain's placing 1 way (1 straight, 2 doubled, 3 bunched) · 2 lead · 3 lead's mass · 4 bunch
+///   band's placing  1 true when doubled · 2 true when above · 3 anchor's height · 4 offset · 5 handle · 6 held by
+///   acknowledgement 1 set-up · 2 caution (1 chains, 2 bands below, 3 bands above) · 3 mark of what hung
+/// Nothing where a quantity is not finite or does not fit a whole number of the base unit.
+using Content = std::optional<journal::ByteBuffer>;
+
+/// The value as content, its quantities in the units that are typed in.
+[[nodiscard]] Content contentOf(const BarMarks& marks, const VaultSettings& typedIn);
+[[nodiscard]] Content contentOf(const GuardianAgreement& agreement);
+[[nodiscard]] Content contentOf(const BodySize& size, const VaultSettings& typedIn);
+[[nodiscard]] Content contentOf(const MeasurementRecord& record, const VaultSettings& typedIn);
+[[nodiscard]] Content contentOf(const SetupRecord& load, const VaultSettings& typedIn);
+[[nodiscard]] Content contentOf(const Acknowledgement& acknowledgement);
+
+/// The value again, to the whole base unit; nothing where it cannot be read here. Ids, athletes and days stand in the entry.
+[[nodiscard]] std::optional<BarMarks> marksIn(journal::ByteView content);
+[[nodiscard]] std::optional<GuardianAgreement> agreementIn(journal::ByteView content);
+[[nodiscard]] std::optional<BodySize> bodySizeIn(journal::ByteView content);
+[[nodiscard]] std::optional<MeasurementRecord> measurementIn(journal::ByteView content);
+[[nodiscard]] std::optional<SetupRecord> loadIn(journal::ByteView content);
+[[nodiscard]] std::optional<Acknowledgement> acknowledgementIn(journal::ByteView content);
+
+/// The lift as the part of a register, and back; nothing for another text.
+[[nodiscard]] std::string partOf(LiftId lift);
+[[nodiscard]] std::optional<LiftId> liftIn(const std::string& part);
+
+/// A unit by its number in the journal.
+[[nodiscard]] journal::Unit unitFor(MassUnit unit);
+[[nodiscard]] journal::Unit unitFor(LengthUnit unit);
+
+/// What a look over holds for: the first 16 bytes of BLAKE2b-256 over what hangs and how, as content. Another load of plates leaves
+/// it as it is.
+[[nodiscard]] RecordId hungMark(const SetupRecord& load);
+
+}

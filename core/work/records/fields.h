@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/journal/registers.h"
+
+namespace steelyard {
+
+/// The fields of records, one register each. Numbers are written down for ever and never used again.
+namespace field {
+
+inline constexpr std::uint32_t athleteNameNumber = 1, athleteSquadNumber = 2, athleteBirthYearNumber = 3, athleteAgreementNumber = 4,
+                               athleteNotesNumber = 5;
+/// Bar marks; the part of the register is the lift's number in decimal digits.
+inline constexpr std::uint32_t athleteMarksNumber = 6;
+
+inline constexpr std::uint32_t venueNameNumber = 1, venueNotesNumber = 2;
+
+inline constexpr std::uint32_t itemNameNumber = 1, itemPairNumber = 2, itemVenueNumber = 3;
+
+/// The lift's number; and bar, plates and what hangs as one value, because one goes with the other.
+inline constexpr std::uint32_t setupLiftNumber = 1, setupLoadNumber = 2;
+
+/// The unit's number in the journal.
+inline constexpr std::uint32_t settingsMassUnitNumber = 1, settingsLengthUnitNumber = 2;
+
+}
+
+/// A vault has one set of settings, under the same id everywhere.
+inline constexpr RecordId settingsId = [] {
+    RecordId id;
+    id.bytes.back() = std::byte{1};
+    return id;
+}();
+
+/// Where a record is written down: its kind and id, and the athlete it is about, who may be the subject.
+struct Place {
+    journal::Subject subject;
+    std::optional<RecordId> athlete;
+    auto operator<=>(const Place&) const = default;
+};
+
+/// The place of each kind of record.
+[[nodiscard]] inline Place athletePlace(const RecordId& id) { return {{journal::RecordKind::Athlete, id}, id}; }
+[[nodiscard]] inline Place venuePlace(const RecordId& id) { return {{journal::RecordKind::Venue, id}, std::nullopt}; }
+[[nodiscard]] inline Place itemPlace(const RecordId& id) { return {{journal::RecordKind::KitItem, id}, std::nullopt}; }
+[[nodiscard]] inline Place measurementPlace(const RecordId& id) { return {{journal::RecordKind::Measurement, id}, std::nullopt}; }
+[[nodiscard]] inline Place settingsPlace() { return {{journal::RecordKind::VaultSettings, settingsId}, std::nullopt}; }
+[[nodiscard]] inline Place setupPlace(const RecordId& id, const RecordId& athlete) { return {{journal::RecordKind::Setup, id}, athlete}; }
+[[nodiscard]] inline Place bodySizePlace(const RecordId& id, const RecordId& athlete) { return {{journal::RecordKind::BodySize, id}, athlete}; }
+/// The athlete is the set-up's.
+[[nodiscard]] inline Place acknowledgementPlace(const RecordId& id, const RecordId& athlete)
+{
+    return {{journal::RecordKind::Acknowledgement, id}, athlete};
+}
+
+}

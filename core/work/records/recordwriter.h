@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/journal/content.h"
+#include "core/season/settings.h"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace steelyard {
+
+/// The numbers that the values of an enumeration have in the journal.
+template <typename Value, std::size_t count>
+struct Numbered {
+    std::array<std::pair<Value, std::int64_t>, count> pairs;
+
+    [[nodiscard]] std::int64_t numberOf(Value value) const
+    {
+        return std::find_if(pairs.begin(), pairs.end(), [value](const auto& pair) { return pair.first == value; })->second;
+    }
+    [[nodiscard]] std::optional<Value> valueOf(std::optional<std::int64_t> number) const
+    {
+        const auto at = std::find_if(pairs.begin(), pairs.end(), [number](const auto& pair) { return pair.second == number; });
+        return at == pairs.end() ? std::nullopt : std::optional(at->first);
+    }
+};
+
+/// Puts a record together; a quantity that cannot be written makes all of it unwritten.
+class RecordWriter {
+public:
+    explicit RecordWriter(const VaultSettings& typedIn) : m_typedIn(typedIn) {}
+
+    RecordWriter& mass(std::uint32_t keyNumber, const std::optional<Mass>& mass);
+    RecordWriter& length(std::uint32_t keyNumber, const std::optional<Length>& length) { return lengthIn(keyNumber, length, false); }
+    /// Wires and plates: millimetres where others are centimetres.
+    RecordWriter& fine(std::uint32_t keyNumber, const std::optional<Length>& length) { return lengthIn(keyNumber, length, true); }
+    /// Written only where it is so.
+    RecordWriter& flag(std::uint32_t keyNumber, bool yes);
+    RecordWriter& number(std::uint32_t keyNumber, std::int64_t number);
+    RecordWriter& id(std::uint32_t keyNumber, const RecordId& id);
+    RecordWriter& text(std::uint32_t keyNumber, const std::string& text);
+    RecordWriter& part(std::uint32_t keyNumber, const std::optional<journal::ByteBuffer>& content);
+    RecordWriter& list(std::uint32_t keyNumber, const std::vector<std::optional<journal::ByteBuffer>>& contents);
+
+    [[nodiscard]] std::optional<journal::ByteBuffer> content() const;
+    [[nodiscard]] const VaultSettings& typedIn() const { return m_typedIn; }
+
+private:
+    RecordWriter& lengthIn(std::uint32_t keyNumber, const std::optional<Length>& length, bool fine);
+    RecordWriter& quantity(std::uint32_t keyNumber, const std::optional<journal::Typed>& typed);
+
+    VaultSettings m_typedIn;
+    journal::MapWriter m_map;
+    bool m_written = true;
+};
+
+/// Takes a record apart; what is there in another form than expected makes all of it unread.
+class RecordReader {
+public:
+    explicit RecordReader(journal::ByteView content) : m_map(journal::MapReader::of(content)) {}
+    explicit RecordReader(std::optional<journal::MapReader> map) : m_map(std::move(map)) {}
+
+    [[nodiscard]] bool is() const { return m_map.has_value(); }
+    [[nodiscard]] bool has(std::uint32_t keyNumber) const { return m_map && m_map->has(keyNumber); }
+    [[nodiscard]] std::optional<Mass> mass(std::uint32_t keyNumber);
+    [[nodiscard]] std::optional<Length> length(std::uint32_t keyNumber);
+    [[nodiscard]] Mass neededMass(std::uint32_t keyNumber) { return needed(mass(keyNumber)); }
+    [[nodiscard]] Length neededLength(std::uint32_t keyNumber) { return needed(length(keyNumber)); }
+    /// False where it is not there.
+    [[nodiscard]] bool flag(std::uint32_t keyNumber);
+    [[nodiscard]] std::int64_t neededNumber(std::uint32_t keyNumber) { return needed(m_map ? m_map->number(keyNumber) : std::nullopt); }
+    [[nodiscard]] RecordId neededId(std::uint32_t keyNumber) { return needed(m_map ? m_map->id(keyNumber) : std::nullopt); }
+    [[nodiscard]] std::string neededText(std::uint32_t keyNumber) { return needed(m_map ? m_map->text(keyNumber) : std::nullopt); }
+    [[nodiscard]] RecordReader part(std::uint32_t keyNumber) { return RecordReader(m_map ? m_map->map(keyNumber) : std::nullopt); }
+    /// Each item read by `read`; none where there is no list.
+    template <typename Value>
+    [[nodiscard]] std::vector<Value> list(std::uint32_t keyNumber, std::optional<Value> (*read)(RecordReader))
+    {
+        std::vector<Value> values;
+        const auto items = m_map ? m_map->list(keyNumber) : std::nullopt;
+        if (!items)
+            return values;
+        for (const journal::ByteBuffer& item : *items)
+            values.push_back(needed(read(RecordReader(item))));
+        return values;
+    }
+    /// The value of an enumeration by its number.
+    template <typename Value, std::size_t count>
+    [[nodiscard]] Value among(std::uint32_t keyNumber, const Numbered<Value, count>& values)
+    {
+        return needed(values.valueOf(neededNumber(keyNumber)));
+    }
+    template <typename Value>
+    [[nodiscard]] Value needed(const std::optional<Value>& value)
+    {
+        m_read = m_read && value.has_value();
+        return value.value_or(Value{});
+    }
+    /// Whether all that was asked for was there in the form expected.
+    [[nodiscard]] bool fits() const { return m_map && m_read && m_map->fits(); }
+
+private:
+    std::optional<journal::MapReader> m_map;
+    bool m_read = true;
+};
+
+}
