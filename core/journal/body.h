@@ -41,7 +41,8 @@ struct Subject {
     RecordKind kind = RecordKind::Athlete;
     RecordId id;
 
-    constexpr auto operator<=>(const Subject&) const = default;
+    constexpr bool operator==(const Subject&) const = default;
+    constexpr auto operator<=>(const Subject& other) const { return std::tie(kind, id) <=> std::tie(other.kind, other.id); }
 };
 
 /// What a use-case wants kept: everything but the time, which is stamped when it is kept.
@@ -70,7 +71,7 @@ struct Body : Draft {
 inline constexpr std::uint32_t bodyVersionNumber = 1;
 
 /// An entry with its header, salt and body takes at most so many bytes.
-inline constexpr std::size_t largestEntrySize = 64 * 1024;
+inline constexpr std::size_t largestEntrySize = 65'536;
 
 /// The draft with its time, in the one form that is written: the athlete named where the subject is one, what it replaces sorted
 /// and each once, no content as null.

@@ -5,6 +5,7 @@
 #include <compare>
 #include <cstdint>
 #include <optional>
+#include <tuple>
 
 namespace steelyard::journal {
 
@@ -23,7 +24,8 @@ struct Clock {
     Instant wall{};
     std::uint32_t count = 0;
 
-    constexpr auto operator<=>(const Clock&) const = default;
+    constexpr bool operator==(const Clock&) const = default;
+    constexpr auto operator<=>(const Clock& other) const { return std::tie(wall, count) <=> std::tie(other.wall, other.count); }
 };
 
 /// What is written into an entry about its time.

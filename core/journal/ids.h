@@ -8,6 +8,7 @@
 #include <cstdint>
 #include <cstring>
 #include <string>
+#include <tuple>
 
 namespace steelyard::seal {
 struct SigningPublicKey;
@@ -23,7 +24,8 @@ using seal::ByteView;
 struct OriginId {
     ByteArray<16> bytes{};
 
-    constexpr auto operator<=>(const OriginId&) const = default;
+    constexpr bool operator==(const OriginId&) const = default;
+    constexpr auto operator<=>(const OriginId& other) const { return bytes <=> other.bytes; }
     [[nodiscard]] static OriginId of(const seal::SigningPublicKey& key);
     /// 32 lower-case hexadecimal digits.
     [[nodiscard]] std::string hex() const;
@@ -33,7 +35,8 @@ struct OriginId {
 struct EntryId {
     ByteArray<32> bytes{};
 
-    constexpr auto operator<=>(const EntryId&) const = default;
+    constexpr bool operator==(const EntryId&) const = default;
+    constexpr auto operator<=>(const EntryId& other) const { return bytes <=> other.bytes; }
     [[nodiscard]] constexpr bool isNone() const { return *this == EntryId{}; }
     /// 64 lower-case hexadecimal digits.
     [[nodiscard]] std::string hex() const;
@@ -45,7 +48,8 @@ struct ChainId {
     OriginId origin;
     std::uint32_t incarnationNumber = 0;
 
-    constexpr auto operator<=>(const ChainId&) const = default;
+    constexpr bool operator==(const ChainId&) const = default;
+    constexpr auto operator<=>(const ChainId& other) const { return std::tie(origin, incarnationNumber) <=> std::tie(other.origin, other.incarnationNumber); }
 };
 
 /// Hash of random or hashed bytes: any eight of them will do.

@@ -25,7 +25,11 @@ struct RegisterKey {
     std::uint32_t fieldNumber = 0;
     std::string part;
 
-    auto operator<=>(const RegisterKey&) const = default;
+    bool operator==(const RegisterKey&) const = default;
+    auto operator<=>(const RegisterKey& other) const
+    {
+        return std::tie(holds, athlete, subject, fieldNumber, part) <=> std::tie(other.holds, other.athlete, other.subject, other.fieldNumber, other.part);
+    }
 };
 
 /// The register that an entry of this body belongs to.
@@ -37,7 +41,8 @@ struct Rank {
     OriginId origin;
     EntryId id;
 
-    constexpr auto operator<=>(const Rank&) const = default;
+    constexpr bool operator==(const Rank&) const = default;
+    constexpr auto operator<=>(const Rank& other) const { return std::tie(clock, origin, id) <=> std::tie(other.clock, other.origin, other.id); }
 };
 
 /// The rank of an entry among the heads of its register.

@@ -17,7 +17,8 @@ namespace steelyard {
 struct RecordId {
     std::array<std::byte, 16> bytes{};
 
-    constexpr auto operator<=>(const RecordId&) const = default;
+    constexpr bool operator==(const RecordId&) const = default;
+    constexpr auto operator<=>(const RecordId& other) const { return bytes <=> other.bytes; }
     [[nodiscard]] constexpr bool isNone() const { return *this == RecordId{}; }
     /// 32 lower-case hexadecimal digits; nothing when it is none.
     [[nodiscard]] std::string hex() const;

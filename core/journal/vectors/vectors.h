@@ -13,7 +13,8 @@ struct Tip {
     std::uint64_t sequenceNumber = 0;
     EntryId id;
 
-    constexpr auto operator<=>(const Tip&) const = default;
+    constexpr bool operator==(const Tip&) const = default;
+    constexpr auto operator<=>(const Tip& other) const { return std::tie(sequenceNumber, id) <=> std::tie(other.sequenceNumber, other.id); }
 };
 
 /// What a device has: for each chain where it ends, in rising order. More than one tip means that the chain was forked, by a copy of
