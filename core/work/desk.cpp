@@ -76,7 +76,8 @@ void Desk::removeItem(RecordId id)
         setDraft(waiting);
     }
     const bool hung = hangs(id);
-    std::erase_if(m_drafts, [&](const KitItem& i) { return i.id == id; });
+    if (std::erase_if(m_drafts, [&](const KitItem& i) { return i.id == id; }) > 0)
+        m_draftListeners.tell();
     std::erase_if(m_kit, [&](const KitItem& i) { return i.id == id; });
     std::erase_if(m_setup.hung, [&](const HungRecord& h) { return h.item == id; });
     hung ? hungChanged() : changed();
@@ -84,8 +85,9 @@ void Desk::removeItem(RecordId id)
 
 void Desk::setDraft(const KitItem& item)
 {
-    throwDraft(item.id, isChain(item));
+    std::erase_if(m_drafts, [&](const KitItem& i) { return i.id == item.id && isChain(i) == isChain(item); });
     m_drafts.push_back(item);
+    m_draftListeners.tell();
 }
 
 const KitItem* Desk::draft(RecordId id, bool chain) const
@@ -96,7 +98,8 @@ const KitItem* Desk::draft(RecordId id, bool chain) const
 
 void Desk::throwDraft(RecordId id, bool chain)
 {
-    std::erase_if(m_drafts, [&](const KitItem& i) { return i.id == id && isChain(i) == chain; });
+    if (std::erase_if(m_drafts, [&](const KitItem& i) { return i.id == id && isChain(i) == chain; }) > 0)
+        m_draftListeners.tell();
 }
 
 void Desk::hang(const HungRecord& record)
@@ -140,12 +143,20 @@ void Desk::lookOver(CautionCode code)
     changed();
 }
 
+void Desk::lay(const BarMarks& marks, SetupRecord setup)
+{
+    m_marks = marks;
+    m_setup = std::move(setup);
+    hungChanged();
+}
+
 void Desk::replaceAll(BarMarks marks, std::vector<KitItem> kit, SetupRecord setup)
 {
     m_marks = marks;
     m_kit = std::move(kit);
     m_setup = std::move(setup);
     m_drafts.clear();
+    m_draftListeners.tell();
     hungChanged();
 }
 

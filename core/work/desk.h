@@ -39,6 +39,7 @@ public:
     void setDraft(const KitItem& item);
     [[nodiscard]] const KitItem* draft(RecordId id, bool chain) const;
     void throwDraft(RecordId id, bool chain);
+    [[nodiscard]] const std::vector<KitItem>& drafts() const { return m_drafts; }
     void hang(const HungRecord& record);
     void rehang(std::size_t index, const HungRecord& record);
     void takeOff(std::size_t index);
@@ -46,10 +47,14 @@ public:
     void stepLoad(bool up);
     /// Holds until something else hangs, or hangs otherwise.
     void lookOver(CautionCode code);
+    /// Other marks and another set-up, as one change; the kit and what is half entered stay.
+    void lay(const BarMarks& marks, SetupRecord setup);
     /// Another lifter, another kit: drafts and looks over of before go with them.
     void replaceAll(BarMarks marks, std::vector<KitItem> kit, SetupRecord setup);
 
     [[nodiscard]] Subscription onChanged(std::function<void()> told) { return m_listeners.add(std::move(told)); }
+    /// Told of every change of what is half entered, which is no change of the desk's answer.
+    [[nodiscard]] Subscription onDraftsChanged(std::function<void()> told) { return m_draftListeners.add(std::move(told)); }
 
 private:
     [[nodiscard]] bool hangs(RecordId id) const;
@@ -63,7 +68,7 @@ private:
     std::vector<CautionCode> m_lookedOver;
     WeighedUp m_answer;
     NewIds m_newIds;
-    Listeners m_listeners;
+    Listeners m_listeners, m_draftListeners;
 };
 
 }

@@ -13,6 +13,7 @@ namespace steelyard {
 struct KeepResult {
     std::vector<journal::Held> entries; ///< one for each draft, in their order
     std::optional<vault::Refusal> refusal;
+    bool reserveUsed = false; ///< kept, and the disk is full now
 };
 
 /// Where use-cases put what is to be kept.

@@ -70,7 +70,7 @@ void SeasonKeeping::hand(std::vector<Draft> drafts, const RecordId& id, WhenTold
             m_book.take(result.entries);
             m_listeners.tell();
         }
-        told({id, std::nullopt, result.refusal});
+        told({id, std::nullopt, result.refusal, result.reserveUsed});
     });
 }
 

@@ -35,6 +35,7 @@ struct Told {
     RecordId id;                           ///< of the record; a new one's too, once it is kept
     std::optional<Unfit> unfit;            ///< not asked of the vault at all
     std::optional<vault::Refusal> refusal; ///< the vault's reason
+    bool reserveUsed = false;              ///< kept, and the disk is full now
 
     [[nodiscard]] bool kept() const { return !unfit && !refusal; }
     bool operator==(const Told&) const = default;

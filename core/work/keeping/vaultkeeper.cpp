@@ -7,7 +7,7 @@ void VaultKeeper::keep(std::vector<journal::Draft> drafts, std::function<void(Ke
 {
     m_access.keep(std::move(drafts), [told = std::move(told)](vault::Outcome<vault::Kept> kept) {
         if (kept)
-            told({std::move(kept->entries), std::nullopt});
+            told({std::move(kept->entries), std::nullopt, kept->reserveUsed});
         else
             told({{}, kept.refusal()});
     });
