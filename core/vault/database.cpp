@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/vault/database.h"
 
+#include "core/vault/faults.h"
+
 #include <cerrno>
 #include <cstring>
 
@@ -283,7 +285,9 @@ void Database::bind(Rows& rows, int index, std::string_view text)
 
 Transaction::Transaction(Database& database) : m_database(database)
 {
-    m_database.run("BEGIN IMMEDIATE");
+    m_joined = planted(Fault::ToldTooEarly) && m_database.insideTransaction();
+    if (!m_joined)
+        m_database.run("BEGIN IMMEDIATE");
 }
 
 Transaction::~Transaction()
@@ -294,8 +298,10 @@ Transaction::~Transaction()
 
 Outcome<Done> Transaction::commit()
 {
-    m_database.run("COMMIT");
     m_open = false;
+    if (planted(Fault::ToldTooEarly) && !m_joined && !m_database.failed())
+        return Done{};
+    m_database.run("COMMIT");
     if (!m_database.failed())
         return Done{};
     const Refusal refusal = *m_database.failure();

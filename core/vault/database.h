@@ -147,6 +147,7 @@ private:
 
     Database& m_database;
     bool m_open = true;
+    bool m_joined = false; ///< another one left open, which only a planted mistake does
 };
 
 }

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/vault/faults.h"
 #include "core/vault/opening.h"
 #include "core/vault/vault.h"
 
@@ -114,6 +115,8 @@ Outcome<std::unique_ptr<Vault>> Vault::create(
     const std::filesystem::path database = databaseFile(folder, ring.file());
     removeUnfinished(database);
     const InstallMark install(surroundings.installFolder, ring.file().vaultId);
+    if (planted(Fault::KeyFileFirst))
+        (void)seal::KeyFolder(folder).write(ring.file());
     Outcome<Done> made = makeDatabase(database, ring, install, surroundings.random);
     if (made)
         if (const auto written = seal::KeyFolder(folder).write(ring.file()); !written)

@@ -3,6 +3,7 @@
 
 #include "core/seal/hash.h"
 #include "core/seal/storage.h"
+#include "core/vault/faults.h"
 
 #include <array>
 #include <cerrno>
@@ -64,6 +65,17 @@ void apply(Database& database, const Setting& setting)
         database.fail({Code::EngineUnfitReinstall});
 }
 
+/// The settings that a library for tests can be told to make wrong.
+void setWrongly(Database& database)
+{
+    if (planted(Fault::NothingForced))
+        database.runScript("PRAGMA synchronous=OFF");
+    if (planted(Fault::WriteAheadLog))
+        database.runScript("PRAGMA synchronous=NORMAL; PRAGMA journal_mode=WAL");
+    if (planted(Fault::JournalDeleted))
+        database.runScript("PRAGMA locking_mode=NORMAL; PRAGMA journal_mode=DELETE; SELECT count(*) FROM sqlite_master");
+}
+
 /// From version 4 on the engine has other defaults; the profile of 3 is the one that every version reads.
 void setProfile(Database& database)
 {
@@ -87,6 +99,7 @@ Outcome<std::unique_ptr<Database>> connect(const std::filesystem::path& file, co
     database.run("SELECT count(*) FROM sqlite_master");
     for (const Setting& setting : settings)
         apply(database, setting);
+    setWrongly(database);
     if (const Outcome<Done> fit = database.outcome(); !fit)
         return fit.refusal();
     return opened;

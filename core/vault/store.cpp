@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/vault/store.h"
 
+#include "core/vault/faults.h"
 #include "core/vault/migrations/migrations.h"
 
 #include <algorithm>
@@ -123,6 +124,8 @@ void Store::insert(const Entry& entry, const Held* held)
     const std::int64_t place = placeOf(number, entry.header.sequenceNumber);
     const auto header = journal::encodeHeader(entry.header);
     const bool dropped = held && !m_views.add(place, *held);
+    if (planted(Fault::RowsReplaced))
+        m_database->run("DELETE FROM entries WHERE place=?", place);
     if (entry.payload && !dropped)
         m_database->run("INSERT INTO entries VALUES(?, ?, ?)", place, header, bytesOf(*entry.payload));
     else
@@ -168,6 +171,16 @@ Outcome<Done> Store::together(const std::function<void(journal::Stamper&)>& work
 Outcome<Done> Store::keep(const std::vector<journal::Draft>& drafts, const Keeping& keeping, std::vector<Held>& tried)
 {
     tried.clear();
+    if (planted(Fault::HalfBatches) && drafts.size() > 1) {
+        std::vector<Held> all;
+        Outcome<Done> done = Done{};
+        for (const journal::Draft& draft : drafts) {
+            done = done ? keep({draft}, keeping, tried) : std::move(done);
+            all.insert(all.end(), tried.begin(), tried.end());
+        }
+        tried = all;
+        return done;
+    }
     return together([&](journal::Stamper& stamper) {
         chainNumber(m_own);
         for (const journal::Draft& draft : drafts) {
@@ -189,7 +202,8 @@ Outcome<Done> Store::append(const std::vector<Entry>& entries)
     return together([&](journal::Stamper& stamper) {
         for (const Entry& entry : entries) {
             const ChainEnd& end = m_ends[static_cast<std::size_t>(chainNumber(entry.header.chain)) - 1];
-            if (entry.header.sequenceNumber != end.sequenceNumber + 1 || entry.header.previous != end.id)
+            const bool follows = entry.header.sequenceNumber == end.sequenceNumber + 1 && entry.header.previous == end.id;
+            if (!follows && !planted(Fault::RowsReplaced))
                 return m_database->fail({Code::DraftUnfitShorten});
             const auto held = journal::held(entry);
             if (held)
@@ -216,6 +230,8 @@ Outcome<Done> Store::saveDraft(const std::string& key, const std::optional<ByteB
         if (!m_database->failed() && m_database->changedCount() == 0)
             m_database->run("INSERT INTO drafts VALUES(?, ?)", key, *bytes);
     }
+    if (planted(Fault::DraftsUncommitted))
+        return Done{};
     return all.commit();
 }
 

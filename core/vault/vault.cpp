@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/vault/vault.h"
 
+#include "core/vault/faults.h"
 #include "core/vault/opening.h"
 
 #include <algorithm>
@@ -85,6 +86,8 @@ Refusal Vault::withCounts(Refusal refusal)
 
 void Vault::compareWitness()
 {
+    if (planted(Fault::WitnessUnread))
+        return;
     const std::optional<Witness> witness = m_witness.read();
     const std::vector<journal::ChainEnd>& ends = m_store->ends();
     if (witness && witness->ends == ends)
@@ -165,6 +168,8 @@ Outcome<Done> Vault::keepSurely(const std::vector<journal::Draft>& drafts, std::
     const Outcome<Done> done = keepOnce(drafts, tried);
     if (done || !isAboutStorage(done.code()))
         return done;
+    if (planted(Fault::DoubtNotCleared))
+        return done;
     if (reopenedWith(tried, drafts.size()))
         return Done{};
     const bool unclear = done.code() == Code::FileUnreadableTryAgain || done.code() == Code::WriteFailedTryAgain;
@@ -183,7 +188,7 @@ Outcome<Kept> Vault::keep(const std::vector<journal::Draft>& drafts)
     if (drafts.empty())
         return kept;
     Outcome<Done> done = keepSurely(drafts, kept.entries);
-    if (!done && done.code() == Code::DiskFullFreeSpace && m_reserve.giveUp()) {
+    if (!done && done.code() == Code::DiskFullFreeSpace && !planted(Fault::ReserveHeldBack) && m_reserve.giveUp()) {
         kept.reserveUsed = true;
         done = keepSurely(drafts, kept.entries);
     }

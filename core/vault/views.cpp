@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/vault/views.h"
 
+#include "core/vault/faults.h"
+
 #include <algorithm>
 
 namespace steelyard::vault {
@@ -149,7 +151,8 @@ std::int64_t Views::registerNumber(const journal::RegisterKey& key, std::int64_t
 
 void Views::mark(std::int64_t registerNumber, const journal::EntryId& id)
 {
-    m_database.run("INSERT OR IGNORE INTO marks VALUES(?, ?)", registerNumber, id.bytes);
+    if (!planted(Fault::MarksForgotten))
+        m_database.run("INSERT OR IGNORE INTO marks VALUES(?, ?)", registerNumber, id.bytes);
     m_database.run("DELETE FROM heads WHERE register=? AND id=?", registerNumber, id.bytes);
 }
 
