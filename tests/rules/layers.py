@@ -95,6 +95,15 @@ def sqlcipher_in_vault(tree):
     yield from tree.search(re.compile(r"import\s+QtQuick\.LocalStorage"), tree.under("qml", ends=(".qml",)))
 
 
+@rule("vault-from-afar")
+def vault_from_afar(tree):
+    """Outside core/vault the vault is asked through its asynchronous door alone, so that no page ever waits for the disk."""
+    door = {"core/vault/access.h", "core/vault/snapshot.h", "core/vault/refusal.h"}
+    for path, line, _, header in includes(tree, "core", "mobile", "qml"):
+        if header.startswith("core/vault/") and header not in door and not path.startswith("core/vault/"):
+            yield Finding(path, line, f"#include {header}")
+
+
 @rule("sodium-in-seal")
 def sodium_in_seal(tree):
     """Only core/seal sees libsodium, and no other folder brings its own cryptography."""
