@@ -55,7 +55,28 @@ void SeasonKeeping::keepUndone(std::size_t index, std::vector<Draft> drafts, Whe
             at->undoing = false;
         told(how);
     };
-    hand(std::move(drafts), m_deeds[index].id, answered, [this, isIt](const KeepResult&) { std::erase_if(m_deeds, isIt); });
+    hand(std::move(drafts), m_deeds[index].id, answered, [this, isIt](const KeepResult& result) {
+        const auto at = std::find_if(m_deeds.begin(), m_deeds.end(), isIt);
+        if (at == m_deeds.end())
+            return;
+        const DeedDone undone = std::move(*at);
+        m_deeds.erase(at);
+        for (std::size_t i = 0; i < undone.before.size() && i < result.entries.size(); ++i)
+            if (undone.before[i])
+                standIn(undone.before[i]->id, result.entries[i]);
+    });
+}
+
+void SeasonKeeping::standIn(const journal::EntryId& before, const journal::Held& same)
+{
+    for (DeedDone& deed : m_deeds) {
+        for (journal::Held& entry : deed.entries)
+            if (entry.id == before)
+                entry = same;
+        for (auto& entry : deed.before)
+            if (entry && entry->id == before)
+                entry = same;
+    }
 }
 
 void SeasonKeeping::hand(std::vector<Draft> drafts, const RecordId& id, WhenTold told, std::function<void(const KeepResult&)> kept)

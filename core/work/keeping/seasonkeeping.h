@@ -81,12 +81,14 @@ public:
 
     /// Keeps the drafts as one deed; nothing to write is kept too.
     void keep(Deed deed, const RecordId& id, std::vector<journal::Draft> drafts, WhenTold told);
-    /// Keeps what takes a deed back; then it is off the list.
+    /// Keeps what takes a deed back, one draft for each of its entries in their order; then it is off the list.
     void keepUndone(std::size_t index, std::vector<journal::Draft> drafts, WhenTold told);
 
     [[nodiscard]] Subscription onChanged(std::function<void()> told) { return m_listeners.add(std::move(told)); }
 
 private:
+    /// What was said before is said again by another entry: earlier deeds are taken back from there.
+    void standIn(const journal::EntryId& before, const journal::Held& same);
     void hand(std::vector<journal::Draft> drafts, const RecordId& id, WhenTold told, std::function<void(const KeepResult&)> kept);
 
     SeasonBook& m_book;

@@ -26,11 +26,17 @@ bool standsYet(const SeasonBook& book, const journal::Held& entry)
     const journal::Register* here = book.registerOf(journal::keyOf(entry.body));
     if (!here || here->winner()->id != entry.id)
         return false;
-    // what was added and put right or removed since has something newer upon it, in registers of their own
-    const auto upon = [&](journal::RegisterClass holds) {
-        return book.registerOf({holds, entry.body.athlete, entry.body.subject, 0, {}}) != nullptr;
+    if (entry.body.kind != Kind::Added)
+        return true;
+    // what was put right or removed since has something newer upon it, in registers of their own, unless that was taken back
+    const auto upon = [&](journal::RegisterClass holds) -> const journal::Body* {
+        const journal::Register* there = book.registerOf({holds, entry.body.athlete, entry.body.subject, 0, {}});
+        return there ? &there->winner()->body : nullptr;
     };
-    return entry.body.kind != Kind::Added || !(upon(journal::RegisterClass::Correction) || upon(journal::RegisterClass::Removal));
+    const journal::Body* right = upon(journal::RegisterClass::Correction);
+    const journal::Body* removed = upon(journal::RegisterClass::Removal);
+    return (!right || (right->content == entry.body.content && right->localDay == entry.body.localDay))
+        && (!removed || !journal::flagIn(removed->content).value_or(true));
 }
 
 void draftInverse(Drafting& drafting, const SeasonBook& book, const journal::Held& entry, const std::optional<journal::Held>& before)
@@ -65,7 +71,7 @@ void undo(SeasonKeeping& keeping, std::size_t index, const WhenTold& told)
     if (!canUndo(keeping, index))
         return told({done.id, Unfit::ChangedSince, std::nullopt});
     Drafting drafting(keeping);
-    for (std::size_t i = done.entries.size(); i-- > 0;)
+    for (std::size_t i = 0; i < done.entries.size(); ++i)
         draftInverse(drafting, keeping.book(), done.entries[i], done.before[i]);
     keeping.keepUndone(index, std::move(drafting).drafts(), told);
 }
