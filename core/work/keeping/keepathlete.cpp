@@ -50,7 +50,7 @@ std::optional<Unfit> draftMarks(Drafting& drafting, const Athlete& athlete, cons
     const Place place = athletePlace(athlete.id);
     for (const auto& [lift, marks] : athlete.marks) {
         const auto known = before.marks.find(lift);
-        if (known != before.marks.end() && known->second == marks)
+        if (known != before.marks.end() && keptAlike(known->second, marks))
             continue;
         if (lift == LiftId{})
             return Unfit::LiftUnknown;

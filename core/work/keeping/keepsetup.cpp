@@ -21,7 +21,7 @@ void keepSetup(SeasonKeeping& keeping, SavedSetup setup, const WhenTold& told)
         unfit = Unfit::QuantityUnfit;
     if (unfit)
         return told({setup.id, unfit, std::nullopt});
-    const bool changed = !known || loadIn(*content) != known->setup;
+    const bool changed = !known || !keptAlike(known->setup, setup.setup);
     if (!known)
         setup.id = keeping.newId();
     Drafting drafting(keeping);

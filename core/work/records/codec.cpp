@@ -281,6 +281,16 @@ std::optional<Acknowledgement> acknowledgementIn(journal::ByteView content)
     return ifRead(reader, acknowledgement);
 }
 
+bool keptAlike(const BarMarks& a, const BarMarks& b)
+{
+    return a == b || contentOf(a, {}) == contentOf(b, {});
+}
+
+bool keptAlike(const SetupRecord& a, const SetupRecord& b)
+{
+    return a == b || contentOf(a, {}) == contentOf(b, {});
+}
+
 std::string partOf(LiftId lift)
 {
     return std::to_string(lift.number);

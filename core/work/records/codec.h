@@ -45,6 +45,10 @@ using Content = std::optional<journal::ByteBuffer>;
 [[nodiscard]] std::optional<SetupRecord> loadIn(journal::ByteView content);
 [[nodiscard]] std::optional<Acknowledgement> acknowledgementIn(journal::ByteView content);
 
+/// Whether both would be kept as the same: to the whole mg and µm.
+[[nodiscard]] bool keptAlike(const BarMarks& a, const BarMarks& b);
+[[nodiscard]] bool keptAlike(const SetupRecord& a, const SetupRecord& b);
+
 /// The lift as the part of a register, and back; nothing for another text.
 [[nodiscard]] std::string partOf(LiftId lift);
 [[nodiscard]] std::optional<LiftId> liftIn(const std::string& part);

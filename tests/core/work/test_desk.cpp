@@ -97,6 +97,9 @@ void DeskTest::toldOncePerChange_data()
     row("load up", 1, [](Desk& d) { d.stepLoad(true); });
     row("looked over", 1, [](Desk& d) { d.lookOver(CautionCode::Chains); });
     row("all", 1, [](Desk& d) { d.replaceAll({}, {}, samples::setup(20)); });
+    row("laid out", 1, [](Desk& d) { d.lay(samples::marks(0.8, 1.4), samples::setup(20)); });
+    row("other kit", 1, [](Desk& d) { d.setKit({samples::item(1, "Chain", samples::weighed())}); });
+    row("the same kit", 0, [](Desk& d) { d.setKit(std::vector(d.kit())); });
 }
 
 void DeskTest::toldOncePerChange()
@@ -198,6 +201,9 @@ void DeskTest::lookedOverLastsWhileItHangsSo_data()
     row("a new thing measured", true, [](Desk& d) { (void)d.keepItem(samples::item(0, "New", samples::band())); });
     row("a thing measured again that does not hang", true, [](Desk& d) { (void)d.keepItem(samples::item(3, "Spare", samples::weighed())); });
     row("a thing gone that does not hang", true, [](Desk& d) { d.removeItem(samples::numbered(3)); });
+    row("kit from elsewhere with what hangs as it was", true, [](Desk& d) { d.setKit({d.kit()[1], d.kit()[0]}); });
+    row("kit from elsewhere, measured anew", false, [](Desk& d) { d.setKit({samples::item(1, "Chain", samples::gauged()), d.kit()[1]}); });
+    row("laid out again", false, [](Desk& d) { d.lay(d.marks(), d.setup()); });
     row("other lead", false, [](Desk& d) { d.rehang(0, samples::hung(1, samples::chainOn(0.7))); });
     row("something more", false, [](Desk& d) { d.hang(samples::hung(3, ChainPlacing{})); });
     row("something less", false, [](Desk& d) { d.takeOff(0); });

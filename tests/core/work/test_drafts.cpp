@@ -27,6 +27,8 @@ private Q_SLOTS:
     void removedThingComesOffTheBar();
     void removedThingWaitsAsANewOne();
     void removedThingDoesNotOustAWaitingOne();
+    void kitFromElsewhereLeavesDraftsAndWhatHangs();
+    void draftsAreToldApart();
 };
 
 void DraftsTest::idsAreNeverUsedAgain()
@@ -181,6 +183,42 @@ void DraftsTest::removedThingDoesNotOustAWaitingOne()
     desk.setDraft(samples::item(0, "Begun before", ChainMeasurement{}));
     desk.removeItem(id);
     QCOMPARE(QString::fromStdString(desk.draft({}, true)->name), QStringLiteral("Begun before"));
+}
+
+void DraftsTest::kitFromElsewhereLeavesDraftsAndWhatHangs()
+{
+    Desk desk(samples::counted());
+    desk.replaceAll({}, {samples::item(1, "A", samples::weighed()), samples::item(2, "B", samples::band())}, samples::setup(60, {samples::hung(1, ChainPlacing{})}));
+    desk.setDraft(samples::item(2, "B half", samples::band()));
+    desk.setKit({samples::item(2, "B", samples::band())});
+    QVERIFY(desk.draft(samples::numbered(2), false));
+    QCOMPARE(desk.setup().hung.size(), std::size_t(1));
+    QVERIFY(desk.answer().readiness == Readiness::Refused);
+    desk.setKit({samples::item(1, "A", samples::weighed())});
+    QVERIFY(desk.answer().readiness == Readiness::MarksMissing);
+    desk.lay(samples::marks(0.9, 1.5), samples::setup(80));
+    QVERIFY(desk.draft(samples::numbered(2), false));
+    QCOMPARE(desk.kit().size(), std::size_t(1));
+    QVERIFY(desk.setup() == samples::setup(80) && desk.marks() == samples::marks(0.9, 1.5));
+}
+
+void DraftsTest::draftsAreToldApart()
+{
+    Desk desk(samples::counted());
+    int drafts = 0, all = 0;
+    const Subscription ofDrafts = desk.onDraftsChanged([&drafts] { ++drafts; }), ofAll = desk.onChanged([&all] { ++all; });
+    desk.setDraft(samples::item(0, "New", samples::weighed()));
+    desk.setDraft(samples::item(0, "New", samples::gauged()));
+    QCOMPARE(drafts, 2);
+    desk.throwDraft({}, false);
+    QCOMPARE(drafts, 2);
+    desk.throwDraft({}, true);
+    QCOMPARE(drafts, 3);
+    QCOMPARE(all, 0);
+    desk.setDraft(samples::item(0, "New", samples::weighed()));
+    (void)desk.keepItem(*desk.draft({}, true));
+    QCOMPARE(drafts, 5);
+    QCOMPARE(all, 1);
 }
 
 QTEST_APPLESS_MAIN(DraftsTest)

@@ -1,0 +1,67 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""Works out the contents of records of version 1 that test_recordcodec expects, apart from the code under test.
+
+Run with the header that holds them, it fails where they differ; run alone, it prints the header. The keys are those written down in
+core/work/records/codec.h; quantities are reckoned here in decimals: 1 lb = 453,592.37 mg and 1 in = 25,400 µm (international yard and
+pound agreement, 1959).
+"""
+import hashlib
+import pathlib
+import sys
+import textwrap
+from decimal import Decimal, ROUND_HALF_UP
+
+sys.path.insert(0, str(pathlib.Path(__file__).parent.parent / "journal"))
+from golden_entries import cbor  # noqa: E402
+
+UNITS = {"kg": (1, 1_000_000), "lb": (3, Decimal("453592.37")), "cm": (12, 10_000), "mm": (13, 1_000), "in": (14, 25_400)}
+
+
+def typed(decimal, unit):
+    number, base = UNITS[unit]
+    return [int((Decimal(decimal) * base).to_integral_value(ROUND_HALF_UP)), decimal, number]
+
+
+def record(last):
+    return bytes(15) + bytes([last])
+
+
+HUNG = [
+    {1: record(1), 2: 1, 3: {1: 3, 2: typed("80", "cm"), 3: typed("0.4", "kg"), 4: typed("30", "cm")}},
+    {1: record(2), 2: 3, 4: {1: True, 2: True, 3: typed("220", "cm"), 4: typed("-15", "cm"), 5: typed("5", "cm"), 6: typed("40", "kg")}},
+]
+RECORDS = {
+    "marks": {1: 1, 2: typed("77", "cm"), 4: typed("88", "cm"), 6: typed("127", "cm")},
+    "floorMarksInInches": {1: 2, 3: typed("4", "in"), 6: typed("28", "in")},
+    "agreement": {1: "her mother", 2: 20000},
+    "bodySize": {1: typed("61.5", "kg"), 2: typed("172", "cm")},
+    "bodySizeInPounds": {1: typed("135.5", "lb")},
+    "chain": {1: record(7), 2: {1: 2, 2: typed("180", "cm"), 5: typed("16", "mm"), 6: typed("45", "mm"), 7: typed("21.6", "mm")}},
+    "band": {1: record(7), 3: {1: typed("100", "cm"), 2: [{1: typed("5", "kg"), 2: typed("115", "cm")}, {1: typed("7.5", "kg"), 3: True}], 3: 3}},
+    "load": {1: {1: typed("20", "kg"), 2: True, 3: typed("0.5", "kg"), 4: typed("60", "kg"), 5: 1,
+                 6: [{1: typed("20", "kg"), 2: typed("450", "mm"), 3: typed("40", "mm"), 4: 2}], 7: typed("42", "cm")},
+             2: HUNG},
+    "acknowledgement": {1: record(3), 2: 2, 3: record(4)},
+}
+
+
+def header():
+    yield """// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+/// Contents of version 1 as golden_records.py works them out; these have to be readable for ever.
+namespace recordsversion1 {
+"""
+    for name, value in RECORDS.items():
+        lines = "\n".join(f'    "{line}"' for line in textwrap.wrap(cbor(value).hex(), 110))
+        yield f"inline constexpr const char* {name} =\n{lines};"
+    mark = hashlib.blake2b(cbor({2: HUNG}), digest_size=32).hexdigest()[:32]
+    yield f'/// First half of BLAKE2b-256 over what hangs.\ninline constexpr const char* markOfLoad = "{mark}";\n\n}}'
+
+
+if __name__ == "__main__":
+    text = "\n".join(header()) + "\n"
+    if len(sys.argv) > 1:
+        with open(sys.argv[1], encoding="utf-8") as held:
+            sys.exit(0 if held.read() == text else "the header holds other bytes")
+    sys.stdout.write(text)
