@@ -12,7 +12,7 @@ namespace steelyard::seal {
 /// Closes what it holds.
 class Descriptor {
 public:
-    explicit Descriptor(int opened) : m_opened(opened) {}
+    explicit Descriptor(int descriptorNumber) : m_opened(descriptorNumber) {}
     Descriptor(Descriptor&& other) noexcept : m_opened(std::exchange(other.m_opened, -1)) {}
     Descriptor(const Descriptor&) = delete;
     Descriptor& operator=(const Descriptor&) = delete;
