@@ -15,6 +15,7 @@ namespace steelyard::vault {
 namespace {
 
 constexpr std::int64_t recordsASlice = 500;
+constexpr std::int64_t entriesASlice = 2'000;
 
 /// The places in which work waits, the most urgent first.
 enum class Lane : std::uint8_t { Keep, Page, Background };
@@ -108,6 +109,22 @@ public:
         const std::lock_guard guard(m_mutex);
         m_waiting[static_cast<std::size_t>(lane)].emplace_front(
             [this, reading, lane, current = m_openingCount, done] { read(reading, lane, current, done); });
+    }
+
+    /// The same for a check of everything.
+    void check(const std::shared_ptr<Store::Checking>& checking, std::uint64_t openingCount, const WhenDone<Done>& done)
+    {
+        if (!m_vault || (openingCount != 0 && openingCount != m_openingCount))
+            return report(done, Outcome<Done>(Code::LockedUnlockFirst));
+        if (ending())
+            return report(done, Outcome<Done>(Code::StoppedTryAgain));
+        const Outcome<bool> all = m_vault->checkOn(*checking, entriesASlice);
+        if (!all)
+            return report(done, Outcome<Done>(all.refusal()));
+        if (*all)
+            return report(done, Outcome<Done>(Done{}));
+        const std::lock_guard guard(m_mutex);
+        m_waiting.back().emplace_front([this, checking, current = m_openingCount, done] { check(checking, current, done); });
     }
 
     /// Nothing waits to be kept.
@@ -230,6 +247,12 @@ void VaultAccess::read(Query query, Urgency urgency, WhenDone<std::vector<Record
     auto reading = std::make_shared<Vault::Reading>();
     reading->query = std::move(query);
     m_worker->add(lane, [worker = m_worker.get(), lane, reading, done = std::move(done)] { worker->read(reading, lane, 0, done); });
+}
+
+void VaultAccess::checkAll(WhenDone<Done> done)
+{
+    auto checking = std::make_shared<Store::Checking>();
+    m_worker->add(Lane::Background, [worker = m_worker.get(), checking, done = std::move(done)] { worker->check(checking, 0, done); });
 }
 
 void VaultAccess::lock(WhenDone<Done> done)

@@ -72,6 +72,8 @@ public:
     /// Nothing in place of bytes removes the draft. Encrypted, outside the journal, one for each key.
     void saveDraft(std::string key, std::optional<ByteBuffer> bytes, WhenDone<Done> done);
     void read(Query query, Urgency urgency, WhenDone<std::vector<Record>> done);
+    /// Every entry whole and every chain unbroken, from its beginning: for a quiet hour, in slices behind everything else.
+    void checkAll(WhenDone<Done> done);
     /// Waits for everything kept and saved before; then the database is closed and the keys are wiped. Locking twice is no fault.
     void lock(WhenDone<Done> done);
 

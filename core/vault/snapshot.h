@@ -61,6 +61,7 @@ struct Findings {
     std::uint64_t entriesMissingCount = 0; ///< against the witness
     bool movedHere = false;                ///< the folder came from another install: from here on it writes a chain of its own
     bool folderSynced = false;             ///< something may carry the folder to other machines: move the vault out of it
+    bool checkDue = false;                 ///< the whole journal was last checked a week ago or longer: VaultAccess::checkAll
     bool viewsRebuilt = false;             ///< the tables were made anew from the journal
     bool reserveMissing = false;           ///< no room for the reserve: the disk is as good as full
 };

@@ -27,12 +27,12 @@ ByteBuffer bytesOf(const journal::Payload& payload)
 
 }
 
-Store::Store(std::unique_ptr<Database> database, journal::OriginId own)
+Store::Store(std::unique_ptr<Database> database, const journal::OriginId& own)
     : m_database(std::move(database)), m_views(*m_database), m_own{own, 1}
 {
 }
 
-Outcome<std::unique_ptr<Store>> Store::open(std::unique_ptr<Database> database, journal::OriginId own)
+Outcome<std::unique_ptr<Store>> Store::open(std::unique_ptr<Database> database, const journal::OriginId& own)
 {
     if (const Outcome<Done> migrated = migrate(*database, migrations()); !migrated)
         return migrated.refusal();
@@ -257,6 +257,15 @@ std::optional<journal::EntryId> Store::idAt(const ChainId& chain, std::uint64_t 
     return header ? std::optional(journal::idOf(*header)) : std::nullopt;
 }
 
+std::optional<Entry> Store::entryOf(const Statement& row)
+{
+    ByteBuffer bytes = row.blob(0);
+    const ByteView payload = row.view(1);
+    bytes.insert(bytes.end(), payload.begin(), payload.end());
+    auto entry = journal::decodeEntry(bytes);
+    return entry ? std::optional(*std::move(entry)) : std::nullopt;
+}
+
 bool Store::wholeChain(std::int64_t number, const ChainEnd& end, std::int64_t lastCount)
 {
     std::uint64_t sequence = end.sequenceNumber;
@@ -264,10 +273,7 @@ bool Store::wholeChain(std::int64_t number, const ChainEnd& end, std::int64_t la
     for (Rows rows = m_database->query("SELECT header, payload FROM entries WHERE place BETWEEN ? AND ? ORDER BY place DESC LIMIT ?",
              placeOf(number, 0), placeOf(number, 0) + lastOfChain, lastCount);
          rows.next(); --sequence) {
-        ByteBuffer bytes = rows->blob(0);
-        const ByteBuffer payload = rows->blob(1);
-        bytes.insert(bytes.end(), payload.begin(), payload.end());
-        const auto entry = journal::decodeEntry(bytes);
+        const std::optional<Entry> entry = entryOf(rows.row());
         if (!entry || entry->header.sequenceNumber != sequence || journal::idOf(entry->header) != wanted)
             return false;
         wanted = entry->header.previous;
@@ -281,6 +287,48 @@ Outcome<Done> Store::checkEnds(std::int64_t lastCount)
         if (!wholeChain(static_cast<std::int64_t>(at) + 1, m_ends[at], lastCount))
             m_database->fail({Code::PageDamagedRestoreBackup});
     return m_database->outcome();
+}
+
+Outcome<bool> Store::checkOn(Checking& checking, std::int64_t mostCount, journal::Instant now)
+{
+    if (checking.chainIndex < m_ends.size()) {
+        const auto number = static_cast<std::int64_t>(checking.chainIndex) + 1;
+        ChainEnd& reached = checking.reached;
+        const std::uint64_t before = reached.sequenceNumber;
+        bool follows = true;
+        for (Rows rows = m_database->query("SELECT header, payload FROM entries WHERE place > ? AND place <= ? ORDER BY place LIMIT ?",
+                 placeOf(number, reached.sequenceNumber), placeOf(number, 0) + lastOfChain, mostCount);
+             follows && rows.next();) {
+            const std::optional<Entry> entry = entryOf(rows.row());
+            follows = entry && entry->header.sequenceNumber == reached.sequenceNumber + 1 && entry->header.previous == reached.id;
+            if (follows)
+                reached = journal::endAt(entry->header);
+        }
+        const ChainEnd& end = m_ends[checking.chainIndex];
+        const bool atEnd = reached.sequenceNumber == end.sequenceNumber && reached.id == end.id;
+        if (atEnd) {
+            ++checking.chainIndex;
+            reached = {};
+        } else if (!follows || reached.sequenceNumber == before || reached.sequenceNumber >= end.sequenceNumber) {
+            m_database->fail({Code::PageDamagedRestoreBackup});
+        }
+    }
+    const bool all = checking.chainIndex == m_ends.size();
+    if (all) {
+        Transaction remembered(*m_database);
+        setMeta("checked", static_cast<std::int64_t>(now.time_since_epoch().count()));
+        if (const Outcome<Done> done = remembered.commit(); !done)
+            return done.refusal();
+    }
+    if (const Outcome<Done> read = m_database->outcome(); !read)
+        return read.refusal();
+    return all;
+}
+
+std::optional<journal::Instant> Store::lastChecked()
+{
+    const std::optional<std::int64_t> milliseconds = metaNumber("checked");
+    return milliseconds ? std::optional(journal::Instant(std::chrono::milliseconds(*milliseconds))) : std::nullopt;
 }
 
 std::uint64_t Store::readableCount()

@@ -24,7 +24,7 @@ struct Keeping {
 class Store {
 public:
     /// Brings the layout and the views up to date first.
-    [[nodiscard]] static Outcome<std::unique_ptr<Store>> open(std::unique_ptr<Database> database, journal::OriginId own);
+    [[nodiscard]] static Outcome<std::unique_ptr<Store>> open(std::unique_ptr<Database> database, const journal::OriginId& own);
 
     /// All or none of a batch, on the disk when done. `tried` gets the entries in either case: where the storage gave an error, only
     /// the next opening tells whether they are there.
@@ -43,6 +43,15 @@ public:
     [[nodiscard]] std::optional<journal::EntryId> idAt(const journal::ChainId& chain, std::uint64_t sequenceNumber);
     /// The last entries of every chain: linked, whole, and ending where the chain is said to end.
     [[nodiscard]] Outcome<Done> checkEnds(std::int64_t lastCount);
+    /// Where a check of the whole journal has got to.
+    struct Checking {
+        std::size_t chainIndex = 0;
+        journal::ChainEnd reached;
+    };
+    /// Checks so many entries more: each whole, and behind the one that it names. True when all have been, which is then remembered.
+    [[nodiscard]] Outcome<bool> checkOn(Checking& checking, std::int64_t mostCount, journal::Instant now);
+    /// When the whole journal was last found in order; nothing where it never was.
+    [[nodiscard]] std::optional<journal::Instant> lastChecked();
     /// How many entries can be read at all, from either end of what is damaged.
     [[nodiscard]] std::uint64_t readableCount();
 
@@ -55,7 +64,7 @@ public:
     [[nodiscard]] bool viewsRebuilt() const { return m_viewsRebuilt; }
 
 private:
-    Store(std::unique_ptr<Database> database, journal::OriginId own);
+    Store(std::unique_ptr<Database> database, const journal::OriginId& own);
     [[nodiscard]] Outcome<Done> load();
     void loadChains();
     std::int64_t chainNumber(const journal::ChainId& chain);
@@ -68,6 +77,7 @@ private:
     [[nodiscard]] std::optional<std::int64_t> metaNumber(std::string_view name);
     template <typename Value>
     void setMeta(std::string_view name, const Value& value);
+    [[nodiscard]] static std::optional<journal::Entry> entryOf(const Statement& row);
     [[nodiscard]] bool wholeChain(std::int64_t number, const journal::ChainEnd& end, std::int64_t lastCount);
 
     std::unique_ptr<Database> m_database;

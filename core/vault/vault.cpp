@@ -11,6 +11,7 @@ namespace steelyard::vault {
 namespace {
 
 constexpr std::int64_t lastEntriesChecked = 256;
+constexpr auto checkEvery = std::chrono::days(7);
 constexpr std::uint64_t roomForOneBatch = 1 << 20;
 
 /// Storage that failed once may hold anything; refusals about what was to be kept leave it as it was.
@@ -49,6 +50,8 @@ Outcome<std::unique_ptr<Vault>> Vault::open(
     const std::optional<InstallMark::Bytes> here = vault->m_install.read();
     vault->m_findings.movedHere = !known || !here || !seal::sameBytes(*known, *here);
     vault->m_incarnationDue = vault->m_findings.movedHere || vault->m_findings.witness == WitnessState::DatabaseBehind;
+    const std::optional<journal::Instant> checked = vault->m_store->lastChecked();
+    vault->m_findings.checkDue = !checked || surroundings.now() - *checked > checkEvery || *checked > surroundings.now();
     vault->m_findings.viewsRebuilt = vault->m_store->viewsRebuilt();
     vault->m_findings.folderSynced = looksSynced(folder);
     vault->m_findings.reserveMissing = !vault->m_reserve.setAside();
@@ -217,6 +220,14 @@ Outcome<Done> Vault::saveDraft(const std::string& key, const std::optional<ByteB
     if (const Outcome<Done> able = ready(); !able)
         return saved;
     return m_store->saveDraft(key, bytes);
+}
+
+Outcome<bool> Vault::checkOn(Store::Checking& checking, std::int64_t mostCount)
+{
+    if (const Outcome<Done> able = ready(); !able)
+        return able.refusal();
+    const Outcome<bool> all = m_store->checkOn(checking, mostCount, m_surroundings.now());
+    return all ? all : Outcome<bool>(withCounts(all.refusal()));
 }
 
 Outcome<bool> Vault::readOn(Reading& reading, std::int64_t mostCount)

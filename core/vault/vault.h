@@ -39,6 +39,8 @@ public:
     };
     /// True when all has been read.
     [[nodiscard]] Outcome<bool> readOn(Reading& reading, std::int64_t mostCount);
+    /// A slice of the check of everything; what is damaged is counted.
+    [[nodiscard]] Outcome<bool> checkOn(Store::Checking& checking, std::int64_t mostCount);
     [[nodiscard]] Store& store() { return *m_store; }
 
 private:

@@ -171,6 +171,9 @@ private Q_SLOTS:
             m_desk->runOne();
         QCOMPARE(order, (std::vector<std::string>{"kept", "page", "background"}));
         QCOMPARE(backgroundCount, 4'000U);
+        QVERIFY(await<Done>([&](auto done) { m_access->checkAll(done); }).ok());
+        QVERIFY(lock().ok());
+        QVERIFY(!unlock(byPassphrase(secret("a squad of nine")))->findings.checkDue);
     }
 
     void aReadDoesNotOutliveItsVault()

@@ -86,6 +86,18 @@ private:
         return *Store::open(*std::move(made), journal::OriginId::of(ring.identity().signing().publicKey()));
     }
 
+    /// What a check of everything says, in slices of so many entries.
+    static std::optional<Code> checked(Store& store, std::int64_t slice)
+    {
+        Store::Checking checking;
+        for (int slices = 0; slices < 100; ++slices) {
+            const Outcome<bool> all = store.checkOn(checking, slice, noon(9));
+            if (!all || *all)
+                return all ? std::nullopt : std::optional(all.code());
+        }
+        return Code::StoppedTryAgain;
+    }
+
 private Q_SLOTS:
     void initTestCase() { QVERIFY(seal::start().ok()); }
     void init() { m_dir = std::make_unique<QTemporaryDir>(); }
@@ -203,8 +215,17 @@ private Q_SLOTS:
         QCOMPARE(store->entryCount(), std::uint64_t{3});
         QVERIFY(store->checkEnds(256).ok());
         QVERIFY(store->checkEnds(2).ok());
+        QCOMPARE(checked(*store, 2), std::optional<Code>());
+        QCOMPARE(store->lastChecked(), std::optional(noon(9)));
+        store->database().run("UPDATE entries SET payload=substr(payload, 1, 20) WHERE place=?", placeOf(1, 1));
+        QCOMPARE(checked(*store, 2), std::optional(Code::PageDamagedRestoreBackup));
+        store->database().run("UPDATE entries SET payload=NULL WHERE place=?", placeOf(1, 1));
+        QCOMPARE(checked(*store, 1), std::optional<Code>());
         store->database().run("DELETE FROM entries WHERE place=?", placeOf(1, 2));
         QCOMPARE(store->checkEnds(256).code(), Code::PageDamagedRestoreBackup);
+        QCOMPARE(checked(*store, 1), std::optional(Code::PageDamagedRestoreBackup));
+        store->database().run("DELETE FROM entries WHERE place=?", placeOf(1, 3));
+        QCOMPARE(checked(*store, 2), std::optional(Code::PageDamagedRestoreBackup));
     }
 };
 
