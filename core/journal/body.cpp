@@ -224,11 +224,8 @@ Outcome<ByteBuffer> encodeBody(const Body& body)
     pair(ContentKey).item(body.content);
 
     ByteBuffer written = CborWriter().map(count).item(pairs.written()).written();
-    const Outcome<Body> again = decodeBody(written);
-    if (!again)
+    if (const Outcome<Body> again = decodeBody(written); !again)
         return again.code();
-    if (*again != body)
-        return Code::NotAnEntryRefuse;
     return written;
 }
 

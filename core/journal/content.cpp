@@ -102,7 +102,7 @@ std::optional<Typed> quantityIn(ByteView item)
         return std::nullopt;
     const std::optional<std::int64_t> base = numberIn((*parts)[0]), unitNumber = numberIn((*parts)[2]);
     const std::optional<std::string> decimal = textIn((*parts)[1]);
-    if (!base || !decimal || !unitNumber || *unitNumber < 0)
+    if (!base || !decimal || !unitNumber)
         return std::nullopt;
     const std::optional<Unit> unit = unitOf(static_cast<std::uint64_t>(*unitNumber));
     std::optional<Typed> quantity = unit ? typed(*decimal, *unit) : std::nullopt;

@@ -22,6 +22,7 @@ enum class Fault : std::uint8_t {
     TagRemovedByName,    ///< a tag taken away takes adding entries along that its writer had not seen
     LateBodiesComeBack,  ///< what arrives after an erasure is shown again
     ErasureLeavesHeads,  ///< an erasure stops what comes, and leaves what is there
+    ErasuresNotRepeated, ///< a device that is told of an erasure waits for the entry of it
     RepeatsCount,        ///< an entry that comes twice stands there twice
     VectorsBySequence,   ///< version vectors compare numbers and not ids
     ForkOverwritten,     ///< of two entries at one place in a chain the first stays alone

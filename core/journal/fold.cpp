@@ -72,9 +72,7 @@ void Fold::erase(const RecordId& athlete)
 {
     if (planted(Fault::ErasureLeavesHeads))
         return;
-    std::erase_if(m_registers, [&athlete](const auto& entry) {
-        return entry.first.athlete == athlete && entry.first.holds != RegisterClass::Erasure;
-    });
+    std::erase_if(m_registers, [&athlete](const auto& entry) { return entry.first.athlete == athlete; });
 }
 
 const Register* Fold::find(const RegisterKey& key) const
@@ -101,6 +99,20 @@ ShownTime Fold::shown(const Held& entry) const
     key.subject = {RecordKind::Chain, RecordId{entry.chain.origin.bytes}};
     const Register* shifts = find(key);
     return shownTime(entry, shifts ? shifts->heads : Heads());
+}
+
+std::vector<Draft> erasuresToRepeat(const std::set<RecordId>& told, const std::set<RecordId>& known)
+{
+    std::vector<Draft> drafts;
+    for (const RecordId& athlete : told) {
+        if (!known.contains(athlete) && !planted(Fault::ErasuresNotRepeated)) {
+            Draft draft;
+            draft.kind = Kind::Erased;
+            draft.subject = {RecordKind::Athlete, athlete};
+            drafts.push_back(draft);
+        }
+    }
+    return drafts;
 }
 
 Digest Fold::digest() const

@@ -47,4 +47,9 @@ private:
     std::set<RecordId> m_erased;
 };
 
+/// Who sends entries says along with them which athletes it knows to be erased, because it sends their entries without bodies. Who is
+/// told of one it did not know keeps these drafts (day and zone are left to it) before it takes in any of the entries. Otherwise an
+/// erasure that is lost with the only device that wrote it would leave entries without a body here, and with one elsewhere.
+[[nodiscard]] std::vector<Draft> erasuresToRepeat(const std::set<RecordId>& told, const std::set<RecordId>& known);
+
 }

@@ -119,6 +119,16 @@ private Q_SLOTS:
         QVERIFY((ours.toSend(theirs.vector()) == idsOf({common[0], longer[0], longer[1], longer[2]})));
     }
 
+    // They have a branch that goes further than ours, and have not got to the end of ours.
+    void behindOnOneBranchAheadOnTheOther()
+    {
+        const std::vector<Header> common = row(north, 1);
+        const std::vector<Header> ours = row(north, 3, 1, &common[0]), further = row(north, 5, 2, &common[0]);
+        const Chains here = chainsOf({common, ours}), there = chainsOf({common, {ours[0]}, further});
+        QCOMPARE(static_cast<int>(here.compare(north, there.vector())), static_cast<int>(Standing::Behind));
+        QVERIFY((here.toSend(there.vector()) == idsOf({ours[1], ours[2]})));
+    }
+
     void onlyWhatTheyLack()
     {
         const std::vector<Header> headers = row(north, 4), others = row(south, 2);

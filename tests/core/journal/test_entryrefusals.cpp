@@ -60,6 +60,7 @@ private Q_SLOTS:
         QCOMPARE(codeOf(decodeHeader(encodeHeader({{origin(1), 1}, 0, {}, {}}))), number(Code::NotAnEntryRefuse));
         QCOMPARE(codeOf(decodeHeader(encodeHeader({{origin(1), 1}, 1, entryId(1), {}}))), number(Code::NotAnEntryRefuse));
         QCOMPARE(codeOf(decodeHeader(encodeHeader({{origin(1), 1}, 2, {}, {}}))), number(Code::NotAnEntryRefuse));
+        QCOMPARE(codeOf(decodeHeader(encodeHeader({{origin(1), 1}, 0, entryId(1), {}}))), number(Code::NotAnEntryRefuse));
         ByteArray<Header::size> bytes = encodeHeader(first);
         bytes[0] = std::byte{2};
         QCOMPARE(codeOf(decodeHeader(bytes)), number(Code::NewerVersionUpdateApp));
@@ -96,6 +97,8 @@ private Q_SLOTS:
         row("clock past bounds", "a7" + QByteArray(kit).replace("0200", "021b1000000000000001") + "0ef6", Code::NotAnEntryRefuse);
         row("day past bounds", "a7" + QByteArray(kit).replace("0900", "091a00989681") + "0ef6", Code::NotAnEntryRefuse);
         QTest::newRow("day at the bound") << "a7" + QByteArray(kit).replace("0900", "093a0098967f") + "0ef6" << accepted;
+        row("clock below bounds", "a7" + QByteArray(kit).replace("0200", "023b1000000000000000") + "0ef6", Code::NotAnEntryRefuse);
+        QTest::newRow("clock at the lower bound") << "a7" + QByteArray(kit).replace("0200", "023b0fffffffffffffff") + "0ef6" << accepted;
         row("count 0", "a8" + QByteArray(kit).replace("0200", "02000300") + "0ef6", Code::NotAnEntryRefuse);
         row("not doubtful", "a8" + QByteArray(kit).replace("0200", "020004f4") + "0ef6", Code::NotAnEntryRefuse);
         row("reading is the wall", "a8" + QByteArray(kit).replace("0200", "02000500") + "0ef6", Code::NotAnEntryRefuse);
@@ -182,6 +185,28 @@ private Q_SLOTS:
         athlete.subject.kind = RecordKind::Athlete;
         athlete.athlete = record(9);
         QCOMPARE(codeOf(encodeBody(bodyOf(athlete))), number(Code::TwoAthletesSplit));
+    }
+
+    void noEntryWithoutABody()
+    {
+        const Payload saltAlone{{}, {}};
+        const Entry entry{{{origin(1), 1}, 1, {}, commitmentTo(saltAlone)}, saltAlone};
+        QCOMPARE(codeOf(decodeEntry(encodeEntry(entry))), number(Code::NotAnEntryRefuse));
+    }
+
+    void erasuresAndShiftsAreWhole()
+    {
+        Draft erasure = kitDraft(Kind::Erased);
+        erasure.subject.kind = RecordKind::Athlete;
+        QCOMPARE(codeOf(encodeBody(bodyOf(erasure))), accepted);
+        erasure.replaces = {entryId(1)};
+        QCOMPARE(codeOf(encodeBody(bodyOf(erasure))), number(Code::NotAnEntryRefuse));
+        Draft shift = kitDraft(Kind::ClockShifted, writeClockShift({1, 2, 3, {}, {}}));
+        QCOMPARE(codeOf(encodeBody(bodyOf(shift))), number(Code::NotAnEntryRefuse));
+        shift.subject.kind = RecordKind::Chain;
+        QCOMPARE(codeOf(encodeBody(bodyOf(shift))), accepted);
+        shift.athlete = record(1);
+        QCOMPARE(codeOf(encodeBody(bodyOf(shift))), number(Code::NotAnEntryRefuse));
     }
 
     void contentCannotEscape()

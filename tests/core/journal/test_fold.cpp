@@ -146,6 +146,16 @@ private Q_SLOTS:
         QVERIFY(!fold.take(late));
     }
 
+    void erasuresToldOfAreRepeated()
+    {
+        const std::vector<Draft> drafts = erasuresToRepeat({record(1), record(2)}, {record(2), record(3)});
+        QCOMPARE(drafts.size(), std::size_t(1));
+        Entries make;
+        const Held repeated = make.make(drafts[0]);
+        QVERIFY(encodeBody(repeated.body));
+        QVERIFY(folded({repeated}).erased() == std::set{record(1)});
+    }
+
     void stepForTables()
     {
         Entries make;
@@ -168,6 +178,9 @@ private Q_SLOTS:
         QVERIFY(fold.take(second) == keyOf(first.body));
         QVERIFY(!fold.take(second));
         QVERIFY(!fold.take(first));
+        const Held tag = make.make(draftOf(Kind::TagRemoved, chainItem, nullItem(), "spring"), {first});
+        QVERIFY(fold.take(tag) == keyOf(tag.body)); // what it marks may come later
+        QVERIFY(!fold.take(tag));
     }
 
     void unknownRecordsAreFolded()
@@ -184,6 +197,7 @@ private Q_SLOTS:
         QVERIFY(folded({first, second}).digest() == folded({second, first, second}).digest());
         QVERIFY(folded({first, second}).digest() != folded({first}).digest());
         QVERIFY(folded({first, second}).digest() != folded({first, second, beside}).digest());
+        QVERIFY(Fold().digest() == folded({make.make(draftOf(Kind::TagRemoved, chainItem, nullItem(), "spring"), {first})}).digest());
         QVERIFY(Fold().digest() != folded({make.make(draftOf(Kind::Erased, {RecordKind::Athlete, record(1)}))}).digest());
     }
 };

@@ -37,6 +37,7 @@ private Q_SLOTS:
             {"everything replaced", Fault::EverythingReplaced}, {"marks ignored", Fault::MarksIgnored}, {"marks expire", Fault::MarksExpire},
             {"edit revives", Fault::EditRevives}, {"tag removed by name", Fault::TagRemovedByName},
             {"late bodies come back", Fault::LateBodiesComeBack}, {"erasure leaves heads", Fault::ErasureLeavesHeads},
+            {"erasures not repeated", Fault::ErasuresNotRepeated},
             {"repeats count", Fault::RepeatsCount}, {"vectors by sequence", Fault::VectorsBySequence}, {"fork overwritten", Fault::ForkOverwritten},
             {"gaps accepted", Fault::GapsAccepted}, {"commitment unchecked", Fault::CommitmentUnchecked}};
         for (const auto& [name, fault] : faults)

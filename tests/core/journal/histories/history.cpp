@@ -192,6 +192,8 @@ void History::write(std::size_t device)
 {
     if (m_chance.percent(8))
         writeTwice(device);
+    else if (m_erases && m_chance.percent(2))
+        eraseAndForget(device);
     else
         keep(device, anyDraft(m_devices[device]));
 }
@@ -221,6 +223,27 @@ void History::writeNewer(std::size_t device)
     m_bodies.emplace(id, text(m_devices[device].entries().at(id)));
 }
 
+/// An erasure of which the others get wind, and perhaps not the entry, before the device that wrote it is put back.
+void History::eraseAndForget(std::size_t device)
+{
+    const Device before = m_devices[device];
+    Draft draft;
+    draft.kind = Kind::Erased;
+    draft.subject = {RecordKind::Athlete, named(0xa0 + static_cast<unsigned>(m_chance.below(2)))};
+    keep(device, draft);
+    for (std::size_t other = 0; other < m_devices.size(); ++other) {
+        post(device, other);
+        deliver();
+    }
+    putBack(device, before);
+}
+
+void History::tellErased(std::size_t device, const std::set<RecordId>& erased)
+{
+    for (const Draft& draft : erasuresToRepeat(erased, m_devices[device].fold().erased()))
+        keep(device, draft);
+}
+
 void History::post(std::size_t from, std::size_t to)
 {
     if (from == to)
@@ -228,7 +251,7 @@ void History::post(std::size_t from, std::size_t to)
     // The sender may remember what the other had said long ago.
     if (m_chance.percent(70))
         m_heard[to] = m_devices[to].chains().vector();
-    Parcel parcel{to, {}};
+    Parcel parcel{to, {}, m_devices[from].fold().erased()};
     for (const EntryId& id : m_devices[from].chains().toSend(m_heard[to]))
         parcel.entries.push_back(m_devices[from].entries().at(id));
     if (m_chance.percent(20))
@@ -252,6 +275,7 @@ void History::deliver()
         ++m_tally.lostCount;
         return;
     }
+    tellErased(parcel.to, parcel.erased);
     Device& to = m_devices[parcel.to];
     for (const ByteBuffer& bytes : parcel.entries) {
         if (m_chance.percent(3)) {
@@ -298,17 +322,22 @@ void History::restore(std::size_t device)
 {
     std::optional<Device>& backup = m_backups[device];
     if (backup && m_chance.percent(50)) {
-        m_devices[device] = *backup;
+        putBack(device, *backup);
         backup.reset();
-        if (m_chance.percent(60))
-            m_devices[device].beginNextIncarnation();
-        ++m_tally.forkCount;
-        std::erase_if(m_told, [this](const EntryId& id) {
-            return std::none_of(m_devices.begin(), m_devices.end(), [&id](const Device& d) { return d.entries().contains(id); });
-        });
     } else {
         backup = m_devices[device];
     }
+}
+
+void History::putBack(std::size_t device, const Device& backup)
+{
+    m_devices[device] = backup;
+    if (m_chance.percent(60))
+        m_devices[device].beginNextIncarnation();
+    ++m_tally.forkCount;
+    std::erase_if(m_told, [this](const EntryId& id) {
+        return std::none_of(m_devices.begin(), m_devices.end(), [&id](const Device& d) { return d.entries().contains(id); });
+    });
 }
 
 void History::exchangeAll()
@@ -318,7 +347,9 @@ void History::exchangeAll()
     for (std::size_t round = 0; round < mostRounds && m_failure.empty(); ++round) {
         bool quiet = true;
         for (const Device& from : m_devices) {
-            for (Device& to : m_devices) {
+            for (std::size_t other = 0; other < m_devices.size(); ++other) {
+                tellErased(other, from.fold().erased());
+                Device& to = m_devices[other];
                 const std::vector<EntryId> ids = &from == &to ? std::vector<EntryId>() : from.chains().toSend(to.chains().vector());
                 quiet = quiet && ids.empty();
                 for (const EntryId& id : ids) {

@@ -28,6 +28,7 @@ private:
     struct Parcel {
         std::size_t to = 0;
         std::vector<ByteBuffer> entries;
+        std::set<RecordId> erased; ///< as far as the sender knows
     };
 
     void step();
@@ -37,10 +38,13 @@ private:
     [[nodiscard]] Draft anyDraft(const Device& device);
     void about(Draft& draft);
     void keep(std::size_t device, const Draft& draft);
+    void eraseAndForget(std::size_t device);
     void post(std::size_t from, std::size_t to);
+    void tellErased(std::size_t device, const std::set<RecordId>& erased);
     void deliver();
     void copy(std::size_t device);
     void restore(std::size_t device);
+    void putBack(std::size_t device, const Device& backup);
     void setClock(std::size_t device);
     void exchangeAll();
 
