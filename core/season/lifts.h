@@ -12,7 +12,8 @@ namespace steelyard {
 /// Which lift: numbers below 1000 ship with the app, are written down for ever and never used again. 0 is none.
 struct LiftId {
     std::uint16_t number = 0;
-    constexpr auto operator<=>(const LiftId&) const = default;
+    constexpr bool operator==(const LiftId&) const = default;
+    constexpr std::strong_ordering operator<=>(const LiftId& other) const { return number <=> other.number; }
 };
 
 /// A lift that ships.

@@ -20,7 +20,7 @@ Desk::Desk(NewIds newIds) : m_newIds(std::move(newIds))
     changed();
 }
 
-const KitItem* Desk::item(RecordId id) const
+const KitItem* Desk::item(const RecordId& id) const
 {
     const auto at = std::find_if(m_kit.begin(), m_kit.end(), [&](const KitItem& i) { return i.id == id; });
     return at == m_kit.end() ? nullptr : &*at;
@@ -65,8 +65,10 @@ void Desk::setKit(std::vector<KitItem> kit)
     asItHung ? changed() : hungChanged();
 }
 
-void Desk::removeItem(RecordId id)
+void Desk::removeItem(const RecordId& which)
 {
+    // it may be the id of the very item that goes
+    const RecordId id = which;
     const KitItem* gone = item(id);
     if (!gone)
         return;
@@ -90,14 +92,16 @@ void Desk::setDraft(const KitItem& item)
     m_draftListeners.tell();
 }
 
-const KitItem* Desk::draft(RecordId id, bool chain) const
+const KitItem* Desk::draft(const RecordId& id, bool chain) const
 {
     const auto at = std::find_if(m_drafts.begin(), m_drafts.end(), [&](const KitItem& i) { return i.id == id && isChain(i) == chain; });
     return at == m_drafts.end() ? nullptr : &*at;
 }
 
-void Desk::throwDraft(RecordId id, bool chain)
+void Desk::throwDraft(const RecordId& which, bool chain)
 {
+    // it may be the id of the very draft that goes
+    const RecordId id = which;
     if (std::erase_if(m_drafts, [&](const KitItem& i) { return i.id == id && isChain(i) == chain; }) > 0)
         m_draftListeners.tell();
 }
@@ -160,7 +164,7 @@ void Desk::replaceAll(BarMarks marks, std::vector<KitItem> kit, SetupRecord setu
     hungChanged();
 }
 
-bool Desk::hangs(RecordId id) const
+bool Desk::hangs(const RecordId& id) const
 {
     return std::any_of(m_setup.hung.begin(), m_setup.hung.end(), [&](const HungRecord& h) { return h.item == id; });
 }

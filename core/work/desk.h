@@ -21,7 +21,7 @@ public:
 
     [[nodiscard]] const BarMarks& marks() const { return m_marks; }
     [[nodiscard]] const std::vector<KitItem>& kit() const { return m_kit; }
-    [[nodiscard]] const KitItem* item(RecordId id) const;
+    [[nodiscard]] const KitItem* item(const RecordId& id) const;
     [[nodiscard]] const SetupRecord& setup() const { return m_setup; }
     /// Worked out anew at each change, once.
     [[nodiscard]] const WeighedUp& answer() const { return m_answer; }
@@ -33,12 +33,12 @@ public:
     /// The kit as it is kept elsewhere, in place of the one here; what hangs keeps hanging, and drafts wait on.
     void setKit(std::vector<KitItem> kit);
     /// Takes an item out of the kit and off the bar; its entries wait as the draft of a new one, unless another waits.
-    void removeItem(RecordId id);
+    void removeItem(const RecordId& which);
     /// An item half entered: it waits here, apart from the kit, until it is kept or thrown away. A draft without an id is of
     /// a new item, one of chains and one of bands.
     void setDraft(const KitItem& item);
-    [[nodiscard]] const KitItem* draft(RecordId id, bool chain) const;
-    void throwDraft(RecordId id, bool chain);
+    [[nodiscard]] const KitItem* draft(const RecordId& id, bool chain) const;
+    void throwDraft(const RecordId& which, bool chain);
     [[nodiscard]] const std::vector<KitItem>& drafts() const { return m_drafts; }
     void hang(const HungRecord& record);
     void rehang(std::size_t index, const HungRecord& record);
@@ -57,7 +57,7 @@ public:
     [[nodiscard]] Subscription onDraftsChanged(std::function<void()> told) { return m_draftListeners.add(std::move(told)); }
 
 private:
-    [[nodiscard]] bool hangs(RecordId id) const;
+    [[nodiscard]] bool hangs(const RecordId& id) const;
     void changed();
     void hungChanged();
 

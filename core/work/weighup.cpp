@@ -13,7 +13,7 @@ namespace steelyard {
 
 namespace {
 
-const KitItem* find(std::span<const KitItem> kit, RecordId id)
+const KitItem* find(std::span<const KitItem> kit, const RecordId& id)
 {
     const auto at = std::find_if(kit.begin(), kit.end(), [&](const KitItem& i) { return i.id == id; });
     return at == kit.end() ? nullptr : &*at;

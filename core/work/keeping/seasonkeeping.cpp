@@ -113,7 +113,7 @@ void Drafting::put(Draft draft)
     m_drafts.push_back(std::move(draft));
 }
 
-void Drafting::set(const Place& place, std::uint32_t fieldNumber, std::optional<journal::ByteBuffer> content, const std::string& part)
+void Drafting::set(const Place& place, std::uint32_t fieldNumber, const std::optional<journal::ByteBuffer>& content, const std::string& part)
 {
     const journal::Held* said = m_book.said(place, fieldNumber, part);
     if (said ? content == said->body.content : !content)
@@ -155,7 +155,7 @@ void Drafting::remove(const Place& place, bool removed)
 
 void Drafting::again(const journal::Held& entry, const journal::Held* saying)
 {
-    Draft draft = entry.body;
+    Draft draft = static_cast<const Draft&>(entry.body);
     draft.localDay = saying ? saying->body.localDay : m_here.day;
     draft.zone = m_here.zone;
     draft.content = saying ? saying->body.content : journal::nullItem();

@@ -106,7 +106,7 @@ public:
     explicit Drafting(const SeasonKeeping& keeping) : m_book(keeping.book()), m_here(keeping.here()) {}
 
     /// Gives a field its value; nothing takes it back.
-    void set(const Place& place, std::uint32_t fieldNumber, std::optional<journal::ByteBuffer> content, const std::string& part = {});
+    void set(const Place& place, std::uint32_t fieldNumber, const std::optional<journal::ByteBuffer>& content, const std::string& part = {});
     /// A text; an empty one is nothing.
     void setText(const Place& place, std::uint32_t fieldNumber, const std::string& text);
     void add(const Place& place, std::chrono::sys_days day, journal::ByteBuffer content);

@@ -169,7 +169,7 @@ std::optional<HungRecord> hungIn(RecordReader reader)
         hung.placing = reader.needed(chainPlacingIn(reader.part(3)));
     else
         hung.placing = reader.needed(bandPlacingIn(reader.part(4)));
-    return ifRead(reader, std::move(hung));
+    return ifRead(reader, hung);
 }
 
 std::vector<Content> hungContents(const SetupRecord& load, const VaultSettings& typedIn)

@@ -36,7 +36,12 @@ inline constexpr RecordId settingsId = [] {
 struct Place {
     journal::Subject subject;
     std::optional<RecordId> athlete;
-    auto operator<=>(const Place&) const = default;
+    bool operator==(const Place&) const = default;
+    std::strong_ordering operator<=>(const Place& other) const
+    {
+        const std::strong_ordering order = subject <=> other.subject;
+        return std::is_eq(order) ? athlete <=> other.athlete : order;
+    }
 };
 
 /// The place of each kind of record.

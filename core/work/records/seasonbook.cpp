@@ -337,15 +337,15 @@ void SeasonBook::readAthlete(const Place& place)
     std::sort(sizes.begin(), sizes.end(), [](const auto& a, const auto& b) {
         return a.value.day != b.value.day ? a.value.day < b.value.day : a.rank < b.rank;
     });
-    for (auto& size : sizes)
-        athlete.sizes.push_back(std::move(size.value));
+    for (const auto& size : sizes)
+        athlete.sizes.push_back(size.value);
     m_athletes[athlete.id] = std::move(athlete);
 }
 
 void SeasonBook::readBodySize(const Place& place)
 {
-    if (auto size = addedValue(place, bodySizeIn))
-        m_sizes.insert_or_assign(place, std::move(*size));
+    if (const auto size = addedValue(place, bodySizeIn))
+        m_sizes.insert_or_assign(place, *size);
     else
         m_sizes.erase(place);
     if (place.athlete)
