@@ -74,7 +74,7 @@ std::optional<Typed> untyped(std::int64_t baseNumber, Unit unit)
     const Scale scale = scaleOf(unit);
     for (std::size_t places = 0; places < mostDigits; ++places) {
         const Wide number = roundedQuotient(Wide(baseNumber) * scale.under * tenTo(places), scale.over);
-        const std::optional<Typed> candidate = typed(decimalOf(number, places), unit);
+        std::optional<Typed> candidate = typed(decimalOf(number, places), unit);
         if (candidate && candidate->baseNumber == baseNumber)
             return candidate;
     }
