@@ -55,10 +55,10 @@ cbor_callbacks makeCallbacks()
     calls.negint16 = sawNegative<std::uint16_t>;
     calls.negint32 = sawNegative<std::uint32_t>;
     calls.negint64 = sawNegative<std::uint64_t>;
-    calls.byte_string = [](void* seen, cbor_data data, std::size_t length) { saw(seen, CborType::Bytes, length, viewOf(data, length)); };
-    calls.string = [](void* seen, cbor_data data, std::size_t length) { saw(seen, CborType::Text, length, viewOf(data, length)); };
-    calls.array_start = [](void* seen, std::size_t count) { saw(seen, CborType::Array, count); };
-    calls.map_start = [](void* seen, std::size_t count) { saw(seen, CborType::Map, count); };
+    calls.byte_string = [](void* seen, cbor_data data, auto length) { saw(seen, CborType::Bytes, length, viewOf(data, length)); };
+    calls.string = [](void* seen, cbor_data data, auto length) { saw(seen, CborType::Text, length, viewOf(data, length)); };
+    calls.array_start = [](void* seen, auto count) { saw(seen, CborType::Array, count); };
+    calls.map_start = [](void* seen, auto count) { saw(seen, CborType::Map, count); };
     calls.boolean = [](void* seen, bool yes) { saw(seen, yes ? CborType::True : CborType::False, 0); };
     calls.null = [](void* seen) { saw(seen, CborType::Null, 0); };
     calls.byte_string_start = openEnded;
