@@ -241,6 +241,21 @@ void DraftKeeperTest::refusedIsTriedAgain()
     QVERIFY(!now.drafts.trouble());
     QCOMPARE(told, 2);
     QVERIFY(deskDraftIn(keeper.saved["desk"])->marks == samples::marks(0.77, 1.27));
+    // what stands in the vault is the older one as long as the newer was refused
+    keeper.refusal = vault::Refusal{vault::Code::WriteFailedTryAgain};
+    now.desk.setMarks(samples::marks(0.80, 1.27));
+    now.timer.runOut();
+    keeper.refusal.reset();
+    now.drafts.flush();
+    QVERIFY(deskDraftIn(keeper.saved["desk"])->marks == samples::marks(0.80, 1.27));
+    // and one thrown away stays until its going is taken
+    keeper.refusal = vault::Refusal{vault::Code::WriteFailedTryAgain};
+    now.desk.throwDraft({}, true);
+    now.timer.runOut();
+    QVERIFY(keeper.saved.contains("item:chain"));
+    keeper.refusal.reset();
+    now.drafts.flush();
+    QVERIFY(!keeper.saved.contains("item:chain"));
 }
 
 void DraftKeeperTest::timerAfterTheEnd()

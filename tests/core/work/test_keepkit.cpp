@@ -93,6 +93,14 @@ void KeepKitTest::measurementsAreAddedAndTheLastCounts()
     QVERIFY(record.measurements[1].measured == Measured(samples::weighed()));
     QVERIFY(record.measurements[0].day - record.measurements[1].day == std::chrono::days(30));
     QVERIFY(record.measurements[0].id != record.measurements[1].id);
+    // of two on one day the later counts
+    ChainMeasurement again = samples::gauged();
+    for (const double cm : {181.0, 182.0, 179.0}) {
+        again.length = metres(cm / 100);
+        item.measurement = again;
+        keepKitItem(device.keeping, item, device.told());
+        QVERIFY(device.book.item(id)->item.measurement == Measured(again));
+    }
 }
 
 void KeepKitTest::renamingMeasuresNothing()
