@@ -32,6 +32,8 @@ private Q_SLOTS:
     void thrownDraftLeavesWhatWasKept();
     void keptAgain();
     void removed();
+    void idsComeFromTheDesk();
+    void noIdIsANewOne();
 
 private:
     void keepWeighed();
@@ -218,6 +220,40 @@ void ChainEditorTest::removed()
     m_form->remove();
     QVERIFY(m_service->desk().kit().empty());
     QVERIFY(m_service->desk().setup().hung.empty());
+}
+
+void ChainEditorTest::idsComeFromTheDesk()
+{
+    DeskService counted(samples::counted(41));
+    m_form->setDeskService(&counted);
+    keepWeighed();
+    QCOMPARE(m_form->keep(), QStringLiteral("0000000000000000000000000000002a"));
+    // the system's are not alike
+    QStringList ids;
+    for (int i = 0; i < 3; ++i) {
+        DeskService service;
+        m_form->setDeskService(&service);
+        m_form->setItemId({});
+        keepWeighed();
+        ids << m_form->keep();
+        QCOMPARE(ids.back().size(), 32);
+    }
+    QCOMPARE(ids.removeDuplicates(), 0);
+    m_form->setDeskService(m_service);
+}
+
+void ChainEditorTest::noIdIsANewOne()
+{
+    keepWeighed();
+    const QString id = m_form->keep();
+    QSignalSpy moved(m_form, &ItemEditor::itemIdChanged);
+    m_form->setItemId(id.toUpper());
+    QCOMPARE(moved.count(), 0);
+    for (const char* other : {"7", "no id at all", "00000000000000000000000000000000"}) {
+        m_form->setItemId(QLatin1String(other));
+        QVERIFY(m_form->itemId().isEmpty());
+    }
+    QCOMPARE(moved.count(), 1);
 }
 
 QTEST_GUILESS_MAIN(ChainEditorTest)
