@@ -39,7 +39,7 @@ public:
     /// Refused, each copy is either the old one or this one.
     Outcome<Done> write(const KeyFile& file) const;
     /// Rewrites the copies that are not `file`, which has to come from an opened ring.
-    Outcome<Healed> heal(const KeyFile& file) const;
+    [[nodiscard]] Outcome<Healed> heal(const KeyFile& file) const;
 
 private:
     std::filesystem::path m_folder;

@@ -11,7 +11,7 @@ namespace steelyard::vault {
 /// Hands a piece of work to the thread that results are wanted on; tests give a queue.
 using Executor = std::function<void(std::function<void()>)>;
 
-/// What a vault gets from outside; the app gives the system's, tests their own.
+/// What a vault gets from outside; the app gives the system's, tests their own. Clock and randomness are asked on the vault's own thread.
 struct Surroundings {
     Executor post;
     std::function<journal::Instant()> now;

@@ -19,7 +19,7 @@ namespace steelyard::vault {
 /// Two MiB that are given up when the disk is full, so that what is being kept still fits.
 class Reserve {
 public:
-    static constexpr std::size_t size = 2 * 1024 * 1024;
+    static constexpr std::size_t size = std::size_t{2} << 20;
 
     explicit Reserve(const std::filesystem::path& folder) : m_file(folder / "reserve.bin") {}
     /// False where there is no room for it.

@@ -175,7 +175,8 @@ Outcome<Done> Store::keep(const std::vector<journal::Draft>& drafts, const Keepi
         std::vector<Held> all;
         Outcome<Done> done = Done{};
         for (const journal::Draft& draft : drafts) {
-            done = done ? keep({draft}, keeping, tried) : std::move(done);
+            if (done)
+                done = keep({draft}, keeping, tried);
             all.insert(all.end(), tried.begin(), tried.end());
         }
         tried = all;
