@@ -22,11 +22,13 @@ bool armed = false;
 bool over = false;
 long count = 0;
 std::array<std::string, mostFiles> names;
+// Files are closed before the names above are there, too.
+std::array<bool, mostFiles> named{};
 std::array<std::uint64_t, mostFiles> places{};
 
 bool tracked(int file)
 {
-    return armed && file >= 0 && static_cast<std::size_t>(file) < mostFiles && !names[static_cast<std::size_t>(file)].empty();
+    return armed && file >= 0 && static_cast<std::size_t>(file) < mostFiles && named[static_cast<std::size_t>(file)];
 }
 
 std::string within(const char* path)
@@ -120,12 +122,13 @@ int openFile(const char* path, int flags, mode_t mode)
     if (!name.empty() && (makes || empties) && fails(makes))
         return -1;
     const auto file = static_cast<int>(::syscall(SYS_openat, AT_FDCWD, path, flags, mode));
-    if (file >= 0 && static_cast<std::size_t>(file) < mostFiles) {
+    if (file >= 0 && static_cast<std::size_t>(file) < mostFiles && !name.empty()) {
+        named[static_cast<std::size_t>(file)] = true;
         names[static_cast<std::size_t>(file)] = name;
         places[static_cast<std::size_t>(file)] = 0;
-        if (!name.empty() && makes)
+        if (makes)
             record({Operation::What::Create, name, {}, 0, {}});
-        if (!name.empty() && empties)
+        if (empties)
             record({Operation::What::Truncate, name, {}, 0, {}});
     }
     return file;
@@ -184,7 +187,7 @@ int open64(const char* path, int flags, ...)
 int close(int file)
 {
     if (file >= 0 && static_cast<std::size_t>(file) < mostFiles)
-        names[static_cast<std::size_t>(file)].clear();
+        named[static_cast<std::size_t>(file)] = false;
     return static_cast<int>(::syscall(SYS_close, file));
 }
 
