@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "mobile/deskservice.h"
+#include "core/seal/start.h"
+#include "mobile/household.h"
+#include "mobile/platform/idlewatch.h"
+#include "mobile/platform/platformhost.h"
 #include "mobile/preferences.h"
 #include "mobile/typeface.h"
 
@@ -25,6 +28,20 @@ void sayFirstFrame(QObject* root)
     });
 }
 
+/// Locks after a while without a touch, as long as the vault is open.
+void lockWhenIdle(IdleWatch& idle, VaultService& door)
+{
+    QObject::connect(&idle, &IdleWatch::idle, &door, &VaultService::lockNow);
+    QObject::connect(&door, &VaultService::changed, &idle, [&] { door.state() == VaultService::State::Open ? idle.start() : idle.stop(); });
+}
+
+/// The first picture is of a page, and which one depends on the vault.
+void awaitLook(VaultService& door)
+{
+    while (door.state() == VaultService::State::Looking)
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
+}
+
 }
 
 int main(int argc, char* argv[])
@@ -33,10 +50,21 @@ int main(int argc, char* argv[])
     QApplication::setApplicationName(QStringLiteral("Steelyard"));
     QApplication::setOrganizationName(QStringLiteral("Steelyard"));
     typeface::Coming face;
+    if (!steelyard::seal::start()) {
+        std::fputs("this system gives no randomness, or no memory for keys\n", stderr);
+        return 1;
+    }
+    // where it is refused, a crash may leave a core file: the vault is no less sealed
+    (void)steelyard::seal::forbidCoreDumps();
 
-    DeskService desk;
+    Household household(AppVault::usualFolders(), platformhost::restart);
+    household.door().look();
     Preferences preferences;
-    DeskForeign::instance = &desk;
+    IdleWatch idle(app);
+    lockWhenIdle(idle, household.door());
+    DeskForeign::instance = &household.desk();
+    BookForeign::instance = &household.book();
+    VaultForeign::instance = &household.door();
     PreferencesForeign::instance = &preferences;
 
     QQmlEngine engine;
@@ -45,6 +73,7 @@ int main(int argc, char* argv[])
     QObject::connect(&engine, &QQmlEngine::warnings, &app, [&warned](const auto&) { warned = true; });
     QQmlComponent main(&engine, QUrl(QStringLiteral("qrc:/qt/qml/Steelyard/Ui/Main.qml")));
     face.wait();
+    awaitLook(household.door());
     const std::unique_ptr<QObject> window(main.create());
     if (!window) {
         std::fputs(qPrintable(main.errorString()), stderr);

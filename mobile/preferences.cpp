@@ -5,7 +5,7 @@
 
 namespace {
 
-const QString themeKey = QStringLiteral("look/theme"), textSizeKey = QStringLiteral("look/textSize");
+const QString themeKey = QStringLiteral("look/theme"), textSizeKey = QStringLiteral("look/textSize"), handKey = QStringLiteral("look/hand");
 
 int within(int value, int most) { return value >= 0 && value <= most ? value : 0; }
 
@@ -16,6 +16,7 @@ Preferences::Preferences(QObject* parent) : QObject(parent)
     const QSettings settings;
     m_theme = within(settings.value(themeKey).toInt(), 2);
     m_textSize = within(settings.value(textSizeKey).toInt(), 3);
+    m_hand = within(settings.value(handKey).toInt(), 1);
 }
 
 void Preferences::setTheme(int theme)
@@ -35,5 +36,15 @@ void Preferences::setTextSize(int textSize)
         return;
     m_textSize = textSize;
     QSettings().setValue(textSizeKey, textSize);
+    Q_EMIT changed();
+}
+
+void Preferences::setHand(int hand)
+{
+    hand = within(hand, 1);
+    if (m_hand == hand)
+        return;
+    m_hand = hand;
+    QSettings().setValue(handKey, hand);
     Q_EMIT changed();
 }

@@ -10,6 +10,7 @@
 class Preferences : public QObject {
     Q_OBJECT
     Q_PROPERTY(int theme READ theme WRITE setTheme NOTIFY changed FINAL)
+    Q_PROPERTY(int hand READ hand WRITE setHand NOTIFY changed FINAL)
     Q_PROPERTY(int textSize READ textSize WRITE setTextSize NOTIFY changed FINAL)
 
 public:
@@ -21,6 +22,9 @@ public:
     /// Which of the four text sizes, 0 the smallest; anything else is the smallest.
     [[nodiscard]] int textSize() const { return m_textSize; }
     void setTextSize(int textSize);
+    /// Which hand holds the thumb: 0 right, 1 left; anything else is right.
+    [[nodiscard]] int hand() const { return m_hand; }
+    void setHand(int hand);
 
 Q_SIGNALS:
     void changed();
@@ -28,6 +32,7 @@ Q_SIGNALS:
 private:
     int m_theme = 0;
     int m_textSize = 0;
+    int m_hand = 0;
 };
 
 /** Shows the one set of preferences to QML; main() or a test sets `instance` first. */

@@ -7,7 +7,7 @@ import Steelyard.Theme
 Window {
     id: root
 
-    readonly property alias flow: flow
+    readonly property Item flow: (pages.item ? pages.item : door.item) as Item
 
     width: Theme.firstWidth
     height: Theme.firstHeight
@@ -29,9 +29,24 @@ Window {
         property: "textFactor"
         value: Theme.textFactors[ThePreferences.textSize]
     }
-    PageFlow {
-        id: flow
+    Binding {
+        target: Theme
+        property: "leftHanded"
+        value: ThePreferences.hand === 1
+    }
+    Loader {
+        id: door
         anchors.fill: parent
-        focus: true
+        active: TheVault.state !== VaultService.Open
+        focus: active
+        source: active ? "DoorFlow.qml" : ""
+    }
+    // both by their addresses, so that neither is loaded before its time
+    Loader {
+        id: pages
+        anchors.fill: parent
+        active: TheVault.state === VaultService.Open
+        focus: active
+        source: active ? "PageFlow.qml" : ""
     }
 }

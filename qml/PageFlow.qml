@@ -27,15 +27,87 @@ StackView {
         id: setupPage
         SetupPage {
             view: SetupView { desk: TheDesk }
+            work: deskWork
             places: root.places
             place: root.kitPlace
             onPlaceChosen: index => root.go(index)
             onBackRequested: root.back()
-            onMarksRequested: root.go(root.squadPlace)
+            onMarksRequested: root.push(marksPage)
             onNumberRequested: key => root.key(root.bar(), key)
             onBarRequested: root.push(barPage)
             onMoreRequested: root.push(thingsPage)
             onHungRequested: row => root.push(hangPage, {row: row})
+            onWhoRequested: root.go(root.squadPlace)
+        }
+    }
+    Component {
+        id: squadPage
+        SquadPage {
+            view: SquadView { book: TheBook }
+            places: root.places
+            place: root.squadPlace
+            onPlaceChosen: index => root.go(index)
+            onBackRequested: root.back()
+            onAthleteRequested: athleteId => root.push(athletePage, {athleteId: athleteId})
+            onAddRequested: root.push(athletePage)
+            onPreferencesRequested: root.push(preferencesPage)
+            onLockRequested: TheVault.lockNow()
+            onDeedsRequested: root.push(deedsPage)
+        }
+    }
+    Component {
+        id: athletePage
+        AthletePage {
+            id: athlete
+            property string athleteId: ""
+            editor: AthleteEditor { desk: TheDesk; book: TheBook; athleteId: athlete.athleteId }
+            onBackRequested: root.back()
+            onNumberRequested: key => root.key(athlete.editor, key)
+            onLiftsRequested: root.push(liftsPage, {athleteId: athlete.editor.athleteId})
+            onSetupsRequested: root.push(setupsPage, {athleteId: athlete.editor.athleteId})
+            onAgreementRequested: root.push(agreementPage, {editor: athlete.editor})
+            onRemoveRequested: root.push(takeOutPage, {editor: athlete.editor})
+        }
+    }
+    Component {
+        id: agreementPage
+        AgreementPage { onBackRequested: root.back(); onDone: root.back() }
+    }
+    Component {
+        id: takeOutPage
+        TakeOutPage { onBackRequested: root.back(); onDone: root.home() }
+    }
+    Component {
+        id: liftsPage
+        LiftsPage {
+            id: lifts
+            property string athleteId: ""
+            view: LiftsView { book: TheBook; athleteId: lifts.athleteId }
+            onBackRequested: root.back()
+            onLiftRequested: lift => {
+                deskWork.take(lifts.athleteId, lift)
+                root.push(marksPage)
+            }
+        }
+    }
+    Component {
+        id: setupsPage
+        SetupsPage {
+            id: setups
+            property string athleteId: ""
+            view: LiftsView { book: TheBook; athleteId: setups.athleteId }
+            onBackRequested: root.back()
+            onSetupRequested: setupId => {
+                deskWork.open(setupId)
+                root.go(root.kitPlace)
+            }
+        }
+    }
+    Component {
+        id: deedsPage
+        DeedsPage {
+            view: DeedsView { book: TheBook }
+            onBackRequested: root.back()
         }
     }
     Component {
@@ -43,19 +115,22 @@ StackView {
         MarksPage {
             id: marks
             editor: MarksEditor { desk: TheDesk }
-            places: root.places
-            place: root.squadPlace
-            onPlaceChosen: index => root.go(index)
+            work: deskWork
             onBackRequested: root.back()
             onNumberRequested: key => root.key(marks.editor, key)
-            onPreferencesRequested: root.push(preferencesPage)
             onDone: root.go(root.kitPlace)
         }
     }
     Component {
         id: preferencesPage
-        PreferencesPage {
+        PreferencesPage { onBackRequested: root.back() }
+    }
+    Component {
+        id: venuePage
+        VenuePage {
+            work: deskWork
             onBackRequested: root.back()
+            onDone: root.back()
         }
     }
     Component {
@@ -72,6 +147,8 @@ StackView {
         ThingsPage {
             id: things
             view: KitView { desk: TheDesk }
+            work: deskWork
+            onVenueRequested: root.push(venuePage)
             onBackRequested: root.back()
             onHangRequested: itemId => root.hang(itemId)
             onMeasureRequested: (itemId, chain) => root.measure(itemId, chain)
@@ -95,7 +172,7 @@ StackView {
         ChainPage {
             id: chain
             property string itemId: ""
-            editor: ChainEditor { desk: TheDesk; itemId: chain.itemId }
+            editor: ChainEditor { desk: TheDesk; book: TheBook; venueId: deskWork.venueId; itemId: chain.itemId }
             onBackRequested: root.back()
             onDone: root.back()
             onNumberRequested: key => root.key(chain.editor, key)
@@ -106,7 +183,7 @@ StackView {
         BandPage {
             id: band
             property string itemId: ""
-            editor: BandEditor { desk: TheDesk; itemId: band.itemId }
+            editor: BandEditor { desk: TheDesk; book: TheBook; venueId: deskWork.venueId; itemId: band.itemId }
             onBackRequested: root.back()
             onDone: root.back()
             onNumberRequested: key => root.key(band.editor, key)
@@ -123,6 +200,11 @@ StackView {
             onDone: root.back()
         }
     }
+    DeskWork {
+        id: deskWork
+        desk: TheDesk
+        book: TheBook
+    }
     BarEditor {
         id: loadEditor
         desk: TheDesk
@@ -138,7 +220,8 @@ StackView {
     /** Shows a place from its first page. */
     function go(index: int) {
         root.place = index
-        root.replace(null, index === root.squadPlace ? marksPage : setupPage)
+        root.replace(null, index === root.squadPlace ? squadPage : setupPage)
+        root.currentItem.forceActiveFocus()
     }
     function key(editor: FieldEditor, field: string) {
         root.push(keypadPage, {editor: editor, field: field})

@@ -60,7 +60,7 @@ void VaultService::lockNow()
     if (m_state != State::Open)
         return;
     Q_EMIT closing();
-    enter(State::Working);
+    enter(State::Looking);
     m_port.lock([this] {
         if (m_restart())
             return;

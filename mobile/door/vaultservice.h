@@ -22,10 +22,10 @@ class VaultService : public QObject {
 
 public:
     enum class State {
-        Looking, ///< not known yet
+        Looking, ///< not known yet, or about to close
         NoVault,
         Locked,
-        Working, ///< a key is being made, or the vault is closing
+        Working, ///< a key is being made
         Open,
         Stopped, ///< no secret helps; `head` and `body` say what does
     };
@@ -81,16 +81,24 @@ struct VaultServiceForeign {
     QML_UNCREATABLE("there is one, and it is given")
 };
 
+/** The one of the app, which is a type of its own, as a type has one name in QML. */
+class OneVault : public VaultService {
+    Q_OBJECT
+
+public:
+    using VaultService::VaultService;
+};
+
 /** Shows the one vault to QML; main() or a test sets `instance` first. */
 struct VaultForeign {
     Q_GADGET
-    QML_FOREIGN(VaultService)
+    QML_FOREIGN(OneVault)
     QML_SINGLETON
     QML_NAMED_ELEMENT(TheVault)
 
 public:
-    inline static VaultService* instance = nullptr;
-    static VaultService* create(QQmlEngine*, QJSEngine*)
+    inline static OneVault* instance = nullptr;
+    static OneVault* create(QQmlEngine*, QJSEngine*)
     {
         QJSEngine::setObjectOwnership(instance, QJSEngine::CppOwnership);
         return instance;

@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/editors/itemeditor.h"
 
+#include "core/work/keeping/keepkititem.h"
+#include "core/work/keeping/putright.h"
+
+#include <QPointer>
+
 using namespace steelyard;
 
 void ItemEditor::setItemId(const QString& id)
@@ -45,10 +50,33 @@ QString ItemEditor::keep()
     KitItem now = item();
     if (now.name.empty())
         now.name = ownName(now).toStdString();
+    if (m_book) {
+        keepInBook(now);
+        return itemId();
+    }
     m_id = desk().keepItem(now);
     Q_EMIT itemIdChanged();
     refresh();
+    Q_EMIT kept();
     return itemId();
+}
+
+void ItemEditor::keepInBook(KitItem item)
+{
+    if (item.id.isNone())
+        item.venue = RecordId::fromHex(m_venueId.toStdString()).value_or(RecordId{});
+    // the draft stays until the item is on the disk
+    const auto done = [self = QPointer<ItemEditor>(this), desk = QPointer<DeskService>(deskService()), id = item.id, chain = makesChains()](const RecordId& keptAs) {
+        if (desk)
+            desk->desk().throwDraft(id, chain);
+        if (!self)
+            return;
+        self->m_id = keptAs;
+        Q_EMIT self->itemIdChanged();
+        self->refresh();
+        Q_EMIT self->kept();
+    };
+    keepKitItem(m_book->keeping(), std::move(item), m_book->teller(done));
 }
 
 void ItemEditor::throwDraft()
@@ -60,6 +88,8 @@ void ItemEditor::throwDraft()
 void ItemEditor::remove()
 {
     desk().removeItem(m_id);
+    if (m_book && m_book->book().item(m_id))
+        takeOut(m_book->keeping(), itemPlace(m_id), m_book->teller());
 }
 
 KitItem ItemEditor::item() const

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "mobile/bookservice.h"
 #include "mobile/editors/fieldeditor.h"
 
 /** What measuring a chain and measuring a band have in common: a draft on the desk until it is kept. */
@@ -9,6 +10,8 @@ class ItemEditor : public FieldEditor {
     QML_ELEMENT
     QML_UNCREATABLE("a form of its own kind")
     Q_PROPERTY(QString itemId READ itemId WRITE setItemId NOTIFY itemIdChanged FINAL)
+    Q_PROPERTY(BookService* book MEMBER m_book NOTIFY bookChanged FINAL)
+    Q_PROPERTY(QString venueId MEMBER m_venueId NOTIFY venueIdChanged FINAL)
     Q_PROPERTY(QString name READ name WRITE setName NOTIFY changed FINAL)
     Q_PROPERTY(bool pair READ isPair WRITE setPair NOTIFY changed FINAL)
     Q_PROPERTY(bool canKeep READ canKeep NOTIFY changed FINAL)
@@ -41,6 +44,10 @@ public:
 
 Q_SIGNALS:
     void itemIdChanged();
+    void bookChanged();
+    void venueIdChanged();
+    /// On the disk where there is a book, else in the kit on the desk.
+    void kept();
 
 protected:
     [[nodiscard]] steelyard::KitItem item() const;
@@ -50,5 +57,9 @@ protected:
     [[nodiscard]] virtual QString ownName(const steelyard::KitItem& item) const = 0;
 
 private:
+    void keepInBook(steelyard::KitItem item);
+
+    BookService* m_book = nullptr;
+    QString m_venueId;
     steelyard::RecordId m_id;
 };

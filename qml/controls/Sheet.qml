@@ -25,6 +25,7 @@ FocusScope {
     readonly property bool barred: root.bar && root.places.length > 0
     readonly property bool footed: footColumn.implicitHeight > 0
     readonly property bool beside: Theme.low && root.footed
+    readonly property bool beforeHand: root.beside && Theme.leftHanded
     readonly property real footWidth: root.beside ? Math.round(root.width * root.footShare) : root.width
     // large text: what is only explained scrolls with the page, and a low page scrolls its heading too
     readonly property bool headed: !(Theme.low && Theme.stacked)
@@ -52,7 +53,9 @@ FocusScope {
         id: flick
         anchors {
             top: head.bottom; bottom: root.beside ? placesBox.top : footBox.top
-            left: parent.left; right: parent.right; rightMargin: root.beside ? root.footWidth - Theme.edgeGap : 0
+            left: parent.left; right: parent.right
+            leftMargin: root.beforeHand ? root.footWidth - Theme.edgeGap : 0
+            rightMargin: root.beside && !root.beforeHand ? root.footWidth - Theme.edgeGap : 0
         }
         clip: true
         contentHeight: column.y + column.height + Theme.apart
@@ -87,7 +90,11 @@ FocusScope {
     }
     SheetHead {
         id: head
-        anchors { top: parent.top; left: parent.left; right: parent.right; rightMargin: root.beside ? root.footWidth - Theme.edgeGap : 0 }
+        anchors {
+            top: parent.top; left: parent.left; right: parent.right
+            leftMargin: root.beforeHand ? root.footWidth - Theme.edgeGap : 0
+            rightMargin: root.beside && !root.beforeHand ? root.footWidth - Theme.edgeGap : 0
+        }
         heading: root.heading
         under: root.under
         back: root.back
@@ -103,7 +110,10 @@ FocusScope {
     Rectangle {
         id: footBox
         readonly property real most: root.beside ? placesBox.y : root.height - placesBox.height - head.height - Math.min(flick.contentHeight, Theme.touchMain)
-        anchors { right: parent.right; bottom: placesBox.top; top: root.beside ? parent.top : undefined }
+        anchors {
+            left: root.beforeHand ? parent.left : undefined; right: root.beforeHand ? undefined : parent.right
+            bottom: placesBox.top; top: root.beside ? parent.top : undefined
+        }
         width: root.beside ? root.footWidth - Theme.edgeGap : root.width
         height: root.footed ? Math.min(footColumn.implicitHeight + Theme.apart, Math.max(footBox.most, Theme.touchMain)) : 0
         color: Theme.role.paper
@@ -114,8 +124,8 @@ FocusScope {
             anchors {
                 fill: parent
                 topMargin: root.beside ? Theme.topGap : Theme.apart
-                leftMargin: root.beside ? 0 : Theme.edgeGap
-                rightMargin: Theme.edgeGap
+                leftMargin: root.beside && !root.beforeHand ? 0 : Theme.edgeGap
+                rightMargin: root.beforeHand ? 0 : Theme.edgeGap
             }
             contentHeight: footColumn.height
             interactive: contentHeight > height

@@ -10,6 +10,8 @@ QtObject {
 
     property int mode: Theme.Mode.Light
     property real textFactor: 1
+    /** Keys stand under the left thumb where a phone lies on its side. */
+    property bool leftHanded: false
     /** The page's size; the window writes it once and every page follows. */
     property real pageWidth: 360
     property real pageHeight: 720

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/bench/screen.h"
 
+#include "tests/mobile/laidout.h"
 #include "tests/tour/seasonfile.h"
 
 #include <QCoreApplication>
@@ -11,14 +12,13 @@
 
 Screen::Screen(const QString& seasonSetup)
 {
-    DeskForeign::instance = &m_service;
-    PreferencesForeign::instance = &m_preferences;
+    m_house.open();
     if (!seasonSetup.isEmpty()) {
         const auto season = seasonfile::all();
         const auto found = std::find_if(season.begin(), season.end(), [&](const SeasonSetup& one) { return one.name == seasonSetup; });
         m_filled = found != season.end() && found->faults.isEmpty();
         if (m_filled)
-            m_service.desk().replaceAll(found->marks, found->kit, found->setup);
+            layOut(m_house.book, m_house.desk.desk(), found->marks, found->kit, found->setup);
     }
     m_engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     m_engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Steelyard/Ui/Main.qml")));
@@ -28,7 +28,7 @@ Screen::Screen(const QString& seasonSetup)
 
 void Screen::step(int turn)
 {
-    m_service.desk().stepLoad(turn % 16 < 8);
+    m_house.desk.desk().stepLoad(turn % 16 < 8);
 }
 
 bool Screen::drawn()

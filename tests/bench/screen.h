@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "mobile/deskservice.h"
-#include "mobile/preferences.h"
+#include "tests/mobile/standinhouse.h"
 
 #include <QQmlApplicationEngine>
 #include <QQuickWindow>
@@ -16,15 +15,14 @@ public:
     /// False when the window or the set-up is not there.
     [[nodiscard]] bool ready() const { return m_window && m_filled; }
     [[nodiscard]] QQuickWindow* window() const { return m_window; }
-    [[nodiscard]] DeskService& service() { return m_service; }
+    [[nodiscard]] DeskService& service() { return m_house.desk; }
     /// Up eight loads, down eight, and again: the set-up's own load is in the middle of neither end.
     void step(int turn);
     /// Waits until the window has drawn what waits to be drawn; false when it never does.
     bool drawn();
 
 private:
-    DeskService m_service;
-    Preferences m_preferences;
+    StandInHouse m_house;
     QQmlApplicationEngine m_engine;
     QQuickWindow* m_window = nullptr;
     bool m_filled = true;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "mobile/deskservice.h"
-#include "mobile/preferences.h"
+#ifndef Q_MOC_RUN
+#include "tests/mobile/standinhouse.h"
+#endif
 
 #include <QAccessible>
 #include <QApplication>
@@ -8,6 +9,8 @@
 #include <QFontDatabase>
 #include <QQmlEngine>
 #include <QtQuickTest>
+
+#include <memory>
 
 namespace {
 
@@ -27,9 +30,12 @@ public Q_SLOTS:
     void qmlEngineAvailable(QQmlEngine *engine)
     {
         engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
-        DeskForeign::instance = new DeskService(engine);
-        PreferencesForeign::instance = new Preferences(engine);
+        m_house = std::make_unique<StandInHouse>();
+        m_house->open();
     }
+
+private:
+    std::unique_ptr<StandInHouse> m_house;
 };
 
 }

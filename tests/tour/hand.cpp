@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/tour/hand.h"
 
+#include "mobile/door/vaultmaker.h"
+
 #include <QCoreApplication>
 #include <QEventLoop>
 #include <QKeyEvent>
@@ -9,6 +11,7 @@
 #include <QTimer>
 
 #include <algorithm>
+#include <functional>
 
 namespace {
 
@@ -79,6 +82,12 @@ QString Hand::perform(const QString& deed)
         return press(words[1]);
     if (words.size() == 3 && words[0] == QStringLiteral("choose"))
         return choose(words[1], words[2].toInt());
+    if (words.size() == 3 && (words[0] == QStringLiteral("type") || words[0] == QStringLiteral("copy")))
+        return type(words[0] == QStringLiteral("type") ? words[1] : words[2], words[0] == QStringLiteral("type") ? words[2] : QString(), words[1]);
+    if (words.size() == 2 && words[0] == QStringLiteral("row"))
+        return pressRow(words[1].toInt());
+    if (words.size() == 2 && words[0] == QStringLiteral("place"))
+        return goTo(words[1].toInt());
     if (words.size() != 2 || words[0] != QStringLiteral("key"))
         return QStringLiteral("no such deed: ") + deed;
     for (const QChar key : words[1]) {
@@ -99,6 +108,47 @@ QString Hand::press(const QString& path)
     if (!item)
         return QStringLiteral("%1 does not show on %2").arg(path, pageType());
     return tap(*item);
+}
+
+QString Hand::type(const QString& entry, QString text, const QString& secret)
+{
+    QQuickItem* item = shown(page(), entry);
+    auto* field = item ? qobject_cast<SecretField*>(item->property("field").value<QQuickItem*>()) : nullptr;
+    auto* maker = page() ? page()->property("maker").value<VaultMaker*>() : nullptr;
+    if (!field || (text.isEmpty() && !maker))
+        return QStringLiteral("%1 takes no secret on %2").arg(entry, pageType());
+    if (text.isEmpty()) {
+        const std::string_view shown = (secret == QStringLiteral("words") ? maker->words() : maker->code())->view();
+        text = QString::fromUtf8(shown.data(), static_cast<qsizetype>(shown.size()));
+    }
+    field->forceActiveFocus();
+    for (const QChar c : text) {
+        QKeyEvent event(QEvent::KeyPress, 0, Qt::NoModifier, c == QLatin1Char('_') ? QStringLiteral(" ") : QString(c));
+        QCoreApplication::sendEvent(field, &event);
+    }
+    settle(1);
+    return {};
+}
+
+QString Hand::pressRow(int row)
+{
+    QList<QQuickItem*> rows;
+    const std::function<void(QQuickItem*)> look = [&](QQuickItem* item) {
+        if (item->isVisible() && item->objectName().startsWith(QStringLiteral("athlete:")))
+            rows << item;
+        for (QQuickItem* child : item->childItems())
+            look(child);
+    };
+    look(page());
+    return row < rows.size() ? tap(*rows[row]) : QStringLiteral("no row %1 on %2").arg(row).arg(pageType());
+}
+
+QString Hand::goTo(int place)
+{
+    auto* flow = m_window.property("flow").value<QObject*>();
+    QMetaObject::invokeMethod(flow, "go", Q_ARG(int, place));
+    settle(1);
+    return {};
 }
 
 QString Hand::choose(const QString& name, int option)

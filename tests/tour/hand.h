@@ -14,6 +14,8 @@ public:
     Hand(QQuickWindow& window, QQmlEngine& engine);
 
     /// "press NAME", "press NAME/PART", "choose NAME 2" (the third option of a row), "key 62.5" on the keypad.
+    /// "type ENTRY a_few_words" into a field for secrets, "copy words ENTRY" and "copy code ENTRY" what the page shows, "row 1" the second
+    /// person of a list, "place 0" the first page of a place.
     /// Names are object names of what shows on the current page. Empty when done, else what was in the way.
     [[nodiscard]] QString perform(const QString& deed);
     /// Pages down by the keyboard; false when the page was at its end.
@@ -27,6 +29,9 @@ public:
 private:
     [[nodiscard]] QString press(const QString& path);
     [[nodiscard]] QString choose(const QString& name, int option);
+    [[nodiscard]] QString type(const QString& entry, QString text, const QString& secret);
+    [[nodiscard]] QString pressRow(int row);
+    [[nodiscard]] QString goTo(int place);
     [[nodiscard]] QString tap(QQuickItem& item);
     void bring(QQuickItem& item);
     void sendKey(int key);

@@ -6,11 +6,64 @@ std::vector<Stop> itinerary()
     const QString empty = QStringLiteral("1-empty-start"), iron = QStringLiteral("2-plain-iron"), low = QStringLiteral("3-short-lifter-chains"),
                   tall = QStringLiteral("4-tall-lifter-chains-and-bands"), past = QStringLiteral("5-past-the-measurement"),
                   dead = QStringLiteral("6-deadlift-with-chains"), above = QStringLiteral("7-bands-from-above"), weak = QStringLiteral("8-anchor-too-light");
+    using steelyard::vault::Code;
+    using steelyard::vault::Look;
+    using steelyard::vault::Refusal;
+    using steelyard::vault::Standing;
     std::vector<Stop> stops;
     const auto stop = [&stops](const char* name, const QString& season, const char* page, const QStringList& deeds = {}) -> Stop& {
-        return stops.emplace_back(Stop{QLatin1String(name), season, QLatin1String(page), deeds, false});
+        return stops.emplace_back(Stop{QLatin1String(name), season, QLatin1String(page), deeds});
+    };
+    const auto door = [&](const char* name, Standing standing, const char* page, const QStringList& deeds = {}) -> Stop& {
+        Stop& made = stop(name, QStringLiteral("1-empty-start"), page, deeds);
+        made.look = Look{standing, std::nullopt};
+        return made;
+    };
+    const auto stopped = [&](const char* name, Code code) -> Stop& {
+        Stop& made = door(name, Standing::Trouble, "StoppedPage");
+        made.look->trouble = Refusal{code};
+        return made;
+    };
+    const auto squad = [&](const char* name, const char* page, int people, const QStringList& deeds) -> Stop& {
+        Stop& made = stop(name, QStringLiteral("4-tall-lifter-chains-and-bands"), page, deeds);
+        made.people = people;
+        return made;
     };
     const auto deeds = [](const char* all) { return QString::fromLatin1(all).split(QStringLiteral(", ")); };
+
+    door("first-start", Standing::None, "WelcomePage").everywhere = true;
+    door("first-start-five-words", Standing::None, "PassphrasePage", deeds("press mainAction")).everywhere = true;
+    door("first-start-words-mistyped", Standing::None, "PassphrasePage", deeds("press mainAction, type second not_those, press mainAction"));
+    door("first-start-own-passphrase", Standing::None, "PassphrasePage", deeds("press own, type first a_long_sentence, type second a_long"));
+    door("first-start-recovery-code", Standing::None, "CodePage", deeds("press mainAction, copy words second, press mainAction")).everywhere = true;
+    door("first-start-code-again", Standing::None, "RetypePage", deeds("press mainAction, copy words second, press mainAction, press mainAction, type entry KAMR4W-"));
+    door("first-start-code-typed-back", Standing::None, "RetypePage", deeds("press mainAction, copy words second, press mainAction, press mainAction, copy code entry")).everywhere = true;
+    door("first-start-disk-full", Standing::None, "WelcomePage", deeds("press mainAction, copy words second, press mainAction, press mainAction, copy code entry, press mainAction")).answer = Code::DiskFullFreeSpace;
+    door("unlock", Standing::Locked, "UnlockPage", deeds("type entry correct_horse")).everywhere = true;
+    door("unlock-by-recovery-code", Standing::Locked, "UnlockPage", deeds("press otherWay, type entry KAMR4W"));
+    door("unlock-wrong", Standing::Locked, "UnlockPage", deeds("type entry correct_house, press mainAction")).answer = Code::WrongSecretTypeAgain;
+    stopped("stopped-in-use", Code::SecondInstanceCloseOther).everywhere = true;
+    stopped("stopped-damaged", Code::PageDamagedRestoreBackup);
+    stopped("stopped-newer", Code::NewerVersionUpdateApp);
+    stopped("stopped-empty-file", Code::DatabaseEmptyRestoreBackup);
+
+    squad("squad-empty", "SquadPage", 0, deeds("place 0"));
+    squad("squad-of-26", "SquadPage", 26, deeds("place 0")).everywhere = true;
+    squad("squad-a-handful", "SquadPage", 26, deeds("place 0, choose letters 1"));
+    squad("athlete-new", "AthletePage", 3, deeds("place 0, press add"));
+    squad("athlete", "AthletePage", 3, deeds("place 0, row 0")).everywhere = true;
+    squad("athlete-under-18", "AthletePage", 3, deeds("place 0, row 1"));
+    squad("athlete-agreement", "AgreementPage", 3, deeds("place 0, row 1, press agreement")).everywhere = true;
+    squad("athlete-take-out", "TakeOutPage", 3, deeds("place 0, row 1, press throw")).everywhere = true;
+    squad("lifts", "LiftsPage", 3, deeds("place 0, row 0, press lifts")).everywhere = true;
+    squad("marks-of-a-lift", "MarksPage", 3, deeds("place 0, row 0, press lifts, press lift:1, press field:top, key 128, press mainAction"));
+    squad("set-up-for-her", "SetupPage", 3, deeds("place 0, row 0, press lifts, press lift:1, press mainAction")).everywhere = true;
+    squad("set-up-kept-undo", "SetupPage", 3, deeds("place 0, row 0, press lifts, press lift:1, press mainAction, press keepSetup"));
+    squad("set-ups-none", "SetupsPage", 3, deeds("place 0, row 0, press setups"));
+    squad("set-ups-kept", "SetupsPage", 3, deeds("place 0, row 0, press lifts, press lift:1, press mainAction, press keepSetup, place 0, row 0, press setups")).everywhere = true;
+    squad("done-lately-nothing", "DeedsPage", 3, deeds("place 0, press deeds"));
+    squad("done-lately", "DeedsPage", 3, deeds("place 0, row 0, press lifts, press lift:1, press mainAction, press keepSetup, place 0, press deeds")).everywhere = true;
+    squad("venue-new", "VenuePage", 0, deeds("press hangMore, press newVenue")).everywhere = true;
 
     stop("set-up-empty", empty, "SetupPage").everywhere = true;
     stop("set-up-plain-iron", iron, "SetupPage");
@@ -61,6 +114,6 @@ std::vector<Stop> itinerary()
     stop("keypad-may-be-left-out", tall, "KeypadPage", deeds("press marks, press field:rack"));
     stop("keypad-hanging", tall, "KeypadPage", deeds("press hangMore, press item:2/measure, press addHanging, key 14"));
 
-    stop("preferences", tall, "PreferencesPage", deeds("press marks, press preferences")).everywhere = true;
+    stop("preferences", tall, "PreferencesPage", deeds("place 0, press preferences")).everywhere = true;
     return stops;
 }

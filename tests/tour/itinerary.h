@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/vault/access.h"
+
 #include <QString>
 #include <QStringList>
 
+#include <optional>
 #include <vector>
 
 /** One state of one page: whose set-up lies on the desk, and what a hand does from the first page on. */
@@ -13,6 +16,10 @@ struct Stop {
     QString page;        ///< the page that the deeds end on
     QStringList deeds;   ///< see Hand::perform
     bool everywhere = false; ///< also in dark, in sun and with the largest text
+    int people = 0;          ///< in the squad
+    /// Before the door: how the vault stands, and what it answers to a secret.
+    std::optional<steelyard::vault::Look> look = std::nullopt;
+    std::optional<steelyard::vault::Code> answer = std::nullopt;
 };
 
 /// Every page in its main states, in the order of their pictures.

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "mobile/deskservice.h"
-#include "mobile/preferences.h"
 #include "mobile/typeface.h"
+#include "tests/mobile/laidout.h"
+#include "tests/mobile/people.h"
+#include "tests/mobile/standinhouse.h"
 #include "tests/tour/hand.h"
 #include "tests/tour/itinerary.h"
 #include "tests/tour/seasonfile.h"
@@ -66,8 +67,8 @@ bool painted(const QImage& image)
 /** Walks through the app and takes its pictures. */
 class Tour {
 public:
-    Tour(QQuickWindow& window, QQmlEngine& engine, DeskService& desk, Preferences& preferences, const QDir& folder)
-        : m_window(window), m_hand(window, engine), m_desk(desk), m_preferences(preferences), m_folder(folder), m_season(seasonfile::all())
+    Tour(QQuickWindow& window, QQmlEngine& engine, StandInHouse& house, const QDir& folder)
+        : m_window(window), m_hand(window, engine), m_house(house), m_folder(folder), m_season(seasonfile::all())
     {
         for (const SeasonSetup& setup : m_season)
             m_troubles << setup.faults;
@@ -117,8 +118,8 @@ public:
 private:
     void put(const Look& look)
     {
-        m_preferences.setTheme(look.theme);
-        m_preferences.setTextSize(look.textSize);
+        m_house.preferences.setTheme(look.theme);
+        m_house.preferences.setTextSize(look.textSize);
     }
     bool reach(const Stop& stop, const QString& picture)
     {
@@ -127,9 +128,20 @@ private:
             m_troubles << picture + QStringLiteral(": no set-up ") + stop.season;
             return false;
         }
-        m_desk.desk().replaceAll(setup->marks, setup->kit, setup->setup);
+        // the door forgets how far somebody got once the vault has been open
+        m_house.open();
+        if (stop.look) {
+            m_house.vault.answer.reset();
+            if (stop.answer)
+                m_house.vault.answer = steelyard::vault::Refusal{*stop.answer, 3000000, 400000, 0};
+            m_house.stand(*stop.look);
+        }
+        layOut(m_house.book, m_house.desk.desk(), setup->marks, setup->kit, setup->setup);
+        if (stop.people > 0)
+            people::fill(m_house.book, stop.people);
         auto* flow = m_window.property("flow").value<QObject*>();
-        QMetaObject::invokeMethod(flow, "go", Q_ARG(int, flow->property("kitPlace").toInt()));
+        if (!stop.look)
+            QMetaObject::invokeMethod(flow, "go", Q_ARG(int, flow->property("kitPlace").toInt()));
         m_hand.settle(1);
         for (const QString& deed : stop.deeds)
             if (const QString trouble = m_hand.perform(deed); !trouble.isEmpty()) {
@@ -174,8 +186,7 @@ private:
 
     QQuickWindow& m_window;
     Hand m_hand;
-    DeskService& m_desk;
-    Preferences& m_preferences;
+    StandInHouse& m_house;
     QDir m_folder;
     std::vector<SeasonSetup> m_season;
     QSet<QString> m_seen;
@@ -220,10 +231,8 @@ int main(int argc, char* argv[])
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     typeface::install();
 
-    DeskService desk;
-    Preferences preferences;
-    DeskForeign::instance = &desk;
-    PreferencesForeign::instance = &preferences;
+    StandInHouse house;
+    house.open();
     QElapsedTimer clock;
     clock.start();
     QStringList troubles;
@@ -234,7 +243,7 @@ int main(int argc, char* argv[])
         engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Steelyard/Ui/Main.qml")));
         auto* window = engine.rootObjects().isEmpty() ? nullptr : qobject_cast<QQuickWindow*>(engine.rootObjects().first());
         if (window) {
-            Tour tour(*window, engine, desk, preferences, folder);
+            Tour tour(*window, engine, house, folder);
             tour.walk(QStringLiteral("phone"), {360, 720});
             tour.walk(QStringLiteral("tablet"), {1280, 800});
             tour.missNoPage();

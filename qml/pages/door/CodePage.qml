@@ -15,7 +15,7 @@ Sheet {
 
     heading: qsTr("Recovery code")
     under: qsTr("shown this once, and kept nowhere")
-    back: qsTr("Passphrase")
+    back: qsTr("Before")
     foot: PressKey {
         Layout.fillWidth: true
         objectName: "mainAction"

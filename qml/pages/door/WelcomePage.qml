@@ -10,6 +10,7 @@ Sheet {
     id: root
 
     required property VaultMaker maker
+    readonly property bool working: root.maker.vault.state === VaultService.Working
     signal chosen
 
     heading: qsTr("Make your vault")
@@ -19,6 +20,7 @@ Sheet {
             Layout.fillWidth: true
             objectName: "mainAction"
             main: true
+            enabled: !root.working
             text: qsTr("FIVE WORDS")
             fact: qsTr("drawn for me")
             onClicked: root.choose(true)
@@ -26,6 +28,7 @@ Sheet {
         PressKey {
             Layout.fillWidth: true
             objectName: "own"
+            enabled: !root.working
             text: qsTr("A passphrase of my own")
             onClicked: root.choose(false)
         }
@@ -45,12 +48,9 @@ Sheet {
         text: qsTr("You need paper, a pen and two minutes.")
         quiet: true
     }
-    Notice {
+    Working {
         Layout.fillWidth: true
-        objectName: "trouble"
-        visible: head !== ""
-        head: root.maker.vault.head
-        body: root.maker.vault.body
+        vault: root.maker.vault
     }
 
     function choose(drawn: bool) {

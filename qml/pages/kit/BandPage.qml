@@ -45,13 +45,17 @@ Sheet {
         ItemFoot {
             Layout.fillWidth: true
             editor: root.editor
-            onClicked: {
-                if (root.editor.keep() !== "")
-                    root.done()
-            }
+            onClicked: root.editor.keep()
         }
     ]
 
+    Notice {
+        Layout.fillWidth: true
+        objectName: "notKept"
+        visible: head !== ""
+        head: root.editor.book ? root.editor.book.head : ""
+        body: root.editor.book ? root.editor.book.body : ""
+    }
     Words {
         Layout.fillWidth: true
         objectName: "answer"
@@ -155,5 +159,11 @@ Sheet {
                 onEdited: text => root.editor.name = text
             }
         ]
+    }
+    Connections {
+        target: root.editor
+        function onKept() {
+            root.done()
+        }
     }
 }

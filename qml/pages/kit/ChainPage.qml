@@ -35,12 +35,16 @@ Sheet {
     foot: ItemFoot {
         Layout.fillWidth: true
         editor: root.editor
-        onClicked: {
-            if (root.editor.keep() !== "")
-                root.done()
-        }
+        onClicked: root.editor.keep()
     }
 
+    Notice {
+        Layout.fillWidth: true
+        objectName: "notKept"
+        visible: head !== ""
+        head: root.editor.book ? root.editor.book.head : ""
+        body: root.editor.book ? root.editor.book.body : ""
+    }
     Words {
         Layout.fillWidth: true
         objectName: "answer"
@@ -100,5 +104,11 @@ Sheet {
         options: [qsTr("are two alike"), qsTr("is one")]
         current: root.editor.pair ? 0 : 1
         onChosen: index => root.editor.pair = index === 0
+    }
+    Connections {
+        target: root.editor
+        function onKept() {
+            root.done()
+        }
     }
 }

@@ -11,6 +11,7 @@ Sheet {
     id: root
 
     required property SetupView view
+    required property DeskWork work
     // large text needs the room above the thumb for the answer
     readonly property bool stepsInPage: pair.beside || Theme.stacked
     signal marksRequested
@@ -18,9 +19,10 @@ Sheet {
     signal barRequested
     signal moreRequested
     signal hungRequested(int row)
+    signal whoRequested
 
-    heading: qsTr("What she lifts")
-    under: qsTr("Nothing is kept: closing the app forgets it")
+    heading: root.work.who === "" ? qsTr("What she lifts") : root.work.who
+    under: root.work.who === "" ? qsTr("for nobody yet, so it cannot be kept") : ""
     foot: [
         LoadStepper {
             Layout.fillWidth: true
@@ -45,6 +47,11 @@ Sheet {
                 Layout.fillWidth: true
                 view: root.view
                 tall: pair.beside ? Math.round(root.height / 2) : -1
+            },
+            SetupKeeping {
+                Layout.fillWidth: true
+                work: root.work
+                onWhoRequested: root.whoRequested()
             },
             SetupNotices {
                 Layout.fillWidth: true

@@ -12,12 +12,30 @@ Sheet {
     id: root
 
     required property KitView view
+    required property DeskWork work
+    signal venueRequested
     signal hangRequested(string itemId)
     signal measureRequested(string itemId, bool chain)
 
     heading: qsTr("Kit here")
     under: root.view.empty ? "" : qsTr("Tap what to hang")
     back: qsTr("Set-up")
+    tools: PressKey {
+        objectName: "newVenue"
+        tight: true
+        least: Theme.touchFloor
+        text: qsTr("New venue")
+        size: Theme.key
+        onClicked: root.venueRequested()
+    }
+    pinned: ChoiceRow {
+        Layout.fillWidth: true
+        objectName: "venues"
+        visible: root.work.venues.length > 1
+        options: root.work.venues
+        current: root.work.venue
+        onChosen: index => root.work.venue = index
+    }
     foot: [
         PressKey {
             Layout.fillWidth: true
@@ -37,6 +55,10 @@ Sheet {
         }
     ]
 
+    UndoKey {
+        Layout.fillWidth: true
+        book: root.work.book
+    }
     Words {
         Layout.fillWidth: true
         visible: root.view.empty

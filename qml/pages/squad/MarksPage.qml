@@ -13,29 +13,39 @@ Sheet {
     id: root
 
     required property MarksEditor editor
+    required property DeskWork work
     signal numberRequested(string key)
-    signal preferencesRequested
     signal done
 
-    heading: qsTr("Her bar marks")
+    heading: root.work.who === "" ? qsTr("Her bar marks") : root.work.who
     under: qsTr("floor to the bar's middle, read at the sleeve")
-    tools: PressKey {
-        objectName: "preferences"
-        tight: true
-        least: Theme.touchFloor
-        text: qsTr("Preferences")
-        size: Theme.key
-        onClicked: root.preferencesRequested()
-    }
-    foot: PressKey {
-        Layout.fillWidth: true
-        objectName: "mainAction"
-        main: true
-        text: qsTr("SEE")
-        fact: qsTr("what she lifts")
-        onClicked: root.done()
-    }
+    back: qsTr("Leave")
+    foot: [
+        PressKey {
+            Layout.fillWidth: true
+            objectName: "keepMarks"
+            visible: root.work.marksDiffer
+            text: qsTr("Keep them")
+            fact: root.work.name
+            onClicked: root.work.keepMarks()
+        },
+        PressKey {
+            Layout.fillWidth: true
+            objectName: "mainAction"
+            main: true
+            text: qsTr("SEE")
+            fact: qsTr("what she lifts")
+            onClicked: root.done()
+        }
+    ]
 
+    Notice {
+        Layout.fillWidth: true
+        objectName: "notKept"
+        visible: head !== ""
+        head: root.work.book.head
+        body: root.work.book.body
+    }
     ChoiceRow {
         Layout.fillWidth: true
         objectName: "start"

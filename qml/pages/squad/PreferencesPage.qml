@@ -28,4 +28,12 @@ Sheet {
         current: ThePreferences.textSize
         onChosen: index => ThePreferences.textSize = index
     }
+    ChoiceRow {
+        Layout.fillWidth: true
+        objectName: "hand"
+        label: qsTr("Thumb, with the phone on its side")
+        options: [qsTr("right"), qsTr("left")]
+        current: ThePreferences.hand
+        onChosen: index => ThePreferences.hand = index
+    }
 }

@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/qml/checker/deskfiller.h"
 
+#include "tests/mobile/laidout.h"
+#include "tests/mobile/people.h"
+
 #include "tests/core/numberedids.h"
+
 
 using namespace steelyard;
 using numberedids::numbered;
@@ -50,14 +54,14 @@ void DeskFiller::empty(DeskService* desk) const
 {
     SetupRecord bare;
     bare.bar.stock = usualStock();
-    desk->desk().replaceAll({}, {}, bare);
+    layOut(*BookForeign::instance, desk->desk(), {}, {}, bare);
 }
 
 void DeskFiller::stopped(DeskService* desk) const
 {
     SetupRecord setup = iron();
     setup.hung = {chains(), {numbered(2), HungOn::BothSides, BandPlacing{false, false, metres(0.05), metres(0.1), Length{}, kilograms(5)}}};
-    desk->desk().replaceAll(marks(), kit(), setup);
+    layOut(*BookForeign::instance, desk->desk(), marks(), kit(), setup);
 }
 
 void DeskFiller::full(DeskService* desk) const
@@ -65,5 +69,17 @@ void DeskFiller::full(DeskService* desk) const
     SetupRecord setup = iron();
     setup.hung = {chains(), {numbered(2), HungOn::LeftOnly, BandPlacing{false, false, metres(0.05), metres(0.1), Length{}, kilograms(5)}},
                   {numbered(3), HungOn::RightOnly, BandPlacing{true, true, metres(2.2), Length{}, metres(0.05), std::nullopt}}};
-    desk->desk().replaceAll(marks(), kit(), setup);
+    layOut(*BookForeign::instance, desk->desk(), marks(), kit(), setup);
+}
+
+void DeskFiller::squad(BookService* book, int count) const
+{
+    book->load({});
+    people::fill(*book, count);
+}
+
+QString DeskFiller::athleteId(BookService* book, int place) const
+{
+    const auto all = book->book().athletes();
+    return place >= 0 && static_cast<std::size_t>(place) < all.size() ? QString::fromStdString(all[static_cast<std::size_t>(place)]->id.hex()) : QString();
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "mobile/bookservice.h"
 #include "mobile/deskservice.h"
 
 #include <QObject>
@@ -20,4 +21,8 @@ public:
     Q_INVOKABLE void stopped(DeskService* desk) const;
     /// Chains and bands on one side, the other side and past what was measured.
     Q_INVOKABLE void full(DeskService* desk) const;
+    /// A book with so many people and nothing else.
+    Q_INVOKABLE void squad(BookService* book, int count) const;
+    /// The id of the person of that place in the order of names.
+    Q_INVOKABLE QString athleteId(BookService* book, int place) const;
 };

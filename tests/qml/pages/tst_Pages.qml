@@ -17,17 +17,22 @@ Item {
     width: 1280
     height: 1000
 
+    DeskWork {
+        id: deskWork
+        desk: TheDesk
+        book: TheBook
+    }
     PageChecker {
         id: checker
         testCase: testCase
     }
     Component {
         id: setupPage
-        SetupPage { view: SetupView { desk: TheDesk } places: root.places; place: 1 }
+        SetupPage { view: SetupView { desk: TheDesk } work: deskWork; places: root.places; place: 1 }
     }
     Component {
         id: marksPage
-        MarksPage { editor: MarksEditor { desk: TheDesk } places: root.places; place: 0 }
+        MarksPage { editor: MarksEditor { desk: TheDesk } work: deskWork }
     }
     Component {
         id: preferencesPage
@@ -39,7 +44,7 @@ Item {
     }
     Component {
         id: thingsPage
-        ThingsPage { view: KitView { desk: TheDesk } }
+        ThingsPage { view: KitView { desk: TheDesk } work: deskWork }
     }
     Component {
         id: hangChain

@@ -50,8 +50,8 @@ Item {
                             place + ": shown ± " + shown.give + ", u of the probe " + u)
         }
         function test_from_nothing_to_the_number_data() {
-            return [{tag: "phone", width: 360, height: 720, chain: "item:1", band: "item:2"},
-                {tag: "tablet", width: 1280, height: 800, chain: "item:1", band: "item:2"}]
+            return [{tag: "phone", width: 360, height: 720, chain: "item:2", band: "item:1"},
+                {tag: "tablet", width: 1280, height: 800, chain: "item:2", band: "item:1"}]
         }
         function test_from_nothing_to_the_number(form) {
             frame.width = form.width

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mobile/pages/deedsview.h"
+
+#include "core/work/keeping/undo.h"
+#include "mobile/text/keepingtexts.h"
+
+using namespace steelyard;
+
+void DeedsView::setBook(BookService* book)
+{
+    if (m_book == book)
+        return;
+    if (m_book)
+        m_book->disconnect(this);
+    m_book = book;
+    if (m_book)
+        connect(m_book, &BookService::changed, this, &DeedsView::refresh);
+    refresh();
+}
+
+void DeedsView::refresh()
+{
+    std::vector<DeedRow> rows;
+    if (m_book) {
+        const SeasonKeeping& keeping = m_book->keeping();
+        for (std::size_t i = 0; i < keeping.deeds().size(); ++i) {
+            const bool free = canUndo(keeping, i);
+            rows.push_back({keepingtexts::deed(keeping.deeds()[i], m_book->book()), free ? QString() : tr("something newer stands there: undo that first"), free});
+        }
+    }
+    m_deeds.setRows(std::move(rows));
+    Q_EMIT changed();
+}

@@ -1,0 +1,267 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mobile/pages/deskwork.h"
+
+#include "core/work/keeping/keepathlete.h"
+#include "core/work/keeping/keepsetup.h"
+#include "core/work/keeping/keepvenue.h"
+#include "mobile/text/keepingtexts.h"
+
+#include <QCborMap>
+#include <QCborValue>
+#include <QPointer>
+
+using namespace steelyard;
+
+namespace {
+
+// what is remembered from one start to the next, by numbers of its own; 0 says the version
+enum Key { Version, AthleteId, LiftNumber, SetupId, VenueId };
+constexpr int version = 1;
+const QString draftKey = QStringLiteral("work");
+
+RecordId idOf(const QString& hex)
+{
+    return RecordId::fromHex(hex.toStdString()).value_or(RecordId{});
+}
+
+}
+
+void DeskWork::setDesk(DeskService* desk)
+{
+    if (m_desk == desk)
+        return;
+    if (m_desk)
+        m_desk->disconnect(this);
+    m_desk = desk;
+    if (m_desk)
+        connect(m_desk, &DeskService::changed, this, &DeskWork::changed);
+    Q_EMIT sourcesChanged();
+    recall();
+}
+
+void DeskWork::setBook(BookService* book)
+{
+    if (m_book == book)
+        return;
+    if (m_book)
+        m_book->disconnect(this);
+    m_book = book;
+    if (m_book)
+        connect(m_book, &BookService::changed, this, &DeskWork::refresh);
+    Q_EMIT sourcesChanged();
+    recall();
+}
+
+const Athlete* DeskWork::athlete() const
+{
+    return m_book ? m_book->book().athlete(m_athlete) : nullptr;
+}
+
+BarMarks DeskWork::keptMarks() const
+{
+    if (const Athlete* known = athlete())
+        if (const auto at = known->marks.find(m_lift); at != known->marks.end())
+            return at->second;
+    BarMarks none;
+    if (const Lift* lift = shippedLift(m_lift))
+        none.start = lift->start;
+    return none;
+}
+
+QString DeskWork::name() const
+{
+    const Athlete* known = athlete();
+    return known ? QString::fromStdString(known->name) : QString();
+}
+
+QString DeskWork::who() const
+{
+    return name().isEmpty() ? QString() : tr("%1, %2").arg(name(), keepingtexts::lift(m_lift));
+}
+
+bool DeskWork::marksDiffer() const
+{
+    return ready() && athlete() && m_desk->desk().marks() != keptMarks();
+}
+
+bool DeskWork::setupDiffers() const
+{
+    if (!ready() || !athlete())
+        return false;
+    const SavedSetup* saved = m_book->book().setup(m_setup);
+    return !saved || saved->setup != m_desk->desk().setup() || saved->lift != m_lift;
+}
+
+QStringList DeskWork::venues() const
+{
+    QStringList list{tr("everywhere")};
+    if (m_book)
+        for (const Venue* venue : m_book->book().venues())
+            list << QString::fromStdString(venue->name);
+    return list;
+}
+
+int DeskWork::venue() const
+{
+    if (m_book) {
+        const auto all = m_book->book().venues();
+        for (std::size_t i = 0; i < all.size(); ++i)
+            if (all[i]->id == m_venue)
+                return static_cast<int>(i) + 1;
+    }
+    return 0;
+}
+
+void DeskWork::setVenue(int index)
+{
+    if (!m_book)
+        return;
+    const auto all = m_book->book().venues();
+    m_venue = index > 0 && static_cast<std::size_t>(index) <= all.size() ? all[static_cast<std::size_t>(index) - 1]->id : RecordId{};
+    remember();
+    refresh();
+}
+
+void DeskWork::take(const QString& athleteId, int lift)
+{
+    if (!ready())
+        return;
+    const RecordId next = idOf(athleteId);
+    if (next != m_athlete || m_lift.number != lift)
+        m_setup = {};
+    m_athlete = next;
+    m_lift = {static_cast<std::uint16_t>(lift)};
+    remember();
+    m_desk->desk().setMarks(keptMarks());
+    Q_EMIT changed();
+}
+
+void DeskWork::open(const QString& setupId)
+{
+    const SavedSetup* saved = ready() ? m_book->book().setup(idOf(setupId)) : nullptr;
+    if (!saved)
+        return;
+    m_athlete = saved->athlete;
+    m_lift = saved->lift;
+    m_setup = saved->id;
+    remember();
+    layKit();
+    // a copy, as what is told of a change may read the book anew
+    const SetupRecord setup = saved->setup;
+    Desk& desk = m_desk->desk();
+    desk.setMarks(keptMarks());
+    while (!desk.setup().hung.empty())
+        desk.takeOff(desk.setup().hung.size() - 1);
+    desk.setBar(setup.bar);
+    for (const HungRecord& hung : setup.hung)
+        if (desk.item(hung.item))
+            desk.hang(hung);
+    Q_EMIT changed();
+}
+
+void DeskWork::keepMarks()
+{
+    const Athlete* known = athlete();
+    if (!known || !ready())
+        return;
+    Athlete next = *known;
+    next.marks[m_lift] = m_desk->desk().marks();
+    keepAthlete(m_book->keeping(), next, m_book->teller([self = QPointer<DeskWork>(this)](const RecordId&) {
+        if (self)
+            Q_EMIT self->marksKept();
+    }));
+}
+
+void DeskWork::keepSetup()
+{
+    if (!ready())
+        return;
+    SavedSetup saved;
+    // of one set-up, one lift: for another lift it is another set-up
+    const SavedSetup* opened = m_book->book().setup(m_setup);
+    saved.id = opened && opened->athlete == m_athlete && opened->lift == m_lift ? m_setup : RecordId{};
+    saved.athlete = m_athlete;
+    saved.lift = m_lift;
+    saved.setup = m_desk->desk().setup();
+    saved.day = m_book->today();
+    steelyard::keepSetup(m_book->keeping(), saved, m_book->teller([self = QPointer<DeskWork>(this)](const RecordId& id) {
+        if (!self)
+            return;
+        self->m_setup = id;
+        self->remember();
+        Q_EMIT self->changed();
+        Q_EMIT self->setupKept();
+    }));
+}
+
+void DeskWork::keepVenue(const QString& name)
+{
+    if (!m_book)
+        return;
+    Venue venue;
+    venue.name = name.trimmed().toStdString();
+    steelyard::keepVenue(m_book->keeping(), venue, m_book->teller([self = QPointer<DeskWork>(this)](const RecordId& id) {
+        if (!self)
+            return;
+        self->m_venue = id;
+        self->remember();
+        self->refresh();
+        Q_EMIT self->venueKept();
+    }));
+}
+
+void DeskWork::refresh()
+{
+    layKit();
+    Q_EMIT changed();
+}
+
+void DeskWork::layKit()
+{
+    if (!ready())
+        return;
+    // what hangs is at hand wherever it belongs
+    std::vector<KitItem> here;
+    std::set<RecordId> laid;
+    const auto& hung = m_desk->desk().setup().hung;
+    const SavedSetup* opened = m_book->book().setup(m_setup);
+    const auto isHung = [](const std::vector<HungRecord>& list, const RecordId& id) {
+        return std::any_of(list.begin(), list.end(), [&](const HungRecord& h) { return h.item == id; });
+    };
+    for (const KitRecord* record : m_book->book().kit())
+        if (m_venue.isNone() || record->item.venue == m_venue || isHung(hung, record->item.id) || (opened && isHung(opened->setup.hung, record->item.id)))
+            here.push_back(record->item);
+    for (const KitItem& item : here)
+        laid.insert(item.id);
+    // what never came from the book is not the book's to take away
+    for (const KitItem& item : m_desk->desk().kit())
+        if (!laid.contains(item.id) && !m_laid.contains(item.id))
+            here.push_back(item);
+    m_laid = std::move(laid);
+    m_desk->desk().setKit(std::move(here));
+}
+
+void DeskWork::remember()
+{
+    if (!m_book)
+        return;
+    const auto text = [](const RecordId& id) { return QString::fromStdString(id.hex()); };
+    const QCborMap map{{Version, version}, {AthleteId, text(m_athlete)}, {LiftNumber, m_lift.number}, {SetupId, text(m_setup)}, {VenueId, text(m_venue)}};
+    m_book->setDraft(draftKey, map.toCborValue().toCbor());
+}
+
+void DeskWork::recall()
+{
+    if (!ready())
+        return;
+    if (const auto bytes = m_book->draft(draftKey)) {
+        const QCborMap map = QCborValue::fromCbor(*bytes).toMap();
+        if (map.value(Version).toInteger() == version) {
+            m_athlete = idOf(map.value(AthleteId).toString());
+            m_lift = {static_cast<std::uint16_t>(map.value(LiftNumber).toInteger())};
+            m_setup = idOf(map.value(SetupId).toString());
+            m_venue = idOf(map.value(VenueId).toString());
+        }
+    }
+    refresh();
+}

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mobile/pages/liftsview.h"
+
+#include "mobile/text/keepingtexts.h"
+#include "mobile/text/say.h"
+
+using namespace steelyard;
+
+namespace {
+
+QString marksFact(const BarMarks& marks)
+{
+    if (marks.top && marks.bottom && marks.start == LiftStart::OwnBottom)
+        return LiftsView::tr("%1 to %2 cm").arg(say::centimetres(*marks.bottom), say::centimetres(*marks.top));
+    return marks.top ? LiftsView::tr("top %1 cm").arg(say::centimetres(*marks.top)) : LiftsView::tr("begun");
+}
+
+}
+
+void LiftsView::setBook(BookService* book)
+{
+    if (m_book == book)
+        return;
+    if (m_book)
+        m_book->disconnect(this);
+    m_book = book;
+    if (m_book)
+        connect(m_book, &BookService::changed, this, &LiftsView::refresh);
+    refresh();
+}
+
+void LiftsView::setAthleteId(const QString& id)
+{
+    m_id = RecordId::fromHex(id.toStdString()).value_or(RecordId{});
+    refresh();
+}
+
+QString LiftsView::name() const
+{
+    const Athlete* athlete = m_book ? m_book->book().athlete(m_id) : nullptr;
+    return athlete ? QString::fromStdString(athlete->name) : QString();
+}
+
+void LiftsView::refresh()
+{
+    std::vector<LiftRow> known, others;
+    std::vector<SavedRow> saved;
+    if (const Athlete* athlete = m_book ? m_book->book().athlete(m_id) : nullptr) {
+        for (const Lift& lift : shippedLifts()) {
+            if (!lift.onBar)
+                continue;
+            const auto at = athlete->marks.find(lift.id);
+            const bool marked = at != athlete->marks.end();
+            LiftRow row{lift.id.number, keepingtexts::lift(lift.id), {}, marked ? marksFact(at->second) : QString()};
+            (marked ? known : others).push_back(row);
+        }
+        for (const SavedSetup* setup : m_book->book().setupsOf(m_id))
+            saved.push_back({QString::fromStdString(setup->id.hex()), keepingtexts::lift(setup->lift), keepingtexts::day(setup->day, m_book->today()),
+                             tr("%1 kg and %2 hung").arg(say::mass(setup->setup.bar.wanted)).arg(setup->setup.hung.size())});
+    }
+    known.insert(known.end(), others.begin(), others.end());
+    m_lifts.setRows(std::move(known));
+    m_setups.setRows(std::move(saved));
+    Q_EMIT changed();
+}

@@ -1,0 +1,127 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mobile/text/keepingtexts.h"
+
+#include "mobile/text/vaulttexts.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+using namespace steelyard;
+
+namespace keepingtexts {
+
+namespace {
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("keepingtexts", text);
+}
+
+QString nameOf(const DeedDone& done, const SeasonBook& book)
+{
+    if (const Athlete* athlete = book.athlete(done.id))
+        return QString::fromStdString(athlete->name);
+    if (const Venue* venue = book.venue(done.id))
+        return QString::fromStdString(venue->name);
+    if (const KitRecord* kit = book.item(done.id))
+        return QString::fromStdString(kit->item.name);
+    if (const SavedSetup* setup = book.setup(done.id)) {
+        const Athlete* athlete = book.athlete(setup->athlete);
+        return tr("%1, %2").arg(athlete ? QString::fromStdString(athlete->name) : tr("somebody taken out"), lift(setup->lift));
+    }
+    return {};
+}
+
+QString named(const char* with, const char* without, const QString& name)
+{
+    return name.isEmpty() ? tr(without) : tr(with).arg(name);
+}
+
+}
+
+QString lift(LiftId id)
+{
+    const Lift* shipped = shippedLift(id);
+    return shipped ? QCoreApplication::translate("lifts", shipped->term.data()) : tr("lift %1").arg(id.number);
+}
+
+QString deed(const DeedDone& done, const SeasonBook& book)
+{
+    const QString name = nameOf(done, book);
+    switch (done.deed) {
+    case Deed::AthleteKept:
+    case Deed::VenueKept:
+    case Deed::ItemKept:
+        return named(QT_TR_NOOP("kept %1"), QT_TR_NOOP("kept"), name);
+    case Deed::BodySizeKept:
+        return tr("kept body mass or height");
+    case Deed::SetupKept:
+        return named(QT_TR_NOOP("kept set-up: %1"), QT_TR_NOOP("kept a set-up"), name);
+    case Deed::SettingsKept:
+        return tr("changed units");
+    case Deed::PutRight:
+        return tr("put right");
+    case Deed::TakenOut:
+        return tr("taken out");
+    case Deed::LookedOver:
+        return tr("looked over");
+    case Deed::Settled:
+        return tr("settled");
+    }
+    return {};
+}
+
+sentences::Said refusal(const Told& told)
+{
+    if (told.refusal)
+        return vaulttexts::said(*told.refusal);
+    if (!told.unfit)
+        return {};
+    switch (*told.unfit) {
+    case Unfit::NameMissing:
+        return {tr("A name is missing."), tr("Type one, then keep it.")};
+    case Unfit::TextTooLong:
+        return {tr("That text is too long."), tr("Make it shorter, then keep it.")};
+    case Unfit::TextUnreadable:
+        return {tr("That text cannot be read."), tr("Type it again, then keep it.")};
+    case Unfit::BirthYearUnlikely:
+        return {tr("That birth year cannot be right."), tr("It lies before 1900 or still to come: type it again, or leave it out.")};
+    case Unfit::BirthYearFirst:
+        return {tr("The birth year comes first."), tr("Without it nobody knows whether a guardian has to agree.")};
+    case Unfit::AgreementFirst:
+        return {tr("A guardian has to agree first."), tr("Until then only name, squad and loads are kept. Record who agreed, then keep it.")};
+    case Unfit::AgreementUnfit:
+        return {tr("The agreement is not complete."), tr("Say who agreed; its day cannot lie ahead.")};
+    case Unfit::QuantityUnfit:
+        return {tr("A number there cannot be right."), tr("Type it again, or leave it out.")};
+    case Unfit::NothingMeasured:
+        return {tr("Nothing was measured."), tr("Enter body mass or height, then keep it.")};
+    case Unfit::AthleteUnknown:
+        return {tr("This athlete is not in the squad any more."), tr("Add the person anew, or undo the taking out.")};
+    case Unfit::VenueUnknown:
+        return {tr("This venue is not there any more."), tr("Choose another venue, then keep it.")};
+    case Unfit::ItemUnknown:
+        return {tr("This thing is not in the kit any more."), tr("Measure it anew, or undo the taking out.")};
+    case Unfit::SetupUnknown:
+        return {tr("This set-up is not there any more."), tr("Keep it as a new one.")};
+    case Unfit::LiftUnknown:
+        return {tr("It is not said for which lift."), tr("Choose the athlete and the lift first, then keep it.")};
+    case Unfit::RecordUnknown:
+        return {tr("That is not there any more."), tr("Look at the list again.")};
+    case Unfit::NothingToUndo:
+        return {tr("There is nothing to undo."), tr("The list holds the last 20 of this session.")};
+    case Unfit::ChangedSince:
+        return {tr("Something newer stands there."), tr("Undo that first; it is further up in the list.")};
+    }
+    return {};
+}
+
+QString day(std::chrono::sys_days day, std::chrono::sys_days today)
+{
+    const std::chrono::year_month_day date(day);
+    const QDate shown(int(date.year()), int(unsigned(date.month())), int(unsigned(date.day())));
+    const bool sameYear = date.year() == std::chrono::year_month_day(today).year();
+    return QLocale().toString(shown, sameYear ? QStringLiteral("d MMM") : QStringLiteral("d MMM yyyy"));
+}
+
+}
