@@ -36,8 +36,9 @@ std::vector<Head> sorted(std::vector<Held> entries)
     heads.reserve(entries.size());
     for (auto& [key, several] : registers) {
         std::sort(several.begin(), several.end(), [](const Held& one, const Held& other) { return journal::rankOf(one) > journal::rankOf(other); });
+        bool winner = true;
         for (Held& held : several)
-            heads.push_back({std::move(held), &held == &several.front()});
+            heads.push_back({std::move(held), std::exchange(winner, false)});
     }
     return heads;
 }
