@@ -9,16 +9,22 @@ FocusScope {
     id: root
 
     readonly property VaultService vault: TheVault
-    readonly property Component page: root.pageFor(root.vault.state, theMaker.step)
+    property Component page: null
     property Item currentItem: null
     property bool making: false
 
-    onPageChanged: root.turn()
-    Component.onCompleted: root.turn()
+    Component.onCompleted: root.look()
 
     VaultMaker {
         id: theMaker
         vault: root.vault
+        onStepChanged: root.look()
+    }
+    Connections {
+        target: root.vault
+        function onChanged() {
+            root.look()
+        }
     }
     Component {
         id: welcomePage
@@ -45,16 +51,25 @@ FocusScope {
         StoppedPage { vault: root.vault }
     }
 
-    function pageFor(state: int, step: int): Component {
-        if (state !== VaultService.Working)
-            root.making = state === VaultService.NoVault
-        if (state === VaultService.Stopped)
+    /** The page that the state asks for. */
+    function asked(): Component {
+        if (root.vault.state === VaultService.Stopped)
             return stoppedPage
-        if (state === VaultService.Looking || state === VaultService.Open)
+        if (root.vault.state === VaultService.Looking || root.vault.state === VaultService.Open)
             return null
-        return root.making ? [welcomePage, passphrasePage, codePage, retypePage][step] : unlockPage
+        return root.making ? [welcomePage, passphrasePage, codePage, retypePage][theMaker.step] : unlockPage
     }
-    /** Shows the page that the state asks for; one at a time, so that no secret stays in a field out of sight. */
+    function look() {
+        // while a key is being made the page stays that it is made on
+        if (root.vault.state !== VaultService.Working)
+            root.making = root.vault.state === VaultService.NoVault
+        const next = root.asked()
+        if (next === root.page)
+            return
+        root.page = next
+        root.turn()
+    }
+    /** One page at a time, so that no secret stays in a field out of sight. */
     function turn() {
         if (root.currentItem)
             root.currentItem.destroy()

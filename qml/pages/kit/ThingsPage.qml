@@ -20,22 +20,6 @@ Sheet {
     heading: qsTr("Kit here")
     under: root.view.empty ? "" : qsTr("Tap what to hang")
     back: qsTr("Set-up")
-    tools: PressKey {
-        objectName: "newVenue"
-        tight: true
-        least: Theme.touchFloor
-        text: qsTr("New venue")
-        size: Theme.key
-        onClicked: root.venueRequested()
-    }
-    pinned: ChoiceRow {
-        Layout.fillWidth: true
-        objectName: "venues"
-        visible: root.work.venues.length > 1
-        options: root.work.venues
-        current: root.work.venue
-        onChosen: index => root.work.venue = index
-    }
     foot: [
         PressKey {
             Layout.fillWidth: true
@@ -55,6 +39,14 @@ Sheet {
         }
     ]
 
+    ChoiceRow {
+        Layout.fillWidth: true
+        objectName: "venues"
+        visible: root.work.venues.length > 1
+        options: root.work.venues
+        current: root.work.venue
+        onChosen: index => root.work.venue = index
+    }
     UndoKey {
         Layout.fillWidth: true
         book: root.work.book
@@ -76,5 +68,11 @@ Sheet {
             onHangRequested: root.hangRequested(row.itemId)
             onMeasureRequested: root.measureRequested(row.itemId, row.chain)
         }
+    }
+    PressKey {
+        Layout.fillWidth: true
+        objectName: "newVenue"
+        text: qsTr("Add a venue")
+        onClicked: root.venueRequested()
     }
 }

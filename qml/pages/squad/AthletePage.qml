@@ -27,7 +27,7 @@ Sheet {
         visible: root.editor.drafted || root.editor.athleteId !== ""
         tight: true
         least: Theme.touchFloor
-        text: root.editor.drafted ? qsTr("Throw away") : qsTr("Take out")
+        text: root.editor.drafted ? qsTr("Forget") : qsTr("Take out")
         size: Theme.key
         onClicked: {
             if (root.editor.drafted)

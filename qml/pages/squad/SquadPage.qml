@@ -41,24 +41,6 @@ Sheet {
             onClicked: root.lockRequested()
         }
     ]
-    pinned: [
-        ChoiceRow {
-            Layout.fillWidth: true
-            objectName: "squads"
-            visible: root.view.squads.length > 1
-            options: root.view.squads
-            current: root.view.squad
-            onChosen: index => root.view.squad = index
-        },
-        ChoiceRow {
-            Layout.fillWidth: true
-            objectName: "letters"
-            visible: root.view.letters.length > 1
-            options: root.view.letters
-            current: root.view.letter
-            onChosen: index => root.view.letter = index === root.view.letter ? -1 : index
-        }
-    ]
     foot: [
         UndoKey {
             Layout.fillWidth: true
@@ -79,6 +61,22 @@ Sheet {
         }
     ]
 
+    ChoiceRow {
+        Layout.fillWidth: true
+        objectName: "squads"
+        visible: root.view.squads.length > 1
+        options: root.view.squads
+        current: root.view.squad
+        onChosen: index => root.view.squad = index
+    }
+    ChoiceRow {
+        Layout.fillWidth: true
+        objectName: "letters"
+        visible: root.view.letters.length > 1
+        options: root.view.letters
+        current: root.view.letter
+        onChosen: index => root.view.letter = index === root.view.letter ? -1 : index
+    }
     Notice {
         Layout.fillWidth: true
         objectName: "trouble"
