@@ -28,6 +28,7 @@ private Q_SLOTS:
     void locksAfterTheLastWordAndStartsAnew();
     void aRefusedRestartIsSaid();
     void lockedIsNotLockedAgain();
+    void newsWaitsUntilItIsRead();
 
 private:
     static void type(SecretField& field, std::string_view text);
@@ -206,6 +207,22 @@ void VaultServiceTest::locksAfterTheLastWordAndStartsAnew()
     QTRY_COMPARE(restarts, 1);
     QCOMPARE(fake.lockedCount, 1);
     QCOMPARE(order, QStringList({QStringLiteral("closing 0"), QStringLiteral("restart")}));
+}
+
+void VaultServiceTest::newsWaitsUntilItIsRead()
+{
+    FakeVault fake;
+    VaultService door(fake, {}, [] { return true; });
+    QSignalSpy told(&door, &VaultService::newsChanged);
+    door.tell({});
+    QCOMPARE(told.count(), 0);
+    door.tell({{QStringLiteral("first"), QStringLiteral("do this")}});
+    door.tell({{QStringLiteral("second"), QStringLiteral("do that")}});
+    QCOMPARE(door.news().size(), 2);
+    QCOMPARE(door.news().at(1).toMap().value(QStringLiteral("body")).toString(), QStringLiteral("do that"));
+    door.newsRead();
+    QVERIFY(door.news().isEmpty());
+    QCOMPARE(told.count(), 3);
 }
 
 void VaultServiceTest::aRefusedRestartIsSaid()

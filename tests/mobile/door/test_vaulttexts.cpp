@@ -20,6 +20,9 @@ private Q_SLOTS:
     void aFullDiskSaysHowFull();
     void damageSaysHowMuch();
     void recoveryCodes();
+    void whatOpeningFound_data();
+    void whatOpeningFound();
+    void nothingUnusualIsNotTold();
 };
 
 namespace {
@@ -85,6 +88,43 @@ void VaultTextsTest::recoveryCodes()
     const auto unfinished = vaulttexts::said(seal::Code::RecoveryCodeTypeOn), mistaken = vaulttexts::said(seal::Code::RecoveryCodeGroupTypeAgain);
     QVERIFY(unfinished.head != mistaken.head && unfinished.body != mistaken.body);
     QCOMPARE(vaulttexts::said(seal::Code::MemoryRefusedCloseOthers).head, vaulttexts::said(vault::Refusal{vault::Code::MemoryRefusedCloseOthers}).head);
+}
+
+void VaultTextsTest::whatOpeningFound_data()
+{
+    using vault::Findings, vault::WitnessState;
+    QTest::addColumn<Findings>("findings");
+    QTest::addColumn<QString>("head");
+    const auto row = [](const char* name, auto change, const char* head) {
+        Findings findings;
+        change(findings);
+        QTest::newRow(name) << findings << QString::fromLatin1(head);
+    };
+    row("behind", [](Findings& f) { f.witness = WitnessState::DatabaseBehind; f.entriesMissingCount = 12; }, "12 entries that had been kept are missing.");
+    row("no witness", [](Findings& f) { f.witness = WitnessState::Missing; }, "The list that shows missing entries is gone.");
+    row("moved", [](Findings& f) { f.movedHere = true; }, "This vault comes from another install.");
+    row("healed", [](Findings& f) { f.keyFileHealed = true; }, "One copy of the key file was damaged.");
+    row("synced", [](Findings& f) { f.folderSynced = true; }, "Something may carry the vault's folder to other devices.");
+    row("full", [](Findings& f) { f.reserveMissing = true; }, "This device is as good as full.");
+}
+
+void VaultTextsTest::whatOpeningFound()
+{
+    QFETCH(const vault::Findings, findings);
+    QFETCH(const QString, head);
+    const auto all = vaulttexts::found(findings, 0);
+    QCOMPARE(all.size(), std::size_t(1));
+    QCOMPARE(all.front().head, head);
+    QVERIFY(!all.front().body.isEmpty());
+    QCOMPARE(vaulttexts::found(findings, 3).back().head, QStringLiteral("Half-typed forms of a newer app are here: 3."));
+}
+
+void VaultTextsTest::nothingUnusualIsNotTold()
+{
+    vault::Findings usual;
+    usual.witness = vault::WitnessState::DatabaseAhead;
+    usual.checkDue = usual.viewsRebuilt = true;
+    QVERIFY(vaulttexts::found(usual, 0).empty());
 }
 
 QTEST_GUILESS_MAIN(VaultTextsTest)

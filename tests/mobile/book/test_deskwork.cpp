@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#ifndef Q_MOC_RUN
+#include "mobile/pages/deskwork.h"
+
+#include "tests/core/work/samples.h"
+#include "tests/mobile/laidout.h"
+#include "tests/mobile/people.h"
+#include "tests/mobile/standinhouse.h"
+
+#include <QSignalSpy>
+#include <QtTest>
+#endif
+
+using namespace steelyard;
+
+/// What is on the desk goes to whom it was laid out for, and comes back as it was.
+class DeskWorkTest : public QObject {
+    Q_OBJECT
+
+private Q_SLOTS:
+    void init();
+    void forNobodyAtFirst();
+    void marksOfALift();
+    void aSetupKeptAndOpenedAgain();
+    void anotherLiftIsAnotherSetup();
+    void kitOfAVenue();
+    void halfMeasuredWaitsThroughAnOpening();
+    void remembersForWhom();
+
+private:
+    [[nodiscard]] QString ana() const { return QString::fromStdString(m_house->book.book().athletes().front()->id.hex()); }
+
+    std::unique_ptr<StandInHouse> m_house;
+    std::unique_ptr<DeskWork> m_work;
+};
+
+void DeskWorkTest::init()
+{
+    m_work.reset();
+    m_house = std::make_unique<StandInHouse>();
+    layOut(m_house->book, m_house->desk.desk(), {}, {samples::item(4, "Long chain", samples::weighed()), samples::item(7, "Wide band", samples::band(), false)}, samples::setup(20));
+    people::fill(m_house->book, 2);
+    m_work = std::make_unique<DeskWork>();
+    m_work->setDesk(&m_house->desk);
+    m_work->setBook(&m_house->book);
+}
+
+void DeskWorkTest::forNobodyAtFirst()
+{
+    QVERIFY(m_work->who().isEmpty() && !m_work->marksDiffer() && !m_work->setupDiffers());
+    m_work->keepSetup();
+    QVERIFY(!m_house->book.head().isEmpty());
+}
+
+void DeskWorkTest::marksOfALift()
+{
+    m_work->take(ana(), 1);
+    QCOMPARE(m_work->who(), QStringLiteral("Ana M., back squat"));
+    QVERIFY(m_house->desk.desk().marks().top.has_value());
+    QVERIFY(!m_work->marksDiffer());
+    m_work->take(ana(), 14);
+    QVERIFY(m_house->desk.desk().marks().start == LiftStart::Floor && !m_house->desk.desk().marks().top);
+    BarMarks marks = m_house->desk.desk().marks();
+    marks.top = metres(0.8);
+    m_house->desk.desk().setMarks(marks);
+    QVERIFY(m_work->marksDiffer());
+    QSignalSpy kept(m_work.get(), &DeskWork::marksKept);
+    m_work->keepMarks();
+    QCOMPARE(kept.count(), 1);
+    QVERIFY(!m_work->marksDiffer());
+    QCOMPARE(m_house->book.book().athletes().front()->marks.size(), std::size_t(2));
+}
+
+void DeskWorkTest::aSetupKeptAndOpenedAgain()
+{
+    m_work->take(ana(), 1);
+    Desk& desk = m_house->desk.desk();
+    const auto chain = std::find_if(desk.kit().begin(), desk.kit().end(), [](const KitItem& i) { return i.name == "Long chain"; });
+    QVERIFY(chain != desk.kit().end());
+    desk.hang({chain->id, HungOn::BothSides, ChainPlacing{}});
+    const SetupRecord before = desk.setup();
+    QVERIFY(m_work->setupDiffers());
+    m_work->keepSetup();
+    QVERIFY(!m_work->setupDiffers());
+    desk.takeOff(0);
+    QVERIFY(m_work->setupDiffers());
+    const auto* athlete = m_house->book.book().athletes().front();
+    const auto saved = m_house->book.book().setupsOf(athlete->id);
+    QCOMPARE(saved.size(), std::size_t(1));
+    m_work->open(QString::fromStdString(saved.front()->id.hex()));
+    QVERIFY(desk.setup() == before);
+    QVERIFY(!m_work->setupDiffers());
+}
+
+void DeskWorkTest::anotherLiftIsAnotherSetup()
+{
+    m_work->take(ana(), 1);
+    m_work->keepSetup();
+    m_work->take(ana(), 14);
+    m_work->keepSetup();
+    QCOMPARE(m_house->book.book().setupsOf(m_house->book.book().athletes().front()->id).size(), std::size_t(2));
+    m_house->desk.desk().stepLoad(true);
+    m_work->keepSetup();
+    QCOMPARE(m_house->book.book().setupsOf(m_house->book.book().athletes().front()->id).size(), std::size_t(2));
+}
+
+void DeskWorkTest::kitOfAVenue()
+{
+    QCOMPARE(m_house->desk.desk().kit().size(), std::size_t(2));
+    QSignalSpy kept(m_work.get(), &DeskWork::venueKept);
+    m_work->keepVenue(QStringLiteral("Marrow Hill hall"));
+    QCOMPARE(kept.count(), 1);
+    QCOMPARE(m_work->venue(), 1);
+    QCOMPARE(m_house->desk.desk().kit().size(), std::size_t(0));
+    m_work->setVenue(0);
+    QCOMPARE(m_house->desk.desk().kit().size(), std::size_t(2));
+}
+
+void DeskWorkTest::halfMeasuredWaitsThroughAnOpening()
+{
+    m_work->take(ana(), 1);
+    m_work->keepSetup();
+    m_house->desk.desk().setDraft(samples::item(0, "", BandMeasurement{}));
+    const auto saved = m_house->book.book().setupsOf(m_house->book.book().athletes().front()->id);
+    m_work->open(QString::fromStdString(saved.front()->id.hex()));
+    QVERIFY(m_house->desk.desk().draft({}, false));
+}
+
+void DeskWorkTest::remembersForWhom()
+{
+    m_work->take(ana(), 1);
+    DeskWork next;
+    next.setDesk(&m_house->desk);
+    next.setBook(&m_house->book);
+    QCOMPARE(next.who(), QStringLiteral("Ana M., back squat"));
+}
+
+QTEST_GUILESS_MAIN(DeskWorkTest)
+#include "test_deskwork.moc"
