@@ -11,6 +11,7 @@ Item {
     required property var options
     property string label: ""
     property int current: -1
+    property bool tight: false
 
     signal chosen(int index)
 
@@ -44,6 +45,7 @@ Item {
                     required property string modelData
                     width: Math.min(implicitWidth, flow.width)
                     markable: true
+                    tight: root.tight
                     text: key.modelData
                     name: root.label ? qsTr("%1: %2").arg(root.label).arg(key.modelData) : key.modelData
                     about: key.chosen ? qsTr("chosen") : ""

@@ -20,7 +20,6 @@ Sheet {
     signal deedsRequested
 
     heading: qsTr("Squad")
-    under: TheVault.backupNote
     bodySpacing: Theme.apart
     tools: [
         PressKey {
@@ -50,7 +49,8 @@ Sheet {
             Layout.fillWidth: true
             PressKey {
                 objectName: "add"
-                text: qsTr("Add an athlete")
+                text: qsTr("Add")
+                name: qsTr("Add an athlete")
                 onClicked: root.addRequested()
             }
             PressKey {
@@ -63,19 +63,28 @@ Sheet {
 
     ChoiceRow {
         Layout.fillWidth: true
+        objectName: "letters"
+        visible: root.view.letters.length > 1
+        tight: true
+        options: root.view.letters
+        current: root.view.letter
+        onChosen: index => root.view.letter = index === root.view.letter ? -1 : index
+    }
+    ChoiceRow {
+        Layout.fillWidth: true
         objectName: "squads"
-        visible: root.view.squads.length > 1
+        visible: root.view.squads.length > 1 && root.view.letter < 0
         options: root.view.squads
         current: root.view.squad
         onChosen: index => root.view.squad = index
     }
-    ChoiceRow {
+    Words {
         Layout.fillWidth: true
-        objectName: "letters"
-        visible: root.view.letters.length > 1
-        options: root.view.letters
-        current: root.view.letter
-        onChosen: index => root.view.letter = index === root.view.letter ? -1 : index
+        objectName: "backupNote"
+        visible: root.view.letter < 0
+        text: TheVault.backupNote
+        size: Theme.note
+        quiet: true
     }
     Notice {
         Layout.fillWidth: true
