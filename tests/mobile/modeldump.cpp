@@ -97,7 +97,7 @@ QJsonObject dump(const QObject& object)
     QJsonObject out;
     const QMetaObject& type = *object.metaObject();
     for (int i = QObject::staticMetaObject.propertyCount(); i < type.propertyCount(); ++i)
-        if (const QMetaProperty property = type.property(i); qstrcmp(property.name(), "desk") != 0)
+        if (const QMetaProperty property = type.property(i); qstrcmp(property.name(), "desk") != 0 && qstrcmp(property.name(), "book") != 0)
             out.insert(QString::fromLatin1(property.name()), toJson(property.read(&object)));
     return out;
 }
