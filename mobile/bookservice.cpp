@@ -69,6 +69,8 @@ WhenTold BookService::teller(std::function<void(RecordId)> kept)
         self->say(keepingtexts::refusal(told));
         if (!told.kept())
             return;
+        if (told.reserveUsed)
+            self->say(keepingtexts::reserveUsed());
         const auto& deeds = self->m_keeping.deeds();
         self->showUndo(deeds.empty() ? QString() : keepingtexts::deed(deeds.front(), self->m_book));
         if (kept)

@@ -54,6 +54,8 @@ public:
     /// Takes the deed of this row of the list back; the first is the last one done.
     Q_INVOKABLE void undo(int row = 0);
     Q_INVOKABLE void hush();
+    /// For what else goes wrong while keeping.
+    void tell(const sentences::Said& said) { say(said); }
 
 Q_SIGNALS:
     /// Something kept has changed, or the list of deeds has.

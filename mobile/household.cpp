@@ -3,6 +3,8 @@
 
 #include "core/seal/start.h"
 #include "core/work/newids.h"
+#include "mobile/text/keepingtexts.h"
+#include "mobile/text/vaulttexts.h"
 
 #include <QDateTime>
 #include <QTimeZone>
@@ -31,11 +33,25 @@ Household::Household(AppVault::Folders folders, VaultService::Restart restart, s
         m_drafts.flush();
         m_drafts.end();
     });
+    m_onTrouble = m_drafts.onTrouble([this] {
+        if (const auto& trouble = m_drafts.trouble())
+            m_book.tell(keepingtexts::refusal({{}, std::nullopt, trouble}));
+    });
+}
+
+void Household::checkWhenQuiet()
+{
+    m_vault.access().checkAll([this](const vault::Outcome<vault::Done>& outcome) {
+        if (!outcome)
+            m_door.tell({vaulttexts::said(outcome.refusal())});
+    });
 }
 
 void Household::receive(const vault::Opened& opened)
 {
     m_book.load(opened);
-    // what a newer version of the app left there stays there, unread
-    (void)m_drafts.begin(opened.drafts);
+    const auto unread = m_drafts.begin(opened.drafts);
+    m_door.tell(vaulttexts::found(opened.findings, unread.size()));
+    if (opened.findings.checkDue)
+        checkWhenQuiet();
 }

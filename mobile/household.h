@@ -19,6 +19,8 @@ public:
 
 private:
     void receive(const steelyard::vault::Opened& opened);
+    /// Every entry, once a week, behind everything else.
+    void checkWhenQuiet();
 
     AppVault m_vault;
     steelyard::VaultKeeper m_keeper;
@@ -26,4 +28,5 @@ private:
     OneBook m_book;
     steelyard::DraftKeeper m_drafts;
     OneVault m_door;
+    steelyard::Subscription m_onTrouble;
 };

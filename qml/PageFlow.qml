@@ -16,12 +16,12 @@ StackView {
     property int place: root.kitPlace
 
     initialItem: setupPage
-    pushEnter: null
-    pushExit: null
-    popEnter: null
-    popExit: null
-    replaceEnter: null
-    replaceExit: null
+    pushEnter: null; pushExit: null
+    popEnter: null; popExit: null
+    replaceEnter: null; replaceExit: null
+    Component.onCompleted: root.showNews()
+    // a page that is going has to be gone first
+    onDepthChanged: soon.restart()
 
     Component {
         id: setupPage
@@ -30,12 +30,9 @@ StackView {
             work: deskWork
             places: root.places
             place: root.kitPlace
-            onPlaceChosen: index => root.go(index)
-            onBackRequested: root.back()
-            onMarksRequested: root.push(marksPage)
+            onPlaceChosen: index => root.go(index); onBackRequested: root.back()
+            onMarksRequested: root.push(marksPage); onBarRequested: root.push(barPage); onMoreRequested: root.push(thingsPage)
             onNumberRequested: key => root.key(root.bar(), key)
-            onBarRequested: root.push(barPage)
-            onMoreRequested: root.push(thingsPage)
             onHungRequested: row => root.push(hangPage, {row: row})
             onWhoRequested: root.go(root.squadPlace)
         }
@@ -46,13 +43,11 @@ StackView {
             view: SquadView { book: TheBook }
             places: root.places
             place: root.squadPlace
-            onPlaceChosen: index => root.go(index)
-            onBackRequested: root.back()
+            onPlaceChosen: index => root.go(index); onBackRequested: root.back()
             onAthleteRequested: athleteId => root.push(athletePage, {athleteId: athleteId})
             onAddRequested: root.push(athletePage)
-            onPreferencesRequested: root.push(preferencesPage)
+            onPreferencesRequested: root.push(preferencesPage); onDeedsRequested: root.push(deedsPage)
             onLockRequested: TheVault.lockNow()
-            onDeedsRequested: root.push(deedsPage)
         }
     }
     Component {
@@ -65,8 +60,7 @@ StackView {
             onNumberRequested: key => root.key(athlete.editor, key)
             onLiftsRequested: root.push(liftsPage, {athleteId: athlete.editor.athleteId})
             onSetupsRequested: root.push(setupsPage, {athleteId: athlete.editor.athleteId})
-            onAgreementRequested: root.push(agreementPage, {editor: athlete.editor})
-            onRemoveRequested: root.push(takeOutPage, {editor: athlete.editor})
+            onAgreementRequested: root.push(agreementPage, {editor: athlete.editor}); onRemoveRequested: root.push(takeOutPage, {editor: athlete.editor})
         }
     }
     Component {
@@ -105,10 +99,11 @@ StackView {
     }
     Component {
         id: deedsPage
-        DeedsPage {
-            view: DeedsView { book: TheBook }
-            onBackRequested: root.back()
-        }
+        DeedsPage { view: DeedsView { book: TheBook } onBackRequested: root.back() }
+    }
+    Component {
+        id: newsPage
+        NewsPage { vault: TheVault; onBackRequested: root.readNews() }
     }
     Component {
         id: marksPage
@@ -129,8 +124,7 @@ StackView {
         id: venuePage
         VenuePage {
             work: deskWork
-            onBackRequested: root.back()
-            onDone: root.back()
+            onBackRequested: root.back(); onDone: root.back()
         }
     }
     Component {
@@ -161,8 +155,7 @@ StackView {
             id: hang
             property int row: -1
             editor: HangEditor { desk: TheDesk; row: hang.row }
-            onBackRequested: root.home()
-            onDone: root.home()
+            onBackRequested: root.home(); onDone: root.home()
             onNumberRequested: key => root.key(hang.editor, key)
             onMeasureRequested: root.measure(hang.editor.itemId, hang.editor.chain)
         }
@@ -173,8 +166,7 @@ StackView {
             id: chain
             property string itemId: ""
             editor: ChainEditor { desk: TheDesk; book: TheBook; venueId: deskWork.venueId; itemId: chain.itemId }
-            onBackRequested: root.back()
-            onDone: root.back()
+            onBackRequested: root.back(); onDone: root.back()
             onNumberRequested: key => root.key(chain.editor, key)
         }
     }
@@ -184,8 +176,7 @@ StackView {
             id: band
             property string itemId: ""
             editor: BandEditor { desk: TheDesk; book: TheBook; venueId: deskWork.venueId; itemId: band.itemId }
-            onBackRequested: root.back()
-            onDone: root.back()
+            onBackRequested: root.back(); onDone: root.back()
             onNumberRequested: key => root.key(band.editor, key)
         }
     }
@@ -196,8 +187,7 @@ StackView {
             required property FieldEditor editor
             required property string field
             pad: NumberPad { editor: keypad.editor; key: keypad.field }
-            onBackRequested: root.back()
-            onDone: root.back()
+            onBackRequested: root.back(); onDone: root.back()
         }
     }
     DeskWork {
@@ -205,17 +195,26 @@ StackView {
         desk: TheDesk
         book: TheBook
     }
-    BarEditor {
-        id: loadEditor
-        desk: TheDesk
-    }
-    HangEditor {
-        id: hanger
-        desk: TheDesk
+    Timer { id: soon; interval: 0; onTriggered: root.showNews() }
+    BarEditor { id: loadEditor; desk: TheDesk }
+    HangEditor { id: hanger; desk: TheDesk }
+
+    Connections {
+        target: TheVault
+        function onNewsChanged() { root.showNews() }
     }
 
     function bar(): BarEditor {
         return loadEditor
+    }
+    /** What the vault has to say comes before a place's first page, and never over a form. */
+    function showNews() {
+        if (TheVault.news.length > 0 && root.depth === 1)
+            root.push(newsPage)
+    }
+    function readNews() {
+        TheVault.newsRead()
+        root.back()
     }
     /** Shows a place from its first page. */
     function go(index: int) {

@@ -69,6 +69,22 @@ void VaultService::lockNow()
     });
 }
 
+void VaultService::tell(const std::vector<sentences::Said>& said)
+{
+    for (const auto& [head, body] : said)
+        m_news.append(QVariantMap{{QStringLiteral("head"), head}, {QStringLiteral("body"), body}});
+    if (!said.empty())
+        Q_EMIT newsChanged();
+}
+
+void VaultService::newsRead()
+{
+    if (m_news.isEmpty())
+        return;
+    m_news.clear();
+    Q_EMIT newsChanged();
+}
+
 void VaultService::hush()
 {
     if (m_head.isEmpty())

@@ -10,6 +10,7 @@
 #include <QJSEngine>
 #include <QObject>
 #include <QQmlEngine>
+#include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 
 /** The door of the vault: how it stands, what to say about it, and the ways in and out. */
@@ -19,6 +20,7 @@ class VaultService : public QObject {
     Q_PROPERTY(QString head READ head NOTIFY changed FINAL)
     Q_PROPERTY(QString body READ body NOTIFY changed FINAL)
     Q_PROPERTY(QString backupNote READ backupNote CONSTANT FINAL)
+    Q_PROPERTY(QVariantList news READ news NOTIFY newsChanged FINAL)
 
 public:
     enum class State {
@@ -45,6 +47,11 @@ public:
     /// That there is no second copy, until there is one.
     [[nodiscard]] QString backupNote() const;
 
+    /// What is not as usual with a vault that opens all the same: a list of {head, body}, until it has been read.
+    [[nodiscard]] QVariantList news() const { return m_news; }
+    void tell(const std::vector<sentences::Said>& said);
+    Q_INVOKABLE void newsRead();
+
     void create(steelyard::seal::SecretText passphrase, steelyard::seal::RecoveryCode code);
     /// Looks at the vault's folder anew.
     Q_INVOKABLE void look();
@@ -57,6 +64,7 @@ public:
 
 Q_SIGNALS:
     void changed();
+    void newsChanged();
     void opened();
     /// The last moment to save what is half entered.
     void closing();
@@ -71,6 +79,7 @@ private:
     Restart m_restart;
     State m_state = State::Looking;
     QString m_head, m_body;
+    QVariantList m_news;
 };
 
 /** The door as a type, for pages that are given one. */

@@ -116,6 +116,11 @@ sentences::Said refusal(const Told& told)
     return {};
 }
 
+sentences::Said reserveUsed()
+{
+    return {tr("Kept, with the last space there was."), tr("This device is full. Free some space now, or the next entry cannot be kept.")};
+}
+
 QString day(std::chrono::sys_days day, std::chrono::sys_days today)
 {
     const std::chrono::year_month_day date(day);

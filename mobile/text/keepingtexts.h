@@ -15,6 +15,8 @@ namespace keepingtexts {
 [[nodiscard]] QString deed(const steelyard::DeedDone& done, const steelyard::SeasonBook& book);
 /// What is wrong, and what to do next.
 [[nodiscard]] sentences::Said refusal(const steelyard::Told& told);
+/// That the reserve was used to keep it.
+[[nodiscard]] sentences::Said reserveUsed();
 /// "25 Nov", with the year where it is another one than today's.
 [[nodiscard]] QString day(std::chrono::sys_days day, std::chrono::sys_days today);
 

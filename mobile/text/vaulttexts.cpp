@@ -5,7 +5,8 @@
 
 #include <QCoreApplication>
 
-using steelyard::vault::Code;
+namespace vault = steelyard::vault;
+using vault::Code;
 
 namespace vaulttexts {
 
@@ -137,6 +138,30 @@ sentences::Said restartRefused()
 QString noBackupYet()
 {
     return tr("One device only, no backup yet");
+}
+
+std::vector<sentences::Said> found(const vault::Findings& findings, std::size_t unreadFormCount)
+{
+    using vault::WitnessState;
+    std::vector<sentences::Said> all;
+    const auto say = [&all](bool so, const QString& head, const QString& body) {
+        if (so)
+            all.push_back({head, body});
+    };
+    say(findings.witness == WitnessState::DatabaseBehind, tr("%1 entries that had been kept are missing.").arg(findings.entriesMissingCount),
+        tr("An older data file was put back, or the storage lost its newest part. Look through what you kept last, and enter again what is not there."));
+    say(findings.witness == WitnessState::Missing, tr("The list that shows missing entries is gone."),
+        tr("It has been written anew, and whether anything was missing before cannot be told. Look through what you kept last."));
+    say(findings.movedHere, tr("This vault comes from another install."),
+        tr("From now on it writes as a device of its own. Do not go on with the old copy as well: each would miss what the other keeps."));
+    say(findings.keyFileHealed, tr("One copy of the key file was damaged."),
+        tr("The other was whole, and the damaged one has been written anew. If this comes again the storage is failing: copy the vault's folder to another disk."));
+    say(findings.folderSynced, tr("Something may carry the vault's folder to other devices."),
+        tr("Two devices writing into one vault would ruin it. Lock, and move the folder to a place that stays here."));
+    say(findings.reserveMissing, tr("This device is as good as full."), tr("Free some space now, so that what you enter next can be kept."));
+    say(unreadFormCount > 0, tr("Half-typed forms of a newer app are here: %1.").arg(unreadFormCount),
+        tr("They stay as they are. Update the app to go on with them."));
+    return all;
 }
 
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/vault/refusal.h"
+#include "core/vault/snapshot.h"
 #include "mobile/text/sentences.h"
 
 /** Sentences about the vault: one for what is the matter, one for what to do next. */
@@ -14,5 +14,7 @@ namespace vaulttexts {
 [[nodiscard]] bool anotherTryHelps(steelyard::vault::Code code);
 [[nodiscard]] sentences::Said restartRefused();
 [[nodiscard]] QString noBackupYet();
+/// What opening found that is not as usual, the gravest first; and forms of a newer version that wait unread.
+[[nodiscard]] std::vector<sentences::Said> found(const steelyard::vault::Findings& findings, std::size_t unreadFormCount);
 
 }

@@ -61,6 +61,9 @@ void HouseholdTest::keptAndHalfTypedComeBack()
         house.door().lockNow();
         QTRY_COMPARE(restarts, 1);
     }
+    QFile copy(folder.filePath(QStringLiteral("vault/vault.key.2")));
+    QVERIFY(copy.open(QIODevice::ReadWrite) && copy.seek(100) && copy.putChar('?'));
+    copy.close();
     Household house(folders, [] { return true; }, seal::weakestStretch);
     house.door().look();
     QTRY_COMPARE(house.door().state(), VaultService::State::Locked);
@@ -73,6 +76,8 @@ void HouseholdTest::keptAndHalfTypedComeBack()
     AthleteEditor form;
     form.setDeskService(&house.desk());
     form.setBook(&house.book());
+    QCOMPARE(house.door().news().size(), 1);
+    QCOMPARE(house.door().news().front().toMap().value(QStringLiteral("head")).toString(), QStringLiteral("One copy of the key file was damaged."));
     QCOMPARE(form.name(), QStringLiteral("Bo, half typed"));
     QVERIFY(house.desk().desk().marks().bottom.has_value());
 }

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/qml/checker/deskfiller.h"
 
+#include "mobile/text/vaulttexts.h"
 #include "tests/mobile/laidout.h"
 #include "tests/mobile/people.h"
-
 #include "tests/core/numberedids.h"
-
 
 using namespace steelyard;
 using numberedids::numbered;
@@ -76,6 +75,15 @@ void DeskFiller::squad(BookService* book, int count) const
 {
     book->load({});
     people::fill(*book, count);
+}
+
+void DeskFiller::news(VaultService* vault) const
+{
+    steelyard::vault::Findings findings;
+    findings.witness = steelyard::vault::WitnessState::DatabaseBehind;
+    findings.entriesMissingCount = 12;
+    findings.keyFileHealed = findings.movedHere = findings.folderSynced = findings.reserveMissing = true;
+    vault->tell(vaulttexts::found(findings, 2));
 }
 
 QString DeskFiller::athleteId(BookService* book, int place) const

@@ -3,6 +3,7 @@
 
 #include "mobile/bookservice.h"
 #include "mobile/deskservice.h"
+#include "mobile/door/vaultservice.h"
 
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
@@ -23,6 +24,8 @@ public:
     Q_INVOKABLE void full(DeskService* desk) const;
     /// A book with so many people and nothing else.
     Q_INVOKABLE void squad(BookService* book, int count) const;
+    /// A vault that opened with everything unusual about it that can be.
+    Q_INVOKABLE void news(VaultService* vault) const;
     /// The id of the person of that place in the order of names.
     Q_INVOKABLE QString athleteId(BookService* book, int place) const;
 };

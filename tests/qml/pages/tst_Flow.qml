@@ -54,6 +54,30 @@ Item {
             testCase.leave(way.tag)
             testCase.compare(flow.depth, 1)
         }
+        function test_news_of_the_vault_comes_first_data() {
+            return [{tag: "esc"}, {tag: "back"}, {tag: "key"}]
+        }
+        function test_news_of_the_vault_comes_first(way) {
+            TheDeskFiller.news(TheVault)
+            testCase.compare(flow.depth, 2)
+            testCase.verify(testCase.part("news:0").head.includes("12 entries"))
+            if (way.tag === "key")
+                testCase.press("mainAction")
+            else
+                testCase.leave(way.tag)
+            testCase.compare(flow.depth, 1)
+            testCase.compare(TheVault.news.length, 0)
+        }
+        function test_news_of_the_vault_waits_for_a_form() {
+            testCase.press("barHere")
+            TheDeskFiller.news(TheVault)
+            testCase.compare(flow.depth, 2)
+            testCase.verify(testCase.part("field:bar"), "the form stands as it was")
+            testCase.leave("esc")
+            testCase.verify(testCase.part("news:0"), "now it comes")
+            testCase.leave("esc")
+            testCase.compare(flow.depth, 1)
+        }
         function test_back_at_a_place_ends_at_the_set_up_data() {
             return [{tag: "esc"}, {tag: "back"}]
         }

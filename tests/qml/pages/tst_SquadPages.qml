@@ -55,6 +55,10 @@ Item {
         SetupsPage { view: LiftsView { book: TheBook; athleteId: theEditor.athleteId } }
     }
     Component {
+        id: news
+        NewsPage { vault: TheVault }
+    }
+    Component {
         id: deeds
         DeedsPage { view: DeedsView { book: TheBook } }
     }
@@ -82,6 +86,7 @@ Item {
         function cleanup() {
             checker.clear()
             theEditor.throwDraft()
+            TheVault.newsRead()
         }
         function init() {
             testCase.reset()
@@ -111,6 +116,7 @@ Item {
                 {tag: "set-ups", component: setups, before: () => testCase.kept()},
                 {tag: "done lately, nothing", component: deeds, before: () => testCase.person(2, 0)},
                 {tag: "done lately", component: deeds, before: () => testCase.kept()},
+                {tag: "news of the vault", component: news, before: () => { TheVault.newsRead(); TheDeskFiller.news(TheVault) }},
                 {tag: "her marks, changed", component: marks, before: () => { testCase.person(3, 0); deskWork.take(theEditor.athleteId, 14) }},
                 {tag: "set-up, for her", component: setup, before: () => { testCase.person(3, 0); deskWork.take(theEditor.athleteId, 1) }},
                 {tag: "venue", component: venue, before: () => testCase.person(0, -1)},
