@@ -9,6 +9,7 @@
 #include <QDirIterator>
 #include <QTemporaryDir>
 
+#include <functional>
 #include <memory>
 
 using namespace steelyard;
@@ -46,6 +47,9 @@ private:
     void makeVault();
     void learnKeys();
     void keepSquad();
+    void unlock(const QByteArray& kind, const QByteArray& secret);
+    void seeAll();
+    void seeNothing();
     [[nodiscard]] Behind lock();
     [[nodiscard]] Sightings files() const;
 
@@ -119,7 +123,7 @@ void LockedMemoryTest::makeVault()
     m_app->perform("type second " + m_passphrase);
     QVERIFY2(m_app->trouble().isEmpty(), qPrintable(m_app->trouble()));
     const Sightings typed = memory();
-    QVERIFY2(typed.counts["passphrase"] > 0, typed.text());
+    QVERIFY2(typed.counts.value("passphrase") > 0, typed.text());
     m_app->perform("press mainAction");
     m_app->awaitPage("CodePage");
     m_code = m_app->recoveryCode();
@@ -134,7 +138,7 @@ void LockedMemoryTest::makeVault()
     QCOMPARE(symbols.size(), qsizetype(seal::RecoveryCode::symbolCount));
     m_canaries.addText("recovery code", symbols);
     const Sightings shown = memory();
-    QVERIFY2(shown.counts["recovery code"] > 0, shown.text());
+    QVERIFY2(shown.counts.value("recovery code") > 0, shown.text());
     m_app->perform("press mainAction");
     m_app->perform("copy code entry");
     m_app->perform("press mainAction");
@@ -201,15 +205,9 @@ void LockedMemoryTest::everyFormIsFound()
     QCOMPARE(m_canaries.findIn(word.chopped(1) + '?').total(), 0);
 }
 
-void LockedMemoryTest::nothingIsLeft()
+/// The whole squad and the keys have to be seen while the vault is open.
+void LockedMemoryTest::seeAll()
 {
-    makeVault();
-    if (!QTest::currentTestFailed())
-        learnKeys();
-    if (!QTest::currentTestFailed())
-        keepSquad();
-    if (QTest::currentTestFailed())
-        return;
     const Sightings open = memory();
     qInfo("open: %s", open.text().constData());
     QCOMPARE(open.unreadByteCount, qint64(0));
@@ -217,20 +215,58 @@ void LockedMemoryTest::nothingIsLeft()
         QVERIFY2(open.seen.contains(person.name) && open.seen.contains(person.squad) && open.seen.contains(person.notes), open.text());
     for (const char* kind : {"typed", "vault key", "data key"})
         QVERIFY2(open.counts.value(kind) > 0, kind);
+}
 
+/// A whole app is looked through, what it was started with, and a vault of fifty people; and nothing is seen.
+void LockedMemoryTest::seeNothing()
+{
     const Behind behind = lock();
     QVERIFY2(m_app->trouble().isEmpty(), qPrintable(m_app->trouble()));
     qInfo("locked: %s; files: %s", behind.memory.text().constData(), behind.files.text().constData());
     QCOMPARE(behind.processCount, 1);
     QCOMPARE(behind.memory.unreadByteCount, qint64(0));
     QCOMPARE(behind.files.unreadByteCount, qint64(0));
-    // a whole app was looked through, what it was started with, and a vault of fifty people
     QVERIFY(behind.memory.byteCount > 20'000'000);
     QVERIFY(behind.startedWith.byteCount > 100);
     QVERIFY(behind.files.byteCount > 50'000);
     QVERIFY2(behind.memory.total() == 0, behind.memory.text());
     QVERIFY2(behind.startedWith.total() == 0, behind.startedWith.text());
     QVERIFY2(behind.files.total() == 0, behind.files.text());
+}
+
+/// From the unlock page, where the secret has to be seen as long as it stands in the field, to the list of the squad.
+void LockedMemoryTest::unlock(const QByteArray& kind, const QByteArray& secret)
+{
+    m_app->perform("type entry " + secret);
+    QVERIFY2(m_app->trouble().isEmpty(), qPrintable(m_app->trouble()));
+    const Sightings typed = memory();
+    QVERIFY2(typed.counts.value(kind) > 0, typed.text());
+    m_app->perform("press mainAction");
+    m_app->awaitPage("SetupPage");
+    m_app->perform("place 0");
+    QVERIFY2(m_app->trouble().isEmpty(), qPrintable(m_app->trouble()));
+}
+
+/// After the vault was made, after it was unlocked by the passphrase, and by the recovery code.
+void LockedMemoryTest::nothingIsLeft()
+{
+    makeVault();
+    const std::vector<std::function<void()>> rest = {
+        [this] { learnKeys(); },
+        [this] { keepSquad(); },
+        [this] { seeAll(); },
+        [this] { seeNothing(); },
+        [this] { unlock("passphrase", m_passphrase); },
+        [this] { seeAll(); },
+        [this] { seeNothing(); },
+        [this] { m_app->perform("press otherWay"); },
+        [this] { unlock("recovery code", m_code); },
+        [this] { seeAll(); },
+        [this] { seeNothing(); },
+    };
+    for (const auto& step : rest)
+        if (!QTest::currentTestFailed())
+            step();
 }
 
 void LockedMemoryTest::mistakesAreNoticed_data()
