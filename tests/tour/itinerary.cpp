@@ -63,6 +63,8 @@ std::vector<Stop> itinerary()
     squad("set-ups-kept", "SetupsPage", 3, deeds("place 0, row 0, press lifts, press lift:1, press mainAction, press keepSetup, place 0, row 0, press setups")).everywhere = true;
     squad("done-lately-nothing", "DeedsPage", 3, deeds("place 0, press deeds"));
     squad("done-lately", "DeedsPage", 3, deeds("place 0, row 0, press lifts, press lift:1, press mainAction, press keepSetup, place 0, press deeds")).everywhere = true;
+    Stop& news = squad("news-of-the-vault", "NewsPage", 3, {});
+    news.news = news.everywhere = true;
     squad("venue-new", "VenuePage", 0, deeds("press hangMore, press newVenue")).everywhere = true;
 
     stop("set-up-empty", empty, "SetupPage").everywhere = true;

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "mobile/text/vaulttexts.h"
 #include "mobile/typeface.h"
 #include "tests/mobile/laidout.h"
 #include "tests/mobile/people.h"
@@ -116,6 +117,14 @@ public:
     [[nodiscard]] int pictures() const { return m_pictures; }
 
 private:
+    static steelyard::vault::Findings unusual()
+    {
+        steelyard::vault::Findings findings;
+        findings.witness = steelyard::vault::WitnessState::DatabaseBehind;
+        findings.entriesMissingCount = 12;
+        findings.keyFileHealed = findings.reserveMissing = true;
+        return findings;
+    }
     void put(const Look& look)
     {
         m_house.preferences.setTheme(look.theme);
@@ -128,6 +137,7 @@ private:
             m_troubles << picture + QStringLiteral(": no set-up ") + stop.season;
             return false;
         }
+        m_house.door.newsRead();
         // the door forgets how far somebody got once the vault has been open
         m_house.open();
         if (stop.look) {
@@ -142,6 +152,8 @@ private:
         auto* flow = m_window.property("flow").value<QObject*>();
         if (!stop.look)
             QMetaObject::invokeMethod(flow, "go", Q_ARG(int, flow->property("kitPlace").toInt()));
+        if (stop.news)
+            m_house.door.tell(vaulttexts::found(unusual(), 2));
         m_hand.settle(1);
         for (const QString& deed : stop.deeds)
             if (const QString trouble = m_hand.perform(deed); !trouble.isEmpty()) {
