@@ -62,7 +62,8 @@ void HouseholdTest::keptAndHalfTypedComeBack()
         QTRY_COMPARE(restarts, 1);
     }
     QFile copy(folder.filePath(QStringLiteral("vault/vault.key.2")));
-    QVERIFY(copy.open(QIODevice::ReadWrite) && copy.seek(100) && copy.putChar('?'));
+    char byte = 0;
+    QVERIFY(copy.open(QIODevice::ReadWrite) && copy.seek(100) && copy.getChar(&byte) && copy.seek(100) && copy.putChar(static_cast<char>(~byte)));
     copy.close();
     Household house(folders, [] { return true; }, seal::weakestStretch);
     house.door().look();
