@@ -1,17 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/editors/fieldeditor.h"
 
+#include "mobile/follow.h"
 #include "mobile/text/say.h"
 
 void FieldEditor::setDeskService(DeskService* desk)
 {
-    if (m_desk == desk)
+    if (!follow(this, m_desk, desk, &FieldEditor::refresh))
         return;
-    if (m_desk)
-        m_desk->disconnect(this);
-    m_desk = desk;
-    if (m_desk)
-        connect(m_desk, &DeskService::changed, this, &FieldEditor::refresh);
     Q_EMIT deskChanged();
     refresh();
 }

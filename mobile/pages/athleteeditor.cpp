@@ -4,6 +4,7 @@
 #include "core/work/keeping/fitness.h"
 #include "core/work/keeping/keepathlete.h"
 #include "core/work/keeping/putright.h"
+#include "mobile/follow.h"
 #include "mobile/text/keepingtexts.h"
 #include "mobile/text/say.h"
 
@@ -13,13 +14,8 @@ using namespace steelyard;
 
 void AthleteEditor::setBook(BookService* book)
 {
-    if (m_book == book)
+    if (!follow(this, m_book, book, [this] { refresh(); }))
         return;
-    if (m_book)
-        m_book->disconnect(this);
-    m_book = book;
-    if (m_book)
-        connect(m_book, &BookService::changed, this, [this] { refresh(); });
     Q_EMIT bookChanged();
     refresh();
 }

@@ -2,19 +2,15 @@
 #include "mobile/pages/deedsview.h"
 
 #include "core/work/keeping/undo.h"
+#include "mobile/follow.h"
 #include "mobile/text/keepingtexts.h"
 
 using namespace steelyard;
 
 void DeedsView::setBook(BookService* book)
 {
-    if (m_book == book)
+    if (!follow(this, m_book, book, &DeedsView::refresh))
         return;
-    if (m_book)
-        m_book->disconnect(this);
-    m_book = book;
-    if (m_book)
-        connect(m_book, &BookService::changed, this, &DeedsView::refresh);
     refresh();
 }
 

@@ -4,6 +4,7 @@
 #include "core/work/keeping/keepathlete.h"
 #include "core/work/keeping/keepsetup.h"
 #include "core/work/keeping/keepvenue.h"
+#include "mobile/follow.h"
 #include "mobile/text/keepingtexts.h"
 
 #include <QCborMap>
@@ -28,26 +29,16 @@ RecordId idOf(const QString& hex)
 
 void DeskWork::setDesk(DeskService* desk)
 {
-    if (m_desk == desk)
+    if (!follow(this, m_desk, desk, &DeskWork::changed))
         return;
-    if (m_desk)
-        m_desk->disconnect(this);
-    m_desk = desk;
-    if (m_desk)
-        connect(m_desk, &DeskService::changed, this, &DeskWork::changed);
     Q_EMIT sourcesChanged();
     recall();
 }
 
 void DeskWork::setBook(BookService* book)
 {
-    if (m_book == book)
+    if (!follow(this, m_book, book, &DeskWork::refresh))
         return;
-    if (m_book)
-        m_book->disconnect(this);
-    m_book = book;
-    if (m_book)
-        connect(m_book, &BookService::changed, this, &DeskWork::refresh);
     Q_EMIT sourcesChanged();
     recall();
 }
@@ -146,16 +137,11 @@ void DeskWork::open(const QString& setupId)
     m_setup = saved->id;
     remember();
     layKit();
-    // a copy, as what is told of a change may read the book anew
-    const SetupRecord setup = saved->setup;
+    // what is no longer in the kit cannot hang
+    SetupRecord setup = saved->setup;
     Desk& desk = m_desk->desk();
-    desk.setMarks(keptMarks());
-    while (!desk.setup().hung.empty())
-        desk.takeOff(desk.setup().hung.size() - 1);
-    desk.setBar(setup.bar);
-    for (const HungRecord& hung : setup.hung)
-        if (desk.item(hung.item))
-            desk.hang(hung);
+    std::erase_if(setup.hung, [&desk](const HungRecord& hung) { return !desk.item(hung.item); });
+    desk.lay(keptMarks(), std::move(setup));
     Q_EMIT changed();
 }
 

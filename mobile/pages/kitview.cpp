@@ -3,6 +3,7 @@
 
 #include "core/measure/rounding.h"
 #include "core/work/measuredkit.h"
+#include "mobile/follow.h"
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
 
@@ -10,13 +11,8 @@ using namespace steelyard;
 
 void KitView::setDesk(DeskService* desk)
 {
-    if (m_desk == desk)
+    if (!follow(this, m_desk, desk, &KitView::refresh))
         return;
-    if (m_desk)
-        m_desk->disconnect(this);
-    m_desk = desk;
-    if (m_desk)
-        connect(m_desk, &DeskService::changed, this, &KitView::refresh);
     Q_EMIT deskChanged();
     refresh();
 }

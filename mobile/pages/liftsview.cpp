@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/pages/liftsview.h"
 
+#include "mobile/follow.h"
 #include "mobile/text/keepingtexts.h"
 #include "mobile/text/say.h"
 
@@ -19,13 +20,8 @@ QString marksFact(const BarMarks& marks)
 
 void LiftsView::setBook(BookService* book)
 {
-    if (m_book == book)
+    if (!follow(this, m_book, book, &LiftsView::refresh))
         return;
-    if (m_book)
-        m_book->disconnect(this);
-    m_book = book;
-    if (m_book)
-        connect(m_book, &BookService::changed, this, &LiftsView::refresh);
     refresh();
 }
 

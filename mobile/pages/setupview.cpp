@@ -1,19 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/pages/setupview.h"
 
+#include "mobile/follow.h"
 #include "mobile/pages/setuptexts.h"
 
 #include <utility>
 
 void SetupView::setDesk(DeskService* desk)
 {
-    if (m_desk == desk)
+    if (!follow(this, m_desk, desk, &SetupView::refresh))
         return;
-    if (m_desk)
-        m_desk->disconnect(this);
-    m_desk = desk;
-    if (m_desk)
-        connect(m_desk, &DeskService::changed, this, &SetupView::refresh);
     Q_EMIT deskChanged();
     refresh();
 }

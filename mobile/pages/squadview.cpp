@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/pages/squadview.h"
 
+#include "mobile/follow.h"
+
 #include <QSet>
 
 using namespace steelyard;
@@ -43,13 +45,8 @@ QString markFact(const Athlete& athlete)
 
 void SquadView::setBook(BookService* book)
 {
-    if (m_book == book)
+    if (!follow(this, m_book, book, &SquadView::refresh))
         return;
-    if (m_book)
-        m_book->disconnect(this);
-    m_book = book;
-    if (m_book)
-        connect(m_book, &BookService::changed, this, &SquadView::refresh);
     Q_EMIT bookChanged();
     refresh();
 }
