@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Controls.Basic
+import Steelyard.Model
+import Steelyard.Pages.Kit
+
+/** The pages of set-up and kit, and where each leads. */
+QtObject {
+    id: root
+
+    required property PageStack stack
+    required property DeskWork work
+    readonly property BarEditor loadEditor: BarEditor { desk: TheDesk }
+    readonly property HangEditor hanger: HangEditor { desk: TheDesk }
+    readonly property Component setup: Component {
+        SetupPage {
+            view: SetupView { desk: TheDesk }
+            work: root.work
+            places: root.stack.places
+            place: root.stack.kitPlace
+            onPlaceChosen: index => root.stack.go(index); onBackRequested: root.stack.back()
+            onMarksRequested: root.marksRequested(); onBarRequested: root.stack.show(root.bar); onMoreRequested: root.stack.show(root.things)
+            onNumberRequested: key => root.stack.key(root.loadEditor, key)
+            onHungRequested: row => root.stack.show(root.hanging, {row: row})
+            onWhoRequested: root.stack.go(root.stack.squadPlace)
+        }
+    }
+    readonly property Component venue: Component {
+        VenuePage {
+            work: root.work
+            onBackRequested: root.stack.back(); onDone: root.stack.back()
+        }
+    }
+    readonly property Component bar: Component {
+        BarPage {
+            id: bar
+            editor: BarEditor { desk: TheDesk }
+            onBackRequested: root.stack.back()
+            onNumberRequested: key => root.stack.key(bar.editor, key)
+        }
+    }
+    readonly property Component things: Component {
+        ThingsPage {
+            id: things
+            view: KitView { desk: TheDesk }
+            work: root.work
+            onVenueRequested: root.stack.show(root.venue)
+            onBackRequested: root.stack.back()
+            onHangRequested: itemId => root.hang(itemId)
+            onMeasureRequested: (itemId, chain) => root.measure(itemId, chain)
+            StackView.onActivating: things.view.refresh()
+        }
+    }
+    readonly property Component hanging: Component {
+        HangPage {
+            id: hang
+            property int row: -1
+            editor: HangEditor { desk: TheDesk; row: hang.row }
+            onBackRequested: root.stack.home(); onDone: root.stack.home()
+            onNumberRequested: key => root.stack.key(hang.editor, key)
+            onMeasureRequested: root.measure(hang.editor.itemId, hang.editor.chain)
+        }
+    }
+    readonly property Component chain: Component {
+        ChainPage {
+            id: chain
+            property string itemId: ""
+            editor: ChainEditor { desk: TheDesk; book: TheBook; venueId: root.work.venueId; itemId: chain.itemId }
+            onBackRequested: root.stack.back(); onDone: root.stack.back()
+            onNumberRequested: key => root.stack.key(chain.editor, key)
+        }
+    }
+    readonly property Component band: Component {
+        BandPage {
+            id: band
+            property string itemId: ""
+            editor: BandEditor { desk: TheDesk; book: TheBook; venueId: root.work.venueId; itemId: band.itemId }
+            onBackRequested: root.stack.back(); onDone: root.stack.back()
+            onNumberRequested: key => root.stack.key(band.editor, key)
+        }
+    }
+    signal marksRequested()
+
+    function hang(itemId: string) {
+        const row = root.hanger.hang(itemId)
+        if (row >= 0)
+            root.stack.show(root.hanging, {row: row})
+    }
+    function measure(itemId: string, chain: bool) {
+        root.stack.show(chain ? root.chain : root.band, {itemId: itemId})
+    }
+}

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import Steelyard.Model
+import Steelyard.Pages.Squad
+
+/** The pages of the people, and where each leads. */
+QtObject {
+    id: root
+
+    required property PageStack stack
+    required property DeskWork work
+    readonly property Component squad: Component {
+        SquadPage {
+            view: SquadView { book: TheBook }
+            places: root.stack.places
+            place: root.stack.squadPlace
+            onPlaceChosen: index => root.stack.go(index); onBackRequested: root.stack.back()
+            onAthleteRequested: athleteId => root.stack.show(root.athlete, {athleteId: athleteId})
+            onAddRequested: root.stack.show(root.athlete)
+            onPreferencesRequested: root.stack.show(root.preferences); onDeedsRequested: root.stack.show(root.deeds)
+            onLockRequested: TheVault.lockNow()
+        }
+    }
+    readonly property Component athlete: Component {
+        AthletePage {
+            id: athlete
+            property string athleteId: ""
+            editor: AthleteEditor { desk: TheDesk; book: TheBook; athleteId: athlete.athleteId }
+            onBackRequested: root.stack.back()
+            onNumberRequested: key => root.stack.key(athlete.editor, key)
+            onLiftsRequested: root.stack.show(root.lifts, {athleteId: athlete.editor.athleteId})
+            onSetupsRequested: root.stack.show(root.setups, {athleteId: athlete.editor.athleteId})
+            onAgreementRequested: root.stack.show(root.agreement, {editor: athlete.editor}); onRemoveRequested: root.stack.show(root.takeOut, {editor: athlete.editor})
+        }
+    }
+    readonly property Component agreement: Component {
+        AgreementPage { onBackRequested: root.stack.back(); onDone: root.stack.back() }
+    }
+    readonly property Component takeOut: Component {
+        TakeOutPage { onBackRequested: root.stack.back(); onDone: root.stack.home() }
+    }
+    readonly property Component lifts: Component {
+        LiftsPage {
+            id: lifts
+            property string athleteId: ""
+            view: LiftsView { book: TheBook; athleteId: lifts.athleteId }
+            onBackRequested: root.stack.back()
+            onLiftRequested: lift => {
+                root.work.take(lifts.athleteId, lift)
+                root.stack.show(root.marks)
+            }
+        }
+    }
+    readonly property Component setups: Component {
+        SetupsPage {
+            id: setups
+            property string athleteId: ""
+            view: LiftsView { book: TheBook; athleteId: setups.athleteId }
+            onBackRequested: root.stack.back()
+            onSetupRequested: setupId => {
+                root.work.open(setupId)
+                root.stack.go(root.stack.kitPlace)
+            }
+        }
+    }
+    readonly property Component deeds: Component {
+        DeedsPage { view: DeedsView { book: TheBook } onBackRequested: root.stack.back() }
+    }
+    readonly property Component marks: Component {
+        MarksPage {
+            id: marks
+            editor: MarksEditor { desk: TheDesk }
+            work: root.work
+            onBackRequested: root.stack.back()
+            onNumberRequested: key => root.stack.key(marks.editor, key)
+            onDone: root.stack.go(root.stack.kitPlace)
+        }
+    }
+    readonly property Component preferences: Component {
+        PreferencesPage { onBackRequested: root.stack.back() }
+    }
+}
