@@ -26,11 +26,13 @@ struct ChainMeasurement {
     bool operator==(const ChainMeasurement&) const = default;
 };
 
-/// One hanging of known mass on a band; a point left out stays on record and off the fit.
+/// One hanging of known mass on a band; a point left out stays on record and off the fit. Read on the way back, with the load taken
+/// off piece by piece, a band is longer under the same mass: those are kept apart and off the fit.
 struct BandHanging {
     std::optional<Mass> mass;
     std::optional<Length> length;
     bool leftOut = false;
+    bool unloading = false;
     bool operator==(const BandHanging&) const = default;
 };
 

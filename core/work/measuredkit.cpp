@@ -9,7 +9,17 @@ namespace {
 
 Error missing(const char* what) { return {Refusal::NotThere, what}; }
 
-bool onFit(const BandHanging& h) { return h.mass && h.length && !h.leftOut; }
+bool counts(const BandHanging& h, bool unloading) { return h.mass && h.length && !h.leftOut && h.unloading == unloading; }
+bool onFit(const BandHanging& h) { return counts(h, false); }
+
+std::vector<BandPoint> pointsOf(const BandMeasurement& measurement, bool unloading)
+{
+    std::vector<BandPoint> points;
+    for (const BandHanging& h : measurement.hangings)
+        if (counts(h, unloading))
+            points.push_back({*h.length, weight(*h.mass)});
+    return points;
+}
 
 }
 
@@ -49,11 +59,12 @@ Result<Chain> chainFrom(const ChainMeasurement& m, SourceId source)
 
 std::vector<BandPoint> pointsOnFit(const BandMeasurement& measurement)
 {
-    std::vector<BandPoint> points;
-    for (const BandHanging& h : measurement.hangings)
-        if (onFit(h))
-            points.push_back({*h.length, weight(*h.mass)});
-    return points;
+    return pointsOf(measurement, false);
+}
+
+std::vector<BandPoint> pointsOnTheWayBack(const BandMeasurement& measurement)
+{
+    return pointsOf(measurement, true);
 }
 
 Result<BandFit> bandFitFrom(const BandMeasurement& measurement)

@@ -14,8 +14,10 @@ namespace steelyard {
 /// The chain that a measurement makes; the refusal names the entry that is missing or wrong.
 [[nodiscard]] Result<Chain> chainFrom(const ChainMeasurement& measurement, SourceId source = ownSource);
 
-/// The points of a band that are on its fit: both numbers there, not left out.
+/// The points of a band that are on its fit: both numbers there, not left out, read while the load went on.
 [[nodiscard]] std::vector<BandPoint> pointsOnFit(const BandMeasurement& measurement);
+/// Those read while it came off again.
+[[nodiscard]] std::vector<BandPoint> pointsOnTheWayBack(const BandMeasurement& measurement);
 
 /// The fit that a band's measurement makes, by its own model or the best.
 [[nodiscard]] Result<BandFit> bandFitFrom(const BandMeasurement& measurement);

@@ -54,6 +54,7 @@ std::optional<BandHanging> hangingIn(RecordReader reader)
     hanging.mass = reader.mass(1);
     hanging.length = reader.length(2);
     hanging.leftOut = reader.flag(3);
+    hanging.unloading = reader.flag(4);
     return ifRead(reader, hanging);
 }
 
@@ -61,7 +62,7 @@ Content bandContent(const BandMeasurement& band, const VaultSettings& typedIn)
 {
     std::vector<Content> hangings;
     for (const BandHanging& h : band.hangings)
-        hangings.push_back(RecordWriter(typedIn).mass(1, h.mass).length(2, h.length).flag(3, h.leftOut).content());
+        hangings.push_back(RecordWriter(typedIn).mass(1, h.mass).length(2, h.length).flag(3, h.leftOut).flag(4, h.unloading).content());
     RecordWriter writer(typedIn);
     writer.length(1, band.rest).list(2, hangings);
     if (band.model)

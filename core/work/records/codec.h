@@ -18,7 +18,7 @@ namespace steelyard {
 ///   body size       1 mass · 2 height; the day is the entry's
 ///   measurement     1 item · 2 chain, or 3 band
 ///   chain           1 by (1 weighed, 2 gauged) · 2 length · 3 mass · 4 scale step · 5 wire · 6 pitch · 7 inner width
-///   band            1 rest · 2 list of hangings (1 mass · 2 length · 3 true when left out) · 3 model (1 line, 2 quadratic, 3 rubber)
+///   band            1 rest · 2 list of hangings (1 mass · 2 length · 3 true when left out · 4 true on the way back) · 3 model (1 line, 2 quadratic, 3 rubber)
 ///   load            1 bar · 2 list of what hangs
 ///   bar             1 bar · 2 true when entered · 3 collars · 4 wanted · 5 plates (1 as marked, 2 unweighed)
 ///                   6 list of stock (1 mass · 2 diameter · 3 thickness · 4 count) · 7 sleeve

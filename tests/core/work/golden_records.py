@@ -38,6 +38,8 @@ RECORDS = {
     "bodySizeInPounds": {1: typed("135.5", "lb")},
     "chain": {1: record(7), 2: {1: 2, 2: typed("180", "cm"), 5: typed("16", "mm"), 6: typed("45", "mm"), 7: typed("21.6", "mm")}},
     "band": {1: record(7), 3: {1: typed("100", "cm"), 2: [{1: typed("5", "kg"), 2: typed("115", "cm")}, {1: typed("7.5", "kg"), 3: True}], 3: 3}},
+    "bandReadBothWays": {1: record(7), 3: {1: typed("100", "cm"), 2: [{1: typed("5", "kg"), 2: typed("115", "cm")},
+                                                                      {1: typed("5", "kg"), 2: typed("118", "cm"), 4: True}]}},
     "load": {1: {1: typed("20", "kg"), 2: True, 3: typed("0.5", "kg"), 4: typed("60", "kg"), 5: 1,
                  6: [{1: typed("20", "kg"), 2: typed("450", "mm"), 3: typed("40", "mm"), 4: 2}], 7: typed("42", "cm")},
              2: HUNG},

@@ -44,6 +44,14 @@ BandMeasurement band()
     return b;
 }
 
+BandMeasurement bandReadBothWays()
+{
+    BandMeasurement b;
+    b.rest = metres(1);
+    b.hangings = {{kilograms(5), metres(1.15), false, false}, {kilograms(5), metres(1.18), false, true}};
+    return b;
+}
+
 SetupRecord load()
 {
     SetupRecord s;
@@ -108,6 +116,7 @@ void RecordCodecTest::bytesOfVersion1_data()
     row("body size in pounds", contentOf(BodySize{{}, {}, pounds(135.5), std::nullopt}, imperial), recordsversion1::bodySizeInPounds);
     row("chain", contentOf(MeasurementRecord{{}, samples::numbered(7), {}, samples::gauged()}, metric), recordsversion1::chain);
     row("band", contentOf(MeasurementRecord{{}, samples::numbered(7), {}, band()}, metric), recordsversion1::band);
+    row("band read both ways", contentOf(MeasurementRecord{{}, samples::numbered(7), {}, bandReadBothWays()}, metric), recordsversion1::bandReadBothWays);
     row("load", contentOf(load(), metric), recordsversion1::load);
     row("acknowledgement", contentOf(acknowledgement()), recordsversion1::acknowledgement);
 }
@@ -127,6 +136,7 @@ void RecordCodecTest::readAgain()
     QVERIFY((bodySizeIn(fromHex(recordsversion1::bodySize)) == BodySize{{}, {}, kilograms(61.5), metres(1.72)}));
     QVERIFY((measurementIn(fromHex(recordsversion1::chain)) == MeasurementRecord{{}, samples::numbered(7), {}, samples::gauged()}));
     QVERIFY((measurementIn(fromHex(recordsversion1::band)) == MeasurementRecord{{}, samples::numbered(7), {}, band()}));
+    QVERIFY((measurementIn(fromHex(recordsversion1::bandReadBothWays)) == MeasurementRecord{{}, samples::numbered(7), {}, bandReadBothWays()}));
     QVERIFY(loadIn(fromHex(recordsversion1::load)) == load());
     QVERIFY(acknowledgementIn(fromHex(recordsversion1::acknowledgement)) == acknowledgement());
 }

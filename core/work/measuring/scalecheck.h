@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/measure/result.h"
+#include "core/measure/units.h"
+
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace steelyard {
+
+/// A scale read with a known mass on it.
+struct ScaleReading {
+    Mass known, read;
+    bool operator==(const ScaleReading&) const = default;
+};
+
+/// A hanging scale as it was checked: what it shows empty, its step, and readings under known masses.
+struct ScaleMeasurement {
+    std::optional<Mass> empty, step;
+    std::vector<ScaleReading> readings;
+    bool operator==(const ScaleMeasurement&) const = default;
+};
+
+/// What the check says of the scale.
+struct ScaleCheck {
+    Mass zero;      ///< shown with nothing on it
+    Mass worst;     ///< greatest error against a known mass, with its sign, the zero taken off
+    Mass worstAt;   ///< under which mass
+    /// Half-width to reckon with: the greatest error, or half a step where that is more. It goes into `√(d²/12 + a²/3)`.
+    Mass accuracy;
+    Mass knownUpTo; ///< heaviest mass it was checked with
+    bool good = false; ///< within a step, or half a per cent of the load where that is more (our choice)
+};
+
+/// Refuses a missing step or zero, steps and masses that are not above 0, no reading at all, and readings that are not finite.
+[[nodiscard]] Result<ScaleCheck> checked(const ScaleMeasurement& scale);
+
+/// Iron on a scale beside the mark on it: bar, plates of one kind, a lead strap.
+struct WeighedIron {
+    std::optional<Mass> marked, read, step, accuracy;
+    int count = 1; ///< of the same kind, on the scale together
+    bool operator==(const WeighedIron&) const = default;
+};
+
+/// What weighing says of the mark.
+struct IronCheck {
+    Mass each, u;       ///< mass of one, standard uncertainty
+    Mass offMark;       ///< weighed minus marked
+    double offShare = 0;
+    bool clear = false; ///< further off than the scale can be wrong (95 %)
+};
+
+/// The mass of one of `count`, `u = √(d²/12 + a²/3)/count` for all read at once. Refuses what is missing or not above 0.
+[[nodiscard]] Result<IronCheck> checked(const WeighedIron& iron);
+
+}
