@@ -7,6 +7,7 @@
 #include "mobile/typeface.h"
 
 #include <QApplication>
+#include <QJSValue>
 #include <QQmlComponent>
 #include <QQmlEngine>
 #include <QQuickWindow>
@@ -35,21 +36,38 @@ void lockWhenIdle(IdleWatch& idle, VaultService& door)
     QObject::connect(&door, &VaultService::changed, &idle, [&] { door.state() == VaultService::State::Open ? idle.start() : idle.stop(); });
 }
 
-/// The first picture is of a page, and which one depends on the vault.
-void awaitLook(VaultService& door)
+/// Lets everything go on until something is so.
+template <typename Condition>
+void await(Condition so)
 {
-    while (door.state() == VaultService::State::Looking)
+    while (!so())
         QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
+}
+
+/// A page of the app, by its name in the folder of the window.
+QUrl document(const char* name)
+{
+    return QUrl(QStringLiteral("qrc:/qt/qml/Steelyard/Ui/") + QLatin1String(name));
+}
+
+/// What the window says that its first page is written in.
+QList<QFont> firstFonts(const QObject& window)
+{
+    QList<QFont> fonts;
+    for (const QVariant& font : window.property("firstFonts").value<QJSValue>().toVariant().toList())
+        fonts.append(font.value<QFont>());
+    return fonts;
 }
 
 }
 
 int main(int argc, char* argv[])
 {
+    auto fonts = typeface::listing();
     QApplication app(argc, argv); // Qt Charts draws with widgets
     QApplication::setApplicationName(QStringLiteral("Steelyard"));
     QApplication::setOrganizationName(QStringLiteral("Steelyard"));
-    typeface::Coming face;
+    typeface::Coming face(std::move(fonts));
     if (!steelyard::seal::start()) {
         std::fputs("this system gives no randomness, or no memory for keys\n", stderr);
         return 1;
@@ -71,14 +89,19 @@ int main(int argc, char* argv[])
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     bool warned = false;
     QObject::connect(&engine, &QQmlEngine::warnings, &app, [&warned](const auto&) { warned = true; });
-    QQmlComponent main(&engine, QUrl(QStringLiteral("qrc:/qt/qml/Steelyard/Ui/Main.qml")));
-    face.wait();
-    awaitLook(household.door());
-    const std::unique_ptr<QObject> window(main.create());
+    QQmlComponent main(&engine, document("Main.qml"));
+    // the pages load beside the typeface and the look at the vault, and the window waits for all three
+    const QQmlComponent pages(&engine, document("DoorFlow.qml"), QQmlComponent::Asynchronous);
+    const std::unique_ptr<QObject> window(main.createWithInitialProperties({{QStringLiteral("begun"), false}}));
     if (!window) {
         std::fputs(qPrintable(main.errorString()), stderr);
         return 1;
     }
+    await([&] { return face.there(); });
+    face.wait();
+    typeface::draw(firstFonts(*window));
+    await([&] { return !pages.isLoading() && household.door().state() != VaultService::State::Looking; });
+    window->setProperty("begun", true);
     if (QApplication::arguments().contains(QStringLiteral("--first-frame")))
         sayFirstFrame(window.get());
     const bool selfTest = QApplication::arguments().contains(QStringLiteral("--self-test"));

@@ -7,11 +7,15 @@ import Steelyard.Theme
 Window {
     id: root
 
+    /** False as long as what the first page needs is still on its way. */
+    property bool begun: true
+    readonly property var firstFonts: [root.letters(Theme.title, Theme.strong), root.letters(Theme.act, Theme.strong), root.letters(Theme.body, Theme.plain),
+        root.letters(Theme.body, Theme.strong), root.letters(Theme.act, Theme.plain), root.letters(Theme.note, Theme.plain)]
     readonly property Item flow: (pages.item ? pages.item : door.item) as Item
 
     width: Theme.firstWidth
     height: Theme.firstHeight
-    visible: true
+    visible: root.begun
     title: qsTr("Steelyard")
     color: Theme.role.paper
 
@@ -37,7 +41,7 @@ Window {
     Loader {
         id: door
         anchors.fill: parent
-        active: TheVault.state !== VaultService.Open
+        active: root.begun && TheVault.state !== VaultService.Open
         focus: active
         source: active ? "DoorFlow.qml" : ""
     }
@@ -48,5 +52,9 @@ Window {
         active: TheVault.state === VaultService.Open
         focus: active
         source: active ? "PageFlow.qml" : ""
+    }
+
+    function letters(size: int, weight: int): font {
+        return Qt.font({family: Theme.face, pixelSize: size, weight: weight})
     }
 }

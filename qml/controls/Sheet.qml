@@ -5,12 +5,9 @@ import Steelyard.Keys
 import Steelyard.Theme
 
 /** A page: head, scrolling body, keys that stay, places; on a phone's side the keys stand beside the body. */
-FocusScope {
+Leaf {
     id: root
 
-    property string heading: ""
-    property string under: ""
-    property string back: ""
     property bool bar: true
     property var places: []
     property int place: 0
@@ -29,27 +26,18 @@ FocusScope {
     readonly property real footWidth: root.beside ? Math.round(root.width * root.footShare) : root.width
     // large text: what is only explained scrolls with the page, and a low page scrolls its heading too
     readonly property bool headed: !(Theme.low && Theme.stacked)
-    readonly property bool overflowing: flick.contentHeight > flick.height + Theme.line
-    readonly property Item focused: Window.activeFocusItem
+    readonly property alias overflowing: flick.overflowing
     // the software renderer of 6.4 paints a Shape unclipped once it is scrolled fully out of its clip: at each turn
     // head and foot are painted anew over it, and only a changed property makes them so
     property bool turned: false
     readonly property real repaint: root.turned ? 0.01 : 0
 
-    signal backRequested
     signal placeChosen(int index)
 
-    focus: true
-    Keys.onEscapePressed: event => root.leave(event)
-    Keys.onBackPressed: event => root.leave(event)
-    Keys.onPressed: event => root.page(event)
-    onFocusedChanged: root.show(root.focused)
+    bodyView: flick
+    footView: footFlick
 
-    Rectangle {
-        anchors.fill: parent
-        color: Theme.role.paper
-    }
-    Flickable {
+    Scroller {
         id: flick
         anchors {
             top: head.bottom; bottom: root.beside ? placesBox.top : footBox.top
@@ -59,8 +47,6 @@ FocusScope {
         }
         clip: true
         contentHeight: column.y + column.height + Theme.apart
-        boundsBehavior: Flickable.StopAtBounds
-        interactive: contentHeight > height
         onContentYChanged: root.turned = !root.turned
         onContentHeightChanged: root.turned = !root.turned
 
@@ -119,7 +105,7 @@ FocusScope {
         color: Theme.role.paper
         radius: root.repaint
 
-        Flickable {
+        Scroller {
             id: footFlick
             anchors {
                 fill: parent
@@ -128,9 +114,7 @@ FocusScope {
                 rightMargin: root.beforeHand ? 0 : Theme.edgeGap
             }
             contentHeight: footColumn.height
-            interactive: contentHeight > height
             clip: interactive
-            boundsBehavior: Flickable.StopAtBounds
 
             ColumnLayout {
                 id: footColumn
@@ -160,32 +144,5 @@ FocusScope {
             place: root.place
             onChosen: index => root.placeChosen(index)
         }
-    }
-
-    /** Arrow, Back and Esc: one signal. */
-    function leave(event: var) {
-        event.accepted = true
-        root.backRequested()
-    }
-    function page(event: var) {
-        const step = event.key === Qt.Key_PageDown ? flick.height : event.key === Qt.Key_PageUp ? -flick.height : 0
-        event.accepted = step !== 0
-        flick.contentY = Math.max(0, Math.min(flick.contentHeight - flick.height, flick.contentY + 0.8 * step))
-    }
-    /** Scrolls what has the keyboard into sight. */
-    function show(item: Item) {
-        for (let up = item; up; up = up.parent)
-            if (up === flick.contentItem)
-                return root.reveal(item, flick)
-            else if (up === footFlick.contentItem)
-                return root.reveal(item, footFlick)
-    }
-    function reveal(item: Item, view: Flickable) {
-        const top = item.mapToItem(view.contentItem, 0, 0).y - Theme.apart
-        const bottom = top + item.height + 2 * Theme.apart
-        if (top < view.contentY)
-            view.contentY = Math.max(0, top)
-        else if (bottom > view.contentY + view.height)
-            view.contentY = Math.min(Math.max(0, view.contentHeight - view.height), bottom - view.height)
     }
 }

@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import QtQuick.Layouts
 import Steelyard.Controls
 import Steelyard.Keys
 import Steelyard.Model
 import Steelyard.Theme
 
 /** The recovery code, shown once. */
-Sheet {
+DoorSheet {
     id: root
 
     required property VaultMaker maker
@@ -17,7 +16,7 @@ Sheet {
     under: qsTr("shown this once, and kept nowhere")
     back: qsTr("Before")
     foot: PressKey {
-        Layout.fillWidth: true
+        width: parent.width
         objectName: "mainAction"
         main: true
         text: qsTr("IT IS ON PAPER")
@@ -28,7 +27,7 @@ Sheet {
     }
 
     SecretLetters {
-        Layout.fillWidth: true
+        width: parent.width
         objectName: "code"
         note: root.maker.code
         lines: Theme.stacked ? 5 : 3
@@ -38,11 +37,11 @@ Sheet {
         Accessible.name: qsTr("The recovery code, to be read by eye")
     }
     Words {
-        Layout.fillWidth: true
+        width: parent.width
         text: qsTr("Write its five groups on paper now. The last sign of each group finds mistakes, so nothing is lost by writing badly.")
     }
     Words {
-        Layout.fillWidth: true
+        width: parent.width
         text: qsTr("Keep the paper where your squad's papers are locked away, and not with this device.")
     }
 }

@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import QtQuick.Layouts
 import Steelyard.Controls
 import Steelyard.Keys
 import Steelyard.Model
 import Steelyard.Theme
 
 /** Five words to type once, or a passphrase of one's own to type twice. */
-Sheet {
+DoorSheet {
     id: root
 
     required property VaultMaker maker
@@ -30,7 +29,7 @@ Sheet {
         }
     }
     foot: PressKey {
-        Layout.fillWidth: true
+        width: parent.width
         objectName: "mainAction"
         main: true
         enabled: second.count > 0
@@ -40,7 +39,7 @@ Sheet {
     }
 
     SecretLetters {
-        Layout.fillWidth: true
+        width: parent.width
         objectName: "words"
         visible: root.maker.drawn
         note: root.maker.words
@@ -52,7 +51,7 @@ Sheet {
     }
     SecretEntry {
         id: first
-        Layout.fillWidth: true
+        width: parent.width
         objectName: "first"
         visible: !root.maker.drawn
         label: qsTr("Passphrase")
@@ -62,20 +61,20 @@ Sheet {
     }
     SecretEntry {
         id: second
-        Layout.fillWidth: true
+        width: parent.width
         objectName: "second"
         label: root.maker.drawn ? qsTr("Type them, with a space between") : qsTr("The same once more")
         onEdited: root.maker.hush()
         onAccepted: root.take()
     }
     Notice {
-        Layout.fillWidth: true
+        width: parent.width
         objectName: "refusal"
         visible: head !== ""
         head: root.maker.refusal
     }
     Words {
-        Layout.fillWidth: true
+        width: parent.width
         visible: root.maker.drawn
         text: root.maker.strength
         size: Theme.note

@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import QtQuick.Layouts
 import Steelyard.Controls
 import Steelyard.Keys
 import Steelyard.Model
 import Steelyard.Theme
 
 /** The recovery code typed back from paper; then the vault is made. */
-Sheet {
+DoorSheet {
     id: root
 
     required property VaultMaker maker
@@ -16,7 +15,7 @@ Sheet {
     back: qsTr("Code")
     bodySpacing: Theme.apart
     foot: PressKey {
-        Layout.fillWidth: true
+        width: parent.width
         objectName: "mainAction"
         main: true
         enabled: root.maker.agreed
@@ -26,7 +25,7 @@ Sheet {
 
     SecretEntry {
         id: entry
-        Layout.fillWidth: true
+        width: parent.width
         objectName: "entry"
         label: qsTr("Recovery code; hyphens and capitals do not matter")
         open: true
@@ -34,17 +33,17 @@ Sheet {
         onAccepted: root.maker.finish(entry.field)
     }
     CodeGroups {
-        Layout.fillWidth: true
+        width: parent.width
         groups: root.maker.groups
     }
     Notice {
-        Layout.fillWidth: true
+        width: parent.width
         objectName: "refusal"
         visible: head !== ""
         head: root.maker.refusal
     }
     Working {
-        Layout.fillWidth: true
+        width: parent.width
         vault: root.maker.vault
     }
 }

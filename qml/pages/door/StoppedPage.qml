@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import QtQuick.Layouts
 import Steelyard.Controls
 import Steelyard.Keys
 import Steelyard.Model
 
 /** The vault cannot be opened by any secret as it stands: why, and what helps. */
-Sheet {
+DoorSheet {
     id: root
 
     required property VaultService vault
@@ -14,7 +13,7 @@ Sheet {
 
     heading: qsTr("Vault")
     foot: PressKey {
-        Layout.fillWidth: true
+        width: parent.width
         objectName: "mainAction"
         main: true
         visible: !root.looking
@@ -23,20 +22,20 @@ Sheet {
     }
 
     Notice {
-        Layout.fillWidth: true
+        width: parent.width
         objectName: "trouble"
         visible: head !== ""
         head: root.vault.head
         body: root.vault.body
     }
     Words {
-        Layout.fillWidth: true
+        width: parent.width
         visible: !root.looking && root.vault.head !== ""
         text: qsTr("Nothing has been changed in the vault.")
         quiet: true
     }
     Words {
-        Layout.fillWidth: true
+        width: parent.width
         visible: root.looking
         text: qsTr("Looking for the vault")
         quiet: true

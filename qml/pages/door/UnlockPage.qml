@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import QtQuick.Layouts
 import Steelyard.Controls
 import Steelyard.Keys
 import Steelyard.Model
 import Steelyard.Theme
 
 /** The passphrase, or the recovery code, and the vault opens. */
-Sheet {
+DoorSheet {
     id: root
 
     required property VaultService vault
@@ -19,14 +18,14 @@ Sheet {
     bodySpacing: Theme.apart
     foot: [
         PressKey {
-            Layout.fillWidth: true
+            width: parent.width
             objectName: "otherWay"
             enabled: root.locked
             text: root.byCode ? qsTr("Use the passphrase") : qsTr("Use the recovery code")
             onClicked: root.turn()
         },
         PressKey {
-            Layout.fillWidth: true
+            width: parent.width
             objectName: "mainAction"
             main: true
             enabled: root.locked && entry.count > 0
@@ -38,7 +37,7 @@ Sheet {
 
     SecretEntry {
         id: entry
-        Layout.fillWidth: true
+        width: parent.width
         objectName: "entry"
         enabled: root.locked
         label: root.byCode ? qsTr("Recovery code") : qsTr("Passphrase")
@@ -48,7 +47,7 @@ Sheet {
         onAccepted: root.open()
     }
     Working {
-        Layout.fillWidth: true
+        width: parent.width
         vault: root.vault
     }
 

@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
-import QtQuick.Layouts
 import Steelyard.Controls
 import Steelyard.Keys
 import Steelyard.Model
 
 /** The first start: what a vault is, and the two ways to a passphrase. */
-Sheet {
+DoorSheet {
     id: root
 
     required property VaultMaker maker
@@ -17,7 +16,7 @@ Sheet {
     under: qsTr("once, on this device")
     foot: [
         PressKey {
-            Layout.fillWidth: true
+            width: parent.width
             objectName: "mainAction"
             main: true
             enabled: !root.working
@@ -26,7 +25,7 @@ Sheet {
             onClicked: root.choose(true)
         },
         PressKey {
-            Layout.fillWidth: true
+            width: parent.width
             objectName: "own"
             enabled: !root.working
             text: qsTr("A passphrase of my own")
@@ -35,21 +34,21 @@ Sheet {
     ]
 
     Words {
-        Layout.fillWidth: true
+        width: parent.width
         text: qsTr("Everything about your athletes goes into a vault on this device. Nobody reads it without the passphrase: no thief, no finder, nobody at a repair shop.")
     }
     Words {
-        Layout.fillWidth: true
+        width: parent.width
         text: qsTr("A recovery code opens it should you forget the passphrase. Without both, nobody can open it, and that includes us.")
         strong: true
     }
     Words {
-        Layout.fillWidth: true
+        width: parent.width
         text: qsTr("You need paper, a pen and two minutes.")
         quiet: true
     }
     Working {
-        Layout.fillWidth: true
+        width: parent.width
         vault: root.maker.vault
     }
 

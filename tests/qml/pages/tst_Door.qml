@@ -118,6 +118,8 @@ Item {
         function makeAll() {
             testCase.toTheCode()
             const page = testCase.createTemporaryObject(retype, root, {width: 360, height: 720})
+            // keys stand in their places from the first picture on
+            testCase.waitForRendering(page)
             const entry = testCase.field(page, "entry")
             // the code is copied before it is gone
             stand.copy(theMaker.code, entry)
