@@ -78,6 +78,15 @@ WhenTold BookService::teller(std::function<void(RecordId)> kept)
     };
 }
 
+WhenTold BookService::quietTeller(std::function<void(bool)> told)
+{
+    return [self = QPointer<BookService>(this), told = std::move(told)](const Told& how) {
+        if (self && !how.kept())
+            self->say(keepingtexts::refusal(how));
+        told(how.kept());
+    };
+}
+
 void BookService::undo(int row)
 {
     steelyard::undo(m_keeping, static_cast<std::size_t>(std::max(row, 0)), [self = QPointer<BookService>(this)](const Told& told) {

@@ -40,6 +40,9 @@ public:
     /// For a use-case: what went wrong is shown here, `kept` is called once it is on the disk.
     [[nodiscard]] steelyard::WhenTold teller(std::function<void(steelyard::RecordId)> kept = {});
 
+    /// For what is kept along the way and nobody undoes: only what went wrong is shown.
+    [[nodiscard]] steelyard::WhenTold quietTeller(std::function<void(bool)> told);
+
     /// Something half done, by a key of its own: it is saved in the vault outside the journal, and is here again after the next start.
     [[nodiscard]] std::optional<QByteArray> draft(const QString& key) const;
     void setDraft(const QString& key, const QByteArray& bytes);

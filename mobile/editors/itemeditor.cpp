@@ -3,8 +3,11 @@
 
 #include "core/work/keeping/keepkititem.h"
 #include "core/work/keeping/putright.h"
+#include "mobile/follow.h"
 
 #include <QPointer>
+
+#include <algorithm>
 
 using namespace steelyard;
 
@@ -15,6 +18,14 @@ void ItemEditor::setItemId(const QString& id)
         return;
     m_id = next;
     Q_EMIT itemIdChanged();
+    refresh();
+}
+
+void ItemEditor::setBook(BookService* book)
+{
+    if (!follow(this, m_book, book, [this] { refresh(); }))
+        return;
+    Q_EMIT bookChanged();
     refresh();
 }
 
@@ -35,6 +46,33 @@ void ItemEditor::setPair(bool pair)
 {
     KitItem now = item();
     now.pair = pair;
+    setItem(now);
+}
+
+QStringList ItemEditor::venues() const
+{
+    if (!m_book || !m_book->book().item(m_id))
+        return {};
+    QStringList list;
+    for (const Venue* venue : m_book->book().venues())
+        list << QString::fromStdString(venue->name);
+    if (!list.isEmpty())
+        list.prepend(tr("no venue"));
+    return list;
+}
+
+int ItemEditor::venue() const
+{
+    const auto all = m_book ? m_book->book().venues() : std::vector<const Venue*>();
+    const auto at = std::find_if(all.begin(), all.end(), [this, id = item().venue](const Venue* venue) { return venue->id == id; });
+    return at == all.end() ? 0 : static_cast<int>(at - all.begin()) + 1;
+}
+
+void ItemEditor::setVenue(int index)
+{
+    const auto all = m_book ? m_book->book().venues() : std::vector<const Venue*>();
+    KitItem now = item();
+    now.venue = index > 0 && static_cast<std::size_t>(index) <= all.size() ? all[static_cast<std::size_t>(index) - 1]->id : RecordId{};
     setItem(now);
 }
 

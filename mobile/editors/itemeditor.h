@@ -10,10 +10,12 @@ class ItemEditor : public FieldEditor {
     QML_ELEMENT
     QML_UNCREATABLE("a form of its own kind")
     Q_PROPERTY(QString itemId READ itemId WRITE setItemId NOTIFY itemIdChanged FINAL)
-    Q_PROPERTY(BookService* book MEMBER m_book NOTIFY bookChanged FINAL)
+    Q_PROPERTY(BookService* book READ book WRITE setBook NOTIFY bookChanged FINAL)
     Q_PROPERTY(QString venueId MEMBER m_venueId NOTIFY venueIdChanged FINAL)
     Q_PROPERTY(QString name READ name WRITE setName NOTIFY changed FINAL)
     Q_PROPERTY(bool pair READ isPair WRITE setPair NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList venues READ venues NOTIFY changed FINAL)
+    Q_PROPERTY(int venue READ venue WRITE setVenue NOTIFY changed FINAL)
     Q_PROPERTY(bool canKeep READ canKeep NOTIFY changed FINAL)
     Q_PROPERTY(QString answer READ answer NOTIFY changed FINAL)
     Q_PROPERTY(QString trouble READ trouble NOTIFY changed FINAL)
@@ -25,10 +27,16 @@ public:
     /// As hexadecimal digits; empty is a new one, and so is what no id looks like.
     [[nodiscard]] QString itemId() const { return QString::fromStdString(m_id.hex()); }
     void setItemId(const QString& id);
+    [[nodiscard]] BookService* book() const { return m_book; }
+    void setBook(BookService* book);
     [[nodiscard]] QString name() const;
     void setName(const QString& name);
     [[nodiscard]] bool isPair() const { return item().pair; }
     void setPair(bool pair);
+    /// "no venue", then each one that a kept item can be moved to; none for a new item, which belongs where it is measured.
+    [[nodiscard]] QStringList venues() const;
+    [[nodiscard]] int venue() const;
+    void setVenue(int index);
     /// Whether there is something to measure by; `answer` says what it comes to, `trouble` what is missing.
     [[nodiscard]] virtual bool canKeep() const = 0;
     [[nodiscard]] virtual QString answer() const = 0;

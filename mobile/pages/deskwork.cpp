@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/pages/deskwork.h"
 
+#include "core/work/keeping/acknowledge.h"
 #include "core/work/keeping/keepathlete.h"
 #include "core/work/keeping/keepsetup.h"
 #include "core/work/keeping/keepvenue.h"
+#include "core/work/records/codec.h"
 #include "mobile/follow.h"
 #include "mobile/text/keepingtexts.h"
 
@@ -29,7 +31,11 @@ RecordId idOf(const QString& hex)
 
 void DeskWork::setDesk(DeskService* desk)
 {
-    if (!follow(this, m_desk, desk, &DeskWork::changed))
+    const auto moved = [this] {
+        keepLookedOver();
+        Q_EMIT changed();
+    };
+    if (!follow(this, m_desk, desk, moved))
         return;
     Q_EMIT sourcesChanged();
     recall();
@@ -72,7 +78,7 @@ QString DeskWork::who() const
 
 bool DeskWork::marksDiffer() const
 {
-    return ready() && athlete() && m_desk->desk().marks() != keptMarks();
+    return ready() && athlete() && !keptAlike(m_desk->desk().marks(), keptMarks());
 }
 
 bool DeskWork::setupDiffers() const
@@ -80,7 +86,36 @@ bool DeskWork::setupDiffers() const
     if (!ready() || !athlete())
         return false;
     const SavedSetup* saved = m_book->book().setup(m_setup);
-    return !saved || saved->setup != m_desk->desk().setup() || saved->lift != m_lift;
+    // what is kept is whole base units, so that is what is compared
+    return !saved || saved->lift != m_lift || !keptAlike(saved->setup, m_desk->desk().setup());
+}
+
+QString DeskWork::lookedOn() const
+{
+    const SavedSetup* saved = ready() ? m_book->book().setup(m_setup) : nullptr;
+    if (!saved || hungMark(saved->setup) != hungMark(m_desk->desk().setup()))
+        return {};
+    const auto day = lastLookedOver(m_book->book(), *saved);
+    return day ? keepingtexts::day(*day, m_book->today()) : QString();
+}
+
+void DeskWork::keepLookedOver()
+{
+    if (!ready() || m_setup.isNone())
+        return;
+    const auto& cautions = m_desk->desk().answer().cautions;
+    if (std::none_of(cautions.begin(), cautions.end(), [](const Caution& caution) { return caution.lookedOver; }) || setupDiffers() || !athlete())
+        return;
+    const RecordId mark = hungMark(m_desk->desk().setup()), setup = m_setup;
+    for (const Caution& caution : std::vector(cautions)) {
+        const Look look{setup, caution.code, mark, m_book->today()};
+        if (!caution.lookedOver || !m_looks.insert(look).second)
+            continue;
+        acknowledge(m_book->keeping(), setup, caution.code, m_book->quietTeller([self = QPointer<DeskWork>(this), look](bool kept) {
+            if (self && !kept)
+                self->m_looks.erase(look);
+        }));
+    }
 }
 
 QStringList DeskWork::venues() const
@@ -175,6 +210,7 @@ void DeskWork::keepSetup()
             return;
         self->m_setup = id;
         self->remember();
+        self->keepLookedOver();
         Q_EMIT self->changed();
         Q_EMIT self->setupKept();
     }));

@@ -5,6 +5,7 @@
 #include "mobile/deskservice.h"
 
 #include <set>
+#include <tuple>
 
 /** Whom the desk is laid out for, and the ways between desk and book: marks, set-ups, kit of a venue. */
 class DeskWork : public QObject {
@@ -18,6 +19,7 @@ class DeskWork : public QObject {
     Q_PROPERTY(QString who READ who NOTIFY changed FINAL)
     Q_PROPERTY(bool marksDiffer READ marksDiffer NOTIFY changed FINAL)
     Q_PROPERTY(bool setupDiffers READ setupDiffers NOTIFY changed FINAL)
+    Q_PROPERTY(QString lookedOn READ lookedOn NOTIFY changed FINAL)
     Q_PROPERTY(QStringList venues READ venues NOTIFY changed FINAL)
     Q_PROPERTY(QString venueId READ venueId NOTIFY changed FINAL)
     Q_PROPERTY(int venue READ venue WRITE setVenue NOTIFY changed FINAL)
@@ -38,6 +40,8 @@ public:
     /// Whether the desk says something else than the book of her marks, or of the set-up that was opened.
     [[nodiscard]] bool marksDiffer() const;
     [[nodiscard]] bool setupDiffers() const;
+    /// The last day on which what hangs in the opened set-up was looked over; empty where it never was, or hangs otherwise now.
+    [[nodiscard]] QString lookedOn() const;
     /// "everywhere", then each venue.
     [[nodiscard]] QStringList venues() const;
     [[nodiscard]] int venue() const;
@@ -64,6 +68,8 @@ Q_SIGNALS:
 private:
     void refresh();
     void layKit();
+    /// Cautions looked over on the desk are kept, once the set-up is kept as it stands there.
+    void keepLookedOver();
     void remember();
     void recall();
     [[nodiscard]] bool ready() const { return m_desk && m_book; }
@@ -74,5 +80,8 @@ private:
     BookService* m_book = nullptr;
     steelyard::RecordId m_athlete, m_setup, m_venue;
     steelyard::LiftId m_lift;
+    /// A look over that was handed on to be kept: of which set-up, at what, and of what hung, on which day.
+    using Look = std::tuple<steelyard::RecordId, steelyard::CautionCode, steelyard::RecordId, std::chrono::sys_days>;
+    std::set<Look> m_looks;
     std::set<steelyard::RecordId> m_laid; ///< kit that came from the book
 };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/pages/liftsview.h"
 
+#include "core/work/keeping/acknowledge.h"
 #include "mobile/follow.h"
 #include "mobile/text/keepingtexts.h"
 #include "mobile/text/say.h"
@@ -14,6 +15,14 @@ QString marksFact(const BarMarks& marks)
     if (marks.top && marks.bottom && marks.start == LiftStart::OwnBottom)
         return LiftsView::tr("%1 to %2 cm").arg(say::centimetres(*marks.bottom), say::centimetres(*marks.top));
     return marks.top ? LiftsView::tr("top %1 cm").arg(say::centimetres(*marks.top)) : LiftsView::tr("begun");
+}
+
+/// "24 Nov · looked over on 25 Nov".
+QString setupFact(const BookService& book, const SavedSetup& setup)
+{
+    const QString kept = keepingtexts::day(setup.day, book.today());
+    const auto looked = lastLookedOver(book.book(), setup);
+    return looked ? LiftsView::tr("%1 · looked over on %2").arg(kept, keepingtexts::day(*looked, book.today())) : kept;
 }
 
 }
@@ -51,7 +60,7 @@ void LiftsView::refresh()
             (marked ? known : others).push_back(row);
         }
         for (const SavedSetup* setup : m_book->book().setupsOf(m_id))
-            saved.push_back({QString::fromStdString(setup->id.hex()), keepingtexts::lift(setup->lift), keepingtexts::day(setup->day, m_book->today()),
+            saved.push_back({QString::fromStdString(setup->id.hex()), keepingtexts::lift(setup->lift), setupFact(*m_book, *setup),
                              tr("%1 kg and %2 hung").arg(say::mass(setup->setup.bar.wanted)).arg(setup->setup.hung.size())});
     }
     known.insert(known.end(), others.begin(), others.end());

@@ -63,8 +63,6 @@ QString deed(const DeedDone& done, const SeasonBook& book)
         return tr("put right");
     case Deed::TakenOut:
         return tr("taken out");
-    case Deed::LookedOver:
-        return tr("looked over");
     case Deed::Settled:
         return tr("settled");
     }
@@ -96,6 +94,10 @@ sentences::Said refusal(const Told& told)
         return {tr("A number there cannot be right."), tr("Type it again, or leave it out.")};
     case Unfit::NothingMeasured:
         return {tr("Nothing was measured."), tr("Enter body mass or height, then keep it.")};
+    case Unfit::DayAhead:
+        return {tr("That day lies ahead."), tr("Put the day on which it was measured, then keep it.")};
+    case Unfit::OnlyMeasurement:
+        return {tr("It is the only measurement."), tr("Measure the thing again first, or take the thing itself out of the kit.")};
     case Unfit::AthleteUnknown:
         return {tr("This athlete is not in the squad any more."), tr("Add the person anew, or undo the taking out.")};
     case Unfit::VenueUnknown:

@@ -25,6 +25,12 @@ auto found(const List& list, const RecordId& id)
     return std::find_if(list.begin(), list.end(), [&id](const auto& record) { return record.id == id; });
 }
 
+/// A day ahead that stood there already came from a clock that was wrong, and is no reason to leave the value wrong too.
+bool movedAhead(std::chrono::sys_days day, std::chrono::sys_days before, std::chrono::sys_days today)
+{
+    return day > today && day != before;
+}
+
 bool isThere(const SeasonBook& book, const Place& place)
 {
     const RecordId& id = place.subject.id;
@@ -47,6 +53,14 @@ bool isThere(const SeasonBook& book, const Place& place)
     }
 }
 
+bool isOnly(const SeasonBook& book, const RecordId& measurement)
+{
+    const auto kit = book.kit();
+    return std::any_of(kit.begin(), kit.end(), [&measurement](const KitRecord* record) {
+        return record->measurements.size() == 1 && record->measurements.front().id == measurement;
+    });
+}
+
 }
 
 void putBodySizeRight(SeasonKeeping& keeping, const RecordId& athlete, const BodySize& size, const WhenTold& told)
@@ -54,6 +68,8 @@ void putBodySizeRight(SeasonKeeping& keeping, const RecordId& athlete, const Bod
     const Place place = bodySizePlace(size.id, athlete);
     if (!isThere(keeping.book(), place))
         return told({size.id, Unfit::RecordUnknown, std::nullopt});
+    if (movedAhead(size.day, found(keeping.book().athlete(athlete)->sizes, size.id)->day, keeping.here().day))
+        return told({size.id, Unfit::DayAhead, std::nullopt});
     if (!size.mass && !size.height)
         return told({size.id, Unfit::NothingMeasured, std::nullopt});
     keepRight(keeping, place, size.day, fits(size.mass) && fits(size.height) ? contentOf(size, keeping.book().settings()) : std::nullopt, told);
@@ -64,13 +80,39 @@ void putMeasurementRight(SeasonKeeping& keeping, const MeasurementRecord& record
     const KitRecord* known = keeping.book().item(record.item);
     if (!known || found(known->measurements, record.id) == known->measurements.end())
         return told({record.id, Unfit::RecordUnknown, std::nullopt});
+    if (movedAhead(record.day, found(known->measurements, record.id)->day, keeping.here().day))
+        return told({record.id, Unfit::DayAhead, std::nullopt});
     keepRight(keeping, measurementPlace(record.id), record.day, contentOf(record, keeping.book().settings()), told);
+}
+
+std::vector<const SavedSetup*> setupsChangedBy(const SeasonBook& book, const RecordId& item, const RecordId& measurement,
+                                               const std::optional<MeasurementRecord>& right)
+{
+    const KitRecord* known = book.item(item);
+    if (!known)
+        return {};
+    std::vector<MeasurementRecord> next = known->measurements;
+    std::erase_if(next, [&measurement](const MeasurementRecord& record) { return record.id == measurement; });
+    if (right)
+        next.push_back(*right);
+    // of one day the one that was added last counts
+    const auto added = [&book](const MeasurementRecord& record) {
+        const journal::Register* here = book.registerOf({journal::RegisterClass::Record, std::nullopt, measurementPlace(record.id).subject, 0, {}});
+        return here ? journal::rankOf(*here->winner()) : journal::Rank{};
+    };
+    const auto last = std::max_element(next.begin(), next.end(), [&added](const MeasurementRecord& a, const MeasurementRecord& b) {
+        return a.day != b.day ? a.day < b.day : added(a) < added(b);
+    });
+    const bool same = last != next.end() && last->measured == known->item.measurement;
+    return same ? std::vector<const SavedSetup*>() : book.setupsWith(item);
 }
 
 void takeOut(SeasonKeeping& keeping, const Place& place, const WhenTold& told)
 {
     if (!isThere(keeping.book(), place))
         return told({place.subject.id, Unfit::RecordUnknown, std::nullopt});
+    if (place.subject.kind == journal::RecordKind::Measurement && isOnly(keeping.book(), place.subject.id))
+        return told({place.subject.id, Unfit::OnlyMeasurement, std::nullopt});
     Drafting drafting(keeping);
     drafting.remove(place, true);
     keeping.keep(Deed::TakenOut, place.subject.id, std::move(drafting).drafts(), told);

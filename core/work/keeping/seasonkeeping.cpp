@@ -45,6 +45,11 @@ void SeasonKeeping::keep(Deed deed, const RecordId& id, std::vector<Draft> draft
     });
 }
 
+void SeasonKeeping::keepUnlisted(const RecordId& id, std::vector<Draft> drafts, WhenTold told)
+{
+    hand(std::move(drafts), id, std::move(told), [](const KeepResult&) {});
+}
+
 void SeasonKeeping::keepUndone(std::size_t index, std::vector<Draft> drafts, WhenTold told)
 {
     const journal::EntryId first = m_deeds[index].entries.front().id;

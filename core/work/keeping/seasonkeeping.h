@@ -20,6 +20,8 @@ enum class Unfit : std::uint8_t {
     AgreementUnfit,     ///< who agreed is missing, or the day is still to come
     QuantityUnfit,      ///< a number that cannot be right
     NothingMeasured,    ///< neither mass nor height
+    DayAhead,           ///< the day of a measurement is still to come
+    OnlyMeasurement,    ///< without it the thing would be gone: that is taken out instead
     AthleteUnknown,     ///< not there, or taken out
     VenueUnknown,
     ItemUnknown,
@@ -44,7 +46,7 @@ struct Told {
 using WhenTold = std::function<void(Told)>;
 
 /// What somebody did, for the list that it can be undone from.
-enum class Deed : std::uint8_t { AthleteKept, BodySizeKept, VenueKept, ItemKept, SetupKept, SettingsKept, PutRight, TakenOut, LookedOver, Settled };
+enum class Deed : std::uint8_t { AthleteKept, BodySizeKept, VenueKept, ItemKept, SetupKept, SettingsKept, PutRight, TakenOut, Settled };
 
 /// One deed with the entries it made, and what stood in their registers before.
 struct DeedDone {
@@ -81,6 +83,8 @@ public:
 
     /// Keeps the drafts as one deed; nothing to write is kept too.
     void keep(Deed deed, const RecordId& id, std::vector<journal::Draft> drafts, WhenTold told);
+    /// Keeps what nobody would want to undo: it is no deed, and the list stays as it was.
+    void keepUnlisted(const RecordId& id, std::vector<journal::Draft> drafts, WhenTold told);
     /// Keeps what takes a deed back, one draft for each of its entries in their order; then it is off the list.
     void keepUndone(std::size_t index, std::vector<journal::Draft> drafts, WhenTold told);
 

@@ -147,6 +147,14 @@ std::vector<const SavedSetup*> SeasonBook::setupsOf(const RecordId& athlete) con
                   [](const SavedSetup& a, const SavedSetup& b) { return a.day > b.day; });
 }
 
+std::vector<const SavedSetup*> SeasonBook::setupsWith(const RecordId& item) const
+{
+    const auto hangs = [&item](const SavedSetup& setup) {
+        return std::any_of(setup.setup.hung.begin(), setup.setup.hung.end(), [&item](const HungRecord& hung) { return hung.item == item; });
+    };
+    return listed(m_setups, hangs, [](const SavedSetup& a, const SavedSetup& b) { return a.day > b.day; });
+}
+
 std::vector<const Acknowledgement*> SeasonBook::acknowledgementsOf(const RecordId& setup) const
 {
     return listed(m_acknowledgements, [&setup](const Acknowledgement& looked) { return looked.setup == setup; },
@@ -188,6 +196,18 @@ std::size_t SeasonBook::unreadCount() const
     for (const auto& unread : m_unread)
         count += unread.second;
     return count;
+}
+
+std::optional<SeasonBook::Righted> SeasonBook::righted(const Place& place) const
+{
+    const journal::Register* first = m_fold.find(keyOf(RegisterClass::Record, place));
+    const journal::Register* now = m_fold.find(keyOf(RegisterClass::Correction, place));
+    if (!first || !now)
+        return std::nullopt;
+    const journal::Body &was = first->winner()->body, &is = now->winner()->body;
+    if (was.content == is.content && was.localDay == is.localDay)
+        return std::nullopt;
+    return Righted{first->winner(), now->winner()};
 }
 
 const Held* SeasonBook::said(const Place& place, std::uint32_t fieldNumber, const std::string& part) const

@@ -50,8 +50,9 @@ public:
     [[nodiscard]] std::vector<const KitRecord*> kit() const;
     /// Of a venue; none: those that belong to no venue that is there.
     [[nodiscard]] std::vector<const KitRecord*> kitAt(const RecordId& venue) const;
-    /// Of an athlete, the last day first.
+    /// Of an athlete, the last day first; and those in which an item hangs, whoever lifts them.
     [[nodiscard]] std::vector<const SavedSetup*> setupsOf(const RecordId& athlete) const;
+    [[nodiscard]] std::vector<const SavedSetup*> setupsWith(const RecordId& item) const;
     [[nodiscard]] std::vector<const Acknowledgement*> acknowledgementsOf(const RecordId& setup) const;
     [[nodiscard]] const VaultSettings& settings() const { return m_settings; }
 
@@ -64,6 +65,13 @@ public:
     [[nodiscard]] std::vector<Contested> review() const;
     /// Entries that count and cannot be read here: a newer version of the app wrote them.
     [[nodiscard]] std::size_t unreadCount() const;
+
+    /// An added record that was put right: as it was added, and as it stands now; nothing where both say the same.
+    struct Righted {
+        const journal::Held* first = nullptr;
+        const journal::Held* now = nullptr;
+    };
+    [[nodiscard]] std::optional<Righted> righted(const Place& place) const;
 
     /// What is said in a field of a record now; nothing where it was never said, or taken back.
     [[nodiscard]] const journal::Held* said(const Place& place, std::uint32_t fieldNumber, const std::string& part = {}) const;

@@ -157,6 +157,10 @@ Sheet {
                 text: root.editor.name
                 maximumLength: 30
                 onEdited: text => root.editor.name = text
+            },
+            ItemRecord {
+                Layout.fillWidth: true
+                editor: root.editor
             }
         ]
     }

@@ -105,6 +105,10 @@ Sheet {
         current: root.editor.pair ? 0 : 1
         onChosen: index => root.editor.pair = index === 0
     }
+    ItemRecord {
+        Layout.fillWidth: true
+        editor: root.editor
+    }
     Connections {
         target: root.editor
         function onKept() {

@@ -30,6 +30,14 @@ ColumnLayout {
         fact: root.work.name
         onClicked: root.work.keepSetup()
     }
+    Words {
+        Layout.fillWidth: true
+        objectName: "lookedOn"
+        visible: root.work.lookedOn !== ""
+        text: qsTr("What hangs was last looked over on %1.").arg(root.work.lookedOn)
+        size: Theme.note
+        quiet: true
+    }
     PressKey {
         Layout.fillWidth: true
         objectName: "who"

@@ -57,6 +57,7 @@ private Q_SLOTS:
     void setupComesBack();
     void setupRefusals();
     void lookedOver();
+    void lookedOverOnceADay();
     void poundsAndInches();
 };
 
@@ -228,6 +229,9 @@ void KeepKitTest::lookedOver()
     QCOMPARE(looked.size(), std::size_t(1));
     QVERIFY(looked.front()->athlete == athlete && looked.front()->caution == CautionCode::Chains && looked.front()->day == device.today);
     QVERIFY(looked.front()->hungMark == hungMark(setup.setup));
+    // it is none of the deeds: what was kept before is still the first to be undone
+    QVERIFY(device.keeping.deeds().front().deed == Deed::SetupKept);
+    QVERIFY(lastLookedOver(device.book, *device.book.setup(setup.id)) == device.today);
     // other plates leave it as it is, another lead does not
     setup.setup.bar.wanted = kilograms(100);
     QVERIFY(looked.front()->hungMark == hungMark(setup.setup));
@@ -235,6 +239,40 @@ void KeepKitTest::lookedOver()
     QVERIFY(looked.front()->hungMark != hungMark(setup.setup));
     acknowledge(device.keeping, chain, CautionCode::Chains, device.told());
     QVERIFY(device.last.unfit == Unfit::SetupUnknown);
+}
+
+void KeepKitTest::lookedOverOnceADay()
+{
+    Device device;
+    const RecordId athlete = keptAthlete(device), chain = keptChain(device);
+    keepSetup(device.keeping, {{}, athlete, LiftId{1}, samples::setup(60, {{chain, HungOn::BothSides, samples::chainOn(0.8)}}), {}}, device.told());
+    const RecordId setup = device.last.id;
+    acknowledge(device.keeping, setup, CautionCode::Chains, device.told());
+    const RecordId first = device.last.id;
+    const std::size_t entries = device.keeper.entries.size();
+    acknowledge(device.keeping, setup, CautionCode::Chains, device.told());
+    QVERIFY(device.last.kept() && device.last.id == first);
+    QCOMPARE(device.keeper.entries.size(), entries);
+    device.today += std::chrono::days(1);
+    acknowledge(device.keeping, setup, CautionCode::Chains, device.told());
+    QCOMPARE(device.book.acknowledgementsOf(setup).size(), std::size_t(2));
+    QVERIFY(lastLookedOver(device.book, *device.book.setup(setup)) == device.today);
+    // the last day by which every caution was looked over
+    keepKitItem(device.keeping, samples::item(0, "Band", samples::band()), device.told());
+    SavedSetup more = *device.book.setup(setup);
+    more.setup.hung.push_back({device.last.id, HungOn::BothSides, BandPlacing{}});
+    keepSetup(device.keeping, more, device.told());
+    QVERIFY(!lastLookedOver(device.book, *device.book.setup(setup)));
+    acknowledge(device.keeping, setup, CautionCode::Chains, device.told());
+    QVERIFY(!lastLookedOver(device.book, *device.book.setup(setup)));
+    acknowledge(device.keeping, setup, CautionCode::BandsBelow, device.told());
+    QVERIFY(lastLookedOver(device.book, *device.book.setup(setup)) == device.today);
+    device.today += std::chrono::days(1);
+    acknowledge(device.keeping, setup, CautionCode::Chains, device.told());
+    QVERIFY(lastLookedOver(device.book, *device.book.setup(setup)) == device.today - std::chrono::days(1));
+    // iron alone calls for none
+    keepSetup(device.keeping, {{}, athlete, LiftId{2}, samples::setup(60), {}}, device.told());
+    QVERIFY(!lastLookedOver(device.book, *device.book.setup(device.last.id)));
 }
 
 void KeepKitTest::poundsAndInches()

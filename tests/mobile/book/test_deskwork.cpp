@@ -25,10 +25,15 @@ private Q_SLOTS:
     void anotherLiftIsAnotherSetup();
     void kitOfAVenue();
     void halfMeasuredWaitsThroughAnOpening();
+    void looksOverAreKept();
+    void looksOverWaitForTheSetup();
+    void aLookThatCouldNotBeKept();
     void remembersForWhom();
 
 private:
     [[nodiscard]] QString ana() const { return QString::fromStdString(m_house->book.book().athletes().front()->id.hex()); }
+
+    void hangTheChain();
 
     std::unique_ptr<StandInHouse> m_house;
     std::unique_ptr<DeskWork> m_work;
@@ -124,6 +129,69 @@ void DeskWorkTest::halfMeasuredWaitsThroughAnOpening()
     const auto saved = m_house->book.book().setupsOf(m_house->book.book().athletes().front()->id);
     m_work->open(QString::fromStdString(saved.front()->id.hex()));
     QVERIFY(m_house->desk.desk().draft({}, false));
+}
+
+void DeskWorkTest::hangTheChain()
+{
+    Desk& desk = m_house->desk.desk();
+    const auto chain = std::find_if(desk.kit().begin(), desk.kit().end(), [](const KitItem& i) { return i.name == "Long chain"; });
+    QVERIFY(chain != desk.kit().end());
+    desk.hang({chain->id, HungOn::BothSides, samples::chainOn(0.8)});
+}
+
+void DeskWorkTest::looksOverAreKept()
+{
+    m_work->take(ana(), 1);
+    hangTheChain();
+    m_work->keepSetup();
+    const SeasonBook& book = m_house->book.book();
+    const RecordId setup = book.setupsOf(book.athletes().front()->id).front()->id;
+    QVERIFY(book.acknowledgementsOf(setup).empty() && m_work->lookedOn().isEmpty());
+    const QString undo = m_house->book.undoFact();
+    m_house->desk.desk().lookOver(CautionCode::Chains);
+    QCOMPARE(book.acknowledgementsOf(setup).size(), std::size_t(1));
+    QCOMPARE(m_work->lookedOn(), QStringLiteral("2 Nov"));
+    QCOMPARE(m_house->book.undoFact(), undo);
+    QVERIFY(m_house->book.keeping().deeds().front().deed == Deed::SetupKept);
+    // laid out again it has to be looked over again, and one a day is enough
+    m_work->open(QString::fromStdString(setup.hex()));
+    QVERIFY(!m_house->desk.desk().answer().cautions.front().lookedOver);
+    m_house->desk.desk().lookOver(CautionCode::Chains);
+    QCOMPARE(book.acknowledgementsOf(setup).size(), std::size_t(1));
+    // hung otherwise, it was not looked over
+    m_house->desk.desk().rehang(0, {m_house->desk.desk().setup().hung.front().item, HungOn::BothSides, samples::chainOn(0.7)});
+    QVERIFY(m_work->lookedOn().isEmpty());
+    m_house->desk.desk().lookOver(CautionCode::Chains);
+    QCOMPARE(book.acknowledgementsOf(setup).size(), std::size_t(1));
+}
+
+void DeskWorkTest::looksOverWaitForTheSetup()
+{
+    m_work->take(ana(), 1);
+    hangTheChain();
+    m_house->desk.desk().lookOver(CautionCode::Chains);
+    const SeasonBook& book = m_house->book.book();
+    m_work->keepSetup();
+    const RecordId setup = book.setupsOf(book.athletes().front()->id).front()->id;
+    QCOMPARE(book.acknowledgementsOf(setup).size(), std::size_t(1));
+    // the load goes on, and what hangs was looked over all the same
+    m_house->desk.desk().stepLoad(true);
+    QCOMPARE(m_work->lookedOn(), QStringLiteral("2 Nov"));
+}
+
+void DeskWorkTest::aLookThatCouldNotBeKept()
+{
+    m_work->take(ana(), 1);
+    hangTheChain();
+    m_work->keepSetup();
+    const SeasonBook& book = m_house->book.book();
+    const RecordId setup = book.setupsOf(book.athletes().front()->id).front()->id;
+    m_house->keeper.refusal = vault::Refusal{vault::Code::WriteFailedTryAgain};
+    m_house->desk.desk().lookOver(CautionCode::Chains);
+    QVERIFY(book.acknowledgementsOf(setup).empty() && !m_house->book.head().isEmpty());
+    m_house->keeper.refusal.reset();
+    m_house->desk.desk().lookOver(CautionCode::Chains);
+    QCOMPARE(book.acknowledgementsOf(setup).size(), std::size_t(1));
 }
 
 void DeskWorkTest::remembersForWhom()

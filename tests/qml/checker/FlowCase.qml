@@ -52,7 +52,7 @@ ControlCase {
         const item = root.part(row)
         root.bring(item)
         for (const key of root.targets(item))
-            if (AccessProbe.name(key).endsWith(": " + option)) {
+            if (AccessProbe.name(key) === option || AccessProbe.name(key).endsWith(": " + option)) {
                 TapGuard.forget()
                 root.tap(key)
                 root.wait(1)

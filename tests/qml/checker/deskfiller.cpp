@@ -74,7 +74,12 @@ void DeskFiller::full(DeskService* desk) const
 void DeskFiller::squad(BookService* book, int count) const
 {
     book->load({});
-    people::fill(*book, count);
+    ::people::fill(*book, count);
+}
+
+void DeskFiller::people(BookService* book, int count) const
+{
+    ::people::fill(*book, count);
 }
 
 void DeskFiller::news(VaultService* vault) const
@@ -84,6 +89,12 @@ void DeskFiller::news(VaultService* vault) const
     findings.entriesMissingCount = 12;
     findings.keyFileHealed = findings.movedHere = findings.folderSynced = findings.reserveMissing = true;
     vault->tell(vaulttexts::found(findings, 2));
+}
+
+QString DeskFiller::itemId(BookService* book, int place) const
+{
+    const auto all = book->book().kit();
+    return place >= 0 && static_cast<std::size_t>(place) < all.size() ? QString::fromStdString(all[static_cast<std::size_t>(place)]->item.id.hex()) : QString();
 }
 
 QString DeskFiller::athleteId(BookService* book, int place) const

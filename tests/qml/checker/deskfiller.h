@@ -24,8 +24,11 @@ public:
     Q_INVOKABLE void full(DeskService* desk) const;
     /// A book with so many people and nothing else.
     Q_INVOKABLE void squad(BookService* book, int count) const;
+    /// So many people more, beside what is in the book.
+    Q_INVOKABLE void people(BookService* book, int count) const;
     /// A vault that opened with everything unusual about it that can be.
     Q_INVOKABLE void news(VaultService* vault) const;
     /// The id of the person of that place in the order of names.
     Q_INVOKABLE QString athleteId(BookService* book, int place) const;
+    Q_INVOKABLE QString itemId(BookService* book, int place) const;
 };

@@ -75,6 +75,10 @@ Item {
         VenuePage { work: deskWork }
     }
     Component {
+        id: chain
+        ChainPage { editor: ChainEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 0) } }
+    }
+    Component {
         id: things
         ThingsPage { view: KitView { desk: TheDesk } work: deskWork }
     }
@@ -102,6 +106,9 @@ Item {
             deskWork.keepSetup()
             deskWork.keepVenue("Marrow Hill hall")
         }
+        function kitKept() {
+            TheDeskFiller.full(TheDesk)
+        }
         function test_page_data() {
             return [{tag: "squad, empty", component: squad, before: () => testCase.person(0, -1)},
                 {tag: "squad of three", component: squad, before: () => testCase.kept()},
@@ -119,6 +126,7 @@ Item {
                 {tag: "news of the vault", component: news, before: () => { TheVault.newsRead(); TheDeskFiller.news(TheVault) }},
                 {tag: "her marks, changed", component: marks, before: () => { testCase.person(3, 0); deskWork.take(theEditor.athleteId, 14) }},
                 {tag: "set-up, for her", component: setup, before: () => { testCase.person(3, 0); deskWork.take(theEditor.athleteId, 1) }},
+                {tag: "chain of a venue", component: chain, before: () => { testCase.kitKept(); deskWork.keepVenue("Marrow Hill hall"); deskWork.venue = 0 }},
                 {tag: "venue", component: venue, before: () => testCase.person(0, -1)},
                 {tag: "kit of a venue", component: things, before: () => testCase.kept()}]
         }
