@@ -14,6 +14,9 @@ constexpr std::size_t tailSize = sizeof(KeyFile::dataKey) + sizeof(KeyFile::iden
 constexpr std::byte tagOfDataKey{40};
 constexpr std::byte tagOfIdentity{41};
 
+/// How the id of a sample vault begins: a text, and the number of its version.
+constexpr ByteArray<8> sampleMark{std::byte{'S'}, std::byte{'A'}, std::byte{'M'}, std::byte{'P'}, std::byte{'L'}, std::byte{'E'}, std::byte{0}, std::byte{1}};
+
 static_assert(tailSize == 72 + 136 + 32 + 32);
 
 /// Puts values one behind the other.
@@ -114,6 +117,22 @@ std::optional<Slot> readSlot(Reader& reader)
     return slot;
 }
 
+}
+
+VaultNature natureOf(const ByteArray<16>& vaultId)
+{
+    return std::equal(sampleMark.begin(), sampleMark.end(), vaultId.begin()) ? VaultNature::Sample : VaultNature::Own;
+}
+
+ByteArray<16> newVaultId(VaultNature nature, const RandomSource& random)
+{
+    ByteArray<16> id{};
+    random(id);
+    if (nature == VaultNature::Sample)
+        copyBytes(sampleMark, id);
+    else if (natureOf(id) == VaultNature::Sample)
+        id.front() = std::byte{0}; // once in 2^64 vaults
+    return id;
 }
 
 const Slot* KeyFile::slot(SlotKind kind) const

@@ -25,6 +25,18 @@ struct Slot {
     bool operator==(const Slot&) const = default;
 };
 
+/// What a vault is there for. It stands in the first 8 bytes of the vault's id, which every wrapping has as associated data, and
+/// nothing changes it: what was made as a sample stays one, wherever it is copied to, and what was not never becomes one.
+enum class VaultNature : std::uint8_t {
+    Own,    ///< a coach's
+    Sample, ///< an invented season, whose passphrase everybody knows
+};
+
+/// The nature that an id says, before any secret is known.
+[[nodiscard]] VaultNature natureOf(const ByteArray<16>& vaultId);
+/// A new random id of that nature.
+[[nodiscard]] ByteArray<16> newVaultId(VaultNature nature, const RandomSource& random);
+
 /// What a key file says. Nothing in it is secret without a slot's secret.
 ///
 /// Bytes of version 1, integers with the low byte first:
@@ -33,7 +45,7 @@ struct Slot {
 ///       8  2   version, 1
 ///      10  2   number of slots, 1 to 3
 ///      12  4   size of the whole file
-///      16 16   vault id, random
+///      16 16   vault id, random; of a sample vault the first 8 bytes are "SAMPLE", 0, 1
 ///      32  8   generation, from 1, one more with every change
 ///      40  4   number of the current database file, from 1
 ///      44  4   epoch of the receive key, from 1

@@ -83,7 +83,7 @@ Keyring::Keyring(KeyFile file, VaultKey vaultKey, DataKey dataKey, DeviceIdentit
 {
 }
 
-Outcome<Keyring> Keyring::create(const SlotKey& passphrase, const SlotKey& recovery, const RandomSource& random)
+Outcome<Keyring> Keyring::create(const SlotKey& passphrase, const SlotKey& recovery, const RandomSource& random, VaultNature nature)
 {
     Outcome<VaultKey> vaultKey = VaultKey::random(random);
     if (!vaultKey)
@@ -92,7 +92,7 @@ Outcome<Keyring> Keyring::create(const SlotKey& passphrase, const SlotKey& recov
     if (!identity)
         return identity.code();
     KeyFile file;
-    random(file.vaultId);
+    file.vaultId = newVaultId(nature, random);
     for (const SlotKey* slotKey : {&passphrase, &recovery})
         file.slots.push_back(wrappedSlot(file, *slotKey, *vaultKey, random));
     if (const Outcome<Done> done = wrapDataKey(file, *vaultKey, random); !done)

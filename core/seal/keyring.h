@@ -23,7 +23,8 @@ struct SlotKey {
 class Keyring {
 public:
     /// A new vault, with a passphrase and a recovery code from the start.
-    [[nodiscard]] static Outcome<Keyring> create(const SlotKey& passphrase, const SlotKey& recovery, const RandomSource& random);
+    [[nodiscard]] static Outcome<Keyring> create(const SlotKey& passphrase, const SlotKey& recovery, const RandomSource& random,
+                                                 VaultNature nature = VaultNature::Own);
     /// WrongSecret where the key does not open its slot; forged where it does, and the file was not written by one who knew the
     /// vault key.
     [[nodiscard]] static Outcome<Keyring> open(const KeyFile& file, SlotKind kind, const WrappingKey& key);

@@ -28,8 +28,9 @@ std::chrono::nanoseconds steadyNow()
 
 seal::Outcome<seal::Keyring> ringFor(const NewVault& how, const seal::RandomSource& random)
 {
-    const seal::Outcome<seal::StretchCost> cost =
-        how.cost ? seal::Outcome<seal::StretchCost>(*how.cost) : seal::chooseCost(seal::timedTrial(steadyNow));
+    const seal::Outcome<seal::StretchCost> cost = how.cost ? seal::Outcome<seal::StretchCost>(*how.cost)
+        : how.nature == seal::VaultNature::Sample           ? seal::Outcome<seal::StretchCost>(seal::weakestStretch)
+                                                            : seal::chooseCost(seal::timedTrial(steadyNow));
     if (!cost)
         return cost.code();
     const auto passphrase = seal::slotKeyOf(how.passphrase, *cost, random);
@@ -38,7 +39,7 @@ seal::Outcome<seal::Keyring> ringFor(const NewVault& how, const seal::RandomSour
     const auto recovery = seal::slotKeyOf(how.recovery, *cost, random);
     if (!recovery)
         return recovery.code();
-    return seal::Keyring::create(*passphrase, *recovery, random);
+    return seal::Keyring::create(*passphrase, *recovery, random, how.nature);
 }
 
 }
@@ -222,6 +223,13 @@ void VaultAccess::unlock(std::filesystem::path folder, seal::Opener opener, Want
         if (worker->vault())
             return worker->report(done, Outcome<Opened>(Code::OpenAlreadyLockFirst));
         worker->report(done, worker->take(Vault::unlock(folder, opener, worker->surroundings()), wanted));
+    });
+}
+
+void VaultAccess::removeSample(std::filesystem::path folder, WhenDone<Done> done)
+{
+    m_worker->add(Lane::Keep, [worker = m_worker.get(), folder = std::move(folder), done = std::move(done)] {
+        worker->report(done, worker->vault() ? Outcome<Done>(Code::OpenAlreadyLockFirst) : Vault::removeSample(folder, worker->surroundings()));
     });
 }
 

@@ -27,10 +27,11 @@ enum class Standing {
     Trouble, ///< neither: the refusal says why
 };
 
-/// The standing of a folder, with the reason where it is in trouble.
+/// The standing of a folder, with the reason where it is in trouble, and what the vault there is for.
 struct Look {
     Standing standing = Standing::None;
     std::optional<Refusal> trouble;
+    seal::VaultNature nature = seal::VaultNature::Own;
 };
 
 /// What a new vault is made with. The passphrase has at least 12 characters, in NFC; the recovery code has been typed again.
@@ -39,8 +40,10 @@ struct NewVault {
 
     seal::SecretText passphrase;
     seal::RecoveryCode recovery;
-    std::optional<seal::StretchCost> cost; ///< measured when not given; only tests and benches give one
+    /// Measured when not given; only tests and benches give one. A sample, whose passphrase is no secret, takes the least.
+    std::optional<seal::StretchCost> cost;
     Wanted wanted;
+    seal::VaultNature nature = seal::VaultNature::Own;
 };
 
 /// A way to get the keys out of a key file; what a person knows, stretched on the vault's own thread.
@@ -67,6 +70,8 @@ public:
     /// Makes the folder where it is not there. Refused, nothing is left that stands in the way of another try.
     void create(std::filesystem::path folder, NewVault how, WhenDone<Opened> done);
     void unlock(std::filesystem::path folder, seal::Opener opener, Wanted wanted, WhenDone<Opened> done);
+    /// Takes a sample vault away, folder and all, while none is open. Any other is left as it is: SampleMarkMissingLeaveIt.
+    void removeSample(std::filesystem::path folder, WhenDone<Done> done);
     /// All of them or none; reported once they are on the disk.
     void keep(std::vector<journal::Draft> drafts, WhenDone<Kept> done);
     /// Nothing in place of bytes removes the draft. Encrypted, outside the journal, one for each key.

@@ -158,4 +158,9 @@ Outcome<Done> InstallMark::write(const Bytes& bytes) const
     return Done{};
 }
 
+void InstallMark::forget() const
+{
+    ::unlink(m_file.c_str());
+}
+
 }

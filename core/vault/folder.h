@@ -50,6 +50,8 @@ public:
     /// Nothing where there is none, or it cannot be read.
     [[nodiscard]] std::optional<Bytes> read() const;
     [[nodiscard]] Outcome<Done> write(const Bytes& bytes) const;
+    /// Of a vault that is no more.
+    void forget() const;
 
 private:
     std::filesystem::path m_file;

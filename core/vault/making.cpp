@@ -86,14 +86,15 @@ Look Vault::look(const std::filesystem::path& folder)
         return holdsDatabase(folder) ? Look{Standing::Trouble, Refusal{Code::KeyFileMissingFindFolder}} : Look{};
     if (!copies)
         return {Standing::Trouble, Refusal{codeOf(copies.code())}};
+    const seal::VaultNature nature = seal::natureOf(copies->candidates.front().vaultId);
     if (const auto lock = takeLock(folder); !lock)
-        return {Standing::Trouble, lock.refusal()};
+        return {Standing::Trouble, lock.refusal(), nature};
     const std::filesystem::path database = databaseFile(folder, copies->candidates.front());
     if (::access(unfinished(database).c_str(), F_OK) == 0)
-        return {Standing::Locked, std::nullopt};
+        return {Standing::Locked, std::nullopt, nature};
     if (const Outcome<Done> fit = checkFile(database); !fit)
-        return {Standing::Trouble, fit.refusal()};
-    return {Standing::Locked, std::nullopt};
+        return {Standing::Trouble, fit.refusal(), nature};
+    return {Standing::Locked, std::nullopt, nature};
 }
 
 Outcome<std::unique_ptr<Vault>> Vault::create(
@@ -150,6 +151,31 @@ Outcome<std::unique_ptr<Vault>> Vault::unlock(
     if (const Outcome<Done> finished = finishCreation(databaseFile(folder, ring->file())); !finished)
         return finished.refusal();
     return open(folder, *std::move(lock), *std::move(ring), surroundings);
+}
+
+Outcome<Done> Vault::removeSample(const std::filesystem::path& folder, const Surroundings& surroundings)
+{
+    const auto copies = seal::KeyFolder(folder).read();
+    if (!copies)
+        return codeOf(copies.code());
+    const seal::ByteArray<16>& vaultId = copies->candidates.front().vaultId;
+    if (seal::natureOf(vaultId) != seal::VaultNature::Sample)
+        return Code::SampleMarkMissingLeaveIt;
+    const Outcome<seal::Descriptor> lock = takeLock(folder);
+    if (!lock)
+        return lock.refusal();
+    std::filesystem::path gone = folder;
+    gone += ".gone";
+    std::error_code trouble;
+    std::filesystem::remove_all(gone, trouble);
+    if (!trouble)
+        std::filesystem::rename(folder, gone, trouble);
+    if (!trouble)
+        std::filesystem::remove_all(gone, trouble);
+    if (trouble)
+        return codeOf(seal::codeOfWriteError(trouble.value()));
+    InstallMark(surroundings.installFolder, vaultId).forget();
+    return Done{};
 }
 
 }

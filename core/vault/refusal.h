@@ -39,6 +39,7 @@ enum class Code {
     OpenAlreadyLockFirst,            ///< a vault is open in this process
     DraftUnfitShorten,               ///< an entry does not fit into the journal's bounds: nothing of the batch was kept
     AthleteErasedStartAnew,          ///< the athlete has been erased: nothing more is written about that one
+    SampleMarkMissingLeaveIt,        ///< not a sample vault: it is not taken away
     StoppedTryAgain,                 ///< reading was broken off by something more urgent
 };
 

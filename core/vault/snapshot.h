@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/journal/registers.h"
+#include "core/seal/keyfile.h"
 #include "core/vault/refusal.h"
 
 #include <map>
@@ -74,6 +75,7 @@ struct Opened {
     Snapshot snapshot;
     Drafts drafts;
     Findings findings;
+    seal::VaultNature nature = seal::VaultNature::Own;
 };
 
 /// What was kept, on the disk when this is reported.

@@ -119,6 +119,7 @@ Outcome<Opened> Vault::opened(const Wanted& wanted)
 {
     Opened opened;
     opened.findings = m_findings;
+    opened.nature = seal::natureOf(m_ring.file().vaultId);
     Snapshot& snapshot = opened.snapshot;
     for (const journal::RecordKind kind : wanted.kinds) {
         std::vector<Head> heads = m_store->views().heads(kind);

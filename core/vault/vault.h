@@ -19,6 +19,10 @@ public:
     [[nodiscard]] static Outcome<std::unique_ptr<Vault>> unlock(
         const std::filesystem::path& folder, const seal::Opener& opener, const Surroundings& surroundings);
 
+    /// The folder gets another name first, so that nothing of a vault is left under its own when this is broken off; what this
+    /// install remembers of it goes as well.
+    [[nodiscard]] static Outcome<Done> removeSample(const std::filesystem::path& folder, const Surroundings& surroundings);
+
     Vault(const Vault&) = delete;
     Vault& operator=(const Vault&) = delete;
     ~Vault() { witness(); }

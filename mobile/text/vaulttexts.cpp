@@ -97,6 +97,8 @@ sentences::Said said(const steelyard::vault::Refusal& refusal)
         return {tr("Not saved: that is too long."), tr("Your entry is still on the page. Make the note shorter, then do it again.")};
     case Code::AthleteErasedStartAnew:
         return {tr("Not saved: this athlete has been erased."), tr("Nothing more is written about somebody erased. Add the person anew.")};
+    case Code::SampleMarkMissingLeaveIt:
+        return {tr("This is no example: it is somebody's own vault."), tr("Nothing was removed.")};
     case Code::StoppedTryAgain:
         return {tr("Something more urgent came between."), tr("Nothing is lost. Do it again.")};
     default:

@@ -8,7 +8,7 @@ from tree import Finding, line_of
 C_FILES = (".cpp", ".h")
 INCLUDE = re.compile(r'(?m)^[ \t]*#[ \t]*include[ \t]*([<"])([^>"]+)[>"]')
 
-# A core folder and the folders it may name; work may name them all.
+# A core folder and the folders it may name; work may name them all, and sample is made by work.
 SEES = {
     "measure": set(),
     "resistance": {"measure"},
@@ -24,6 +24,7 @@ SEES = {
     "exchange": {"measure", "resistance", "season", "seal", "journal"},
 }
 SEES["work"] = set(SEES)
+SEES["sample"] = set(SEES)
 BELOW = {"core": {"core"}, "mobile": {"core", "assets", "mobile"}, "qml": {"core", "assets", "mobile", "qml"},
          "assets": {"assets"}}
 

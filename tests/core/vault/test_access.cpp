@@ -1,43 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QtTest>
 
-#include "core/vault/access.h"
+#include "core/work/keeping/post.h"
 #include "tests/core/vault/vaulting.h"
 
-#include <condition_variable>
-#include <mutex>
 #include <thread>
 
 using namespace vaulting;
 
 namespace {
-
-/// Where results are wanted: the thread of the test, which runs them one by one.
-class Desk {
-public:
-    Executor executor()
-    {
-        return [this](std::function<void()> work) {
-            const std::lock_guard guard(m_mutex);
-            m_posted.push_back(std::move(work));
-            m_wake.notify_one();
-        };
-    }
-    void runOne()
-    {
-        std::unique_lock guard(m_mutex);
-        m_wake.wait(guard, [this] { return !m_posted.empty(); });
-        const auto work = std::move(m_posted.front());
-        m_posted.pop_front();
-        guard.unlock();
-        work();
-    }
-
-private:
-    std::mutex m_mutex;
-    std::condition_variable m_wake;
-    std::deque<std::function<void()>> m_posted;
-};
 
 seal::SecretText secret(std::string_view text)
 {
@@ -51,7 +22,7 @@ class TestAccess : public QObject {
     Q_OBJECT
 
 private:
-    std::unique_ptr<Desk> m_desk;
+    std::unique_ptr<Post> m_post;
     std::unique_ptr<Place> m_place;
     std::unique_ptr<VaultAccess> m_access;
 
@@ -61,7 +32,7 @@ private:
         std::optional<Outcome<T>> result;
         call([&result](Outcome<T> outcome) { result.emplace(std::move(outcome)); });
         while (!result)
-            m_desk->runOne();
+            m_post->takeOne();
         return *std::move(result);
     }
     Outcome<Opened> create(std::string_view passphrase = "a squad of nine")
@@ -88,9 +59,9 @@ private Q_SLOTS:
     void init()
     {
         m_access.reset();
-        m_desk = std::make_unique<Desk>();
+        m_post = std::make_unique<Post>();
         m_place = std::make_unique<Place>();
-        m_place->surroundings.post = m_desk->executor();
+        m_place->surroundings.post = m_post->executor();
         m_access = std::make_unique<VaultAccess>(m_place->surroundings);
     }
 
@@ -168,7 +139,7 @@ private Q_SLOTS:
         m_access->read(all, Urgency::Page, [&](const auto&) { order.emplace_back("page"); });
         m_access->keep({fieldOf(1, 1, "x")}, [&](const auto&) { order.emplace_back("kept"); });
         while (order.size() < 3)
-            m_desk->runOne();
+            m_post->takeOne();
         QCOMPARE(order, (std::vector<std::string>{"kept", "page", "background"}));
         QCOMPARE(backgroundCount, 4'000U);
         QVERIFY(await<Done>([&](auto done) { m_access->checkAll(done); }).ok());
@@ -188,7 +159,7 @@ private Q_SLOTS:
             [&code](const Outcome<std::vector<Record>>& read) { code = read ? std::nullopt : std::optional(read.code()); });
         QVERIFY(lock().ok());
         while (!code)
-            m_desk->runOne();
+            m_post->takeOne();
         QCOMPARE(code, Code::LockedUnlockFirst);
     }
 
@@ -198,7 +169,7 @@ private Q_SLOTS:
         std::optional<std::thread::id> there;
         m_access->look(m_place->folder(), [&there](const Look&) { there = std::this_thread::get_id(); });
         while (!there)
-            m_desk->runOne();
+            m_post->takeOne();
         QVERIFY(*there == here);
     }
 };

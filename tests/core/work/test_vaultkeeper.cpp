@@ -3,6 +3,7 @@
 #ifndef Q_MOC_RUN
 #include "core/work/keeping/vaultkeeper.h"
 
+#include "core/work/keeping/post.h"
 #include "core/work/keeping/keepathlete.h"
 #include "core/work/keeping/keepkititem.h"
 #include "core/work/keeping/keepsetup.h"
@@ -12,41 +13,11 @@
 #include "tests/core/work/samples.h"
 
 #include <QtTest>
-
-#include <condition_variable>
-#include <mutex>
 #endif
 
 using namespace steelyard;
 
 namespace {
-
-/// Results of the vault's thread wait here until the test's thread takes them.
-class Post {
-public:
-    vault::Executor executor()
-    {
-        return [this](std::function<void()> work) {
-            const std::lock_guard guard(m_mutex);
-            m_waiting.push_back(std::move(work));
-            m_wake.notify_one();
-        };
-    }
-    void takeOne()
-    {
-        std::unique_lock guard(m_mutex);
-        m_wake.wait(guard, [this] { return !m_waiting.empty(); });
-        const auto work = std::move(m_waiting.front());
-        m_waiting.pop_front();
-        guard.unlock();
-        work();
-    }
-
-private:
-    std::mutex m_mutex;
-    std::condition_variable m_wake;
-    std::deque<std::function<void()>> m_waiting;
-};
 
 seal::SecretText passphrase()
 {

@@ -1,0 +1,204 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/sample/season.h"
+
+#include "core/sample/kitreader.h"
+
+#include <algorithm>
+
+namespace steelyard::sample {
+
+namespace {
+
+/// Ids that only have to differ within one season.
+RecordId numbered(std::size_t kindIndex, std::size_t index)
+{
+    RecordId id;
+    id.bytes[0] = static_cast<std::byte>(kindIndex + 1);
+    id.bytes[14] = static_cast<std::byte>((index + 1) >> 8);
+    id.bytes[15] = static_cast<std::byte>((index + 1) & 0xFF);
+    return id;
+}
+
+template <typename Entry, typename Name>
+const Entry* find(const std::vector<Entry>& all, const Name& is)
+{
+    const auto at = std::find_if(all.begin(), all.end(), is);
+    return at == all.end() ? nullptr : &*at;
+}
+
+/// Reads the files one after the other, each by the names that those before it gave.
+class Reader {
+public:
+    Reader(const SeasonTexts& texts, std::chrono::sys_days today, Faults& faults) : m_texts(texts), m_today(today), m_faults(faults) {}
+
+    Season season()
+    {
+        each("venues.json", "venues", [this](StrictObject& from) { readVenue(from); });
+        each("kit.json", "kit", [this](StrictObject& from) { readItem(from); });
+        each("squad.json", "squad", [this](StrictObject& from) { readPerson(from); });
+        each("setups.json", "setups", [this](StrictObject& from) { readSetup(from); });
+        return std::move(m_season);
+    }
+
+private:
+    template <typename Read>
+    void each(const std::string& file, const std::string& key, const Read& read)
+    {
+        const auto text = m_texts.find(file);
+        if (text == m_texts.end()) {
+            m_faults.push_back(file + ": is missing");
+            return;
+        }
+        StrictObject root = StrictObject::of(text->second, file, m_faults);
+        (void)root.neededText("about");
+        for (StrictObject& from : root.neededList(key)) {
+            read(from);
+            from.finish();
+        }
+        root.finish();
+    }
+    std::chrono::sys_days dayIn(StrictObject& from)
+    {
+        const int ago = from.neededCount("days_ago");
+        if (ago < 0)
+            from.fault("days_ago", "is still to come");
+        return m_today - std::chrono::days(ago);
+    }
+    /// A name that nobody of its kind has had before.
+    std::string nameIn(StrictObject& from, bool taken(const Season&, const std::string&))
+    {
+        std::string name = from.neededText("name");
+        if (taken(m_season, name))
+            from.fault("name", "stands there twice");
+        return name;
+    }
+    template <typename Entry>
+    const Entry* named(StrictObject& from, const std::string& key, const Entry* (Season::*find)(const std::string&) const)
+    {
+        const std::string name = from.neededText(key);
+        const Entry* entry = (m_season.*find)(name);
+        if (!entry)
+            from.fault(key, "\"" + name + "\" is not there");
+        return entry;
+    }
+    LiftId liftIn(StrictObject& from)
+    {
+        const std::string term = from.neededText("lift");
+        const auto lifts = shippedLifts();
+        const auto at = std::find_if(lifts.begin(), lifts.end(), [&](const Lift& lift) { return lift.term == term; });
+        if (at == lifts.end())
+            from.fault("lift", "\"" + term + "\" is no lift");
+        return at == lifts.end() ? LiftId{} : at->id;
+    }
+
+    void readVenue(StrictObject& from)
+    {
+        SampleVenue venue;
+        venue.venue.id = numbered(0, m_season.venues.size());
+        venue.venue.name = nameIn(from, [](const Season& season, const std::string& name) { return season.venue(name) != nullptr; });
+        venue.venue.notes = from.text("notes");
+        venue.day = dayIn(from);
+        venue.bar = barFrom(from.neededObject("bar"), false);
+        m_season.venues.push_back(std::move(venue));
+    }
+    void readItem(StrictObject& from)
+    {
+        SampleItem item;
+        item.item.id = numbered(1, m_season.kit.size());
+        item.item.name = nameIn(from, [](const Season& season, const std::string& name) { return season.item(name) != nullptr; });
+        item.item.pair = from.neededFlag("pair");
+        if (const SampleVenue* venue = named(from, "venue", &Season::venue))
+            item.item.venue = venue->venue.id;
+        for (StrictObject& measured : from.neededList("measured")) {
+            const std::chrono::sys_days day = dayIn(measured);
+            item.measurings.emplace_back(day, measuredFrom(measured));
+            measured.finish();
+        }
+        if (item.measurings.empty())
+            from.fault("measured", "is empty");
+        else
+            item.item.measurement = item.measurings.back().second;
+        if (!std::is_sorted(item.measurings.begin(), item.measurings.end(), [](const auto& a, const auto& b) { return a.first < b.first; }))
+            from.fault("measured", "does not begin with the earliest");
+        m_season.kit.push_back(std::move(item));
+    }
+    void readPerson(StrictObject& from)
+    {
+        SamplePerson person;
+        Athlete& athlete = person.athlete;
+        athlete.id = numbered(2, m_season.people.size());
+        athlete.name = nameIn(from, [](const Season& season, const std::string& name) { return season.person(name) != nullptr; });
+        athlete.squad = from.neededText("squad");
+        person.day = dayIn(from);
+        athlete.birthYear = std::chrono::year_month_day(m_today).year() - std::chrono::years(from.neededCount("turns"));
+        if (from.has("agreement")) {
+            StrictObject agreement = from.neededObject("agreement");
+            athlete.agreement = GuardianAgreement{agreement.neededText("who"), dayIn(agreement)};
+            agreement.finish();
+        }
+        athlete.notes = from.text("notes");
+        for (StrictObject& marks : from.list("marks")) {
+            athlete.marks[liftIn(marks)] = marksFrom(marks);
+            marks.finish();
+        }
+        for (StrictObject& size : from.list("sizes")) {
+            athlete.sizes.push_back({{}, dayIn(size), size.mass("mass_kg"), size.length("height_cm")});
+            size.finish();
+        }
+        m_season.people.push_back(std::move(person));
+    }
+    void readSetup(StrictObject& from)
+    {
+        SampleSetup setup;
+        setup.saved.id = numbered(3, m_season.setups.size());
+        if (const SamplePerson* person = named(from, "athlete", &Season::person))
+            setup.saved.athlete = person->athlete.id;
+        setup.saved.lift = liftIn(from);
+        setup.saved.day = dayIn(from);
+        if (const SampleVenue* venue = named(from, "venue", &Season::venue))
+            setup.saved.setup.bar = venue->bar;
+        setup.saved.setup.bar.wanted = from.neededMass("wanted_kg");
+        setup.saved.setup.hung = hungFrom(from.list("hung"), [this](const std::string& name) {
+            const SampleItem* item = m_season.item(name);
+            return item ? &item->item : nullptr;
+        });
+        const std::vector<std::string> cautions{"chains", "bands below", "bands above"};
+        for (const std::string& looked : from.texts("looked_over")) {
+            const auto at = std::find(cautions.begin(), cautions.end(), looked);
+            if (at == cautions.end())
+                from.fault("looked_over", "\"" + looked + "\" is no caution");
+            else
+                setup.lookedOver.push_back(static_cast<CautionCode>(at - cautions.begin()));
+        }
+        m_season.setups.push_back(std::move(setup));
+    }
+
+    const SeasonTexts& m_texts;
+    std::chrono::sys_days m_today;
+    Faults& m_faults;
+    Season m_season;
+};
+
+}
+
+const SampleVenue* Season::venue(const std::string& name) const
+{
+    return find(venues, [&](const SampleVenue& venue) { return venue.venue.name == name; });
+}
+
+const SampleItem* Season::item(const std::string& name) const
+{
+    return find(kit, [&](const SampleItem& item) { return item.item.name == name; });
+}
+
+const SamplePerson* Season::person(const std::string& name) const
+{
+    return find(people, [&](const SamplePerson& person) { return person.athlete.name == name; });
+}
+
+Season readSeason(const SeasonTexts& texts, std::chrono::sys_days today, Faults& faults)
+{
+    return Reader(texts, today, faults).season();
+}
+
+}
