@@ -31,6 +31,7 @@ BandMeasurement bandFrom(StrictObject from)
         h.mass = hanging.mass("mass_kg");
         h.length = hanging.length("length_cm");
         h.leftOut = hanging.flag("left_out", false);
+        h.unloading = hanging.flag("on_the_way_back", false);
         hanging.finish();
         band.hangings.push_back(h);
     }
