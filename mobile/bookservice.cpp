@@ -3,6 +3,7 @@
 
 #include "core/work/keeping/undo.h"
 #include "mobile/text/keepingtexts.h"
+#include "mobile/text/say.h"
 
 #include <QPointer>
 
@@ -10,11 +11,19 @@ using namespace steelyard;
 
 BookService::BookService(Keeper& keeper, NewIds newIds, Here here, QObject* parent)
     : QObject(parent), m_keeper(keeper), m_keeping(m_book, keeper, std::move(newIds), std::move(here)),
-      m_onBook(m_book.onChanged([this] { Q_EMIT changed(); })), m_onDeeds(m_keeping.onChanged([this] { Q_EMIT changed(); }))
+      m_onBook(m_book.onChanged([this] { tellChanged(); })), m_onDeeds(m_keeping.onChanged([this] { Q_EMIT changed(); }))
 {
+    say::setUnits(m_book.settings());
     m_undoTimer.setSingleShot(true);
     m_undoTimer.setInterval(undoShown);
     connect(&m_undoTimer, &QTimer::timeout, this, [this] { showUndo({}); });
+}
+
+void BookService::tellChanged()
+{
+    // before anybody reads a number
+    say::setUnits(m_book.settings());
+    Q_EMIT changed();
 }
 
 void BookService::load(const vault::Opened& opened)

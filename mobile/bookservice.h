@@ -67,6 +67,7 @@ Q_SIGNALS:
     void troubleChanged();
 
 private:
+    void tellChanged();
     void showUndo(const QString& fact);
     void say(const sentences::Said& said);
 

@@ -3,12 +3,14 @@
 
 #include "core/seal/start.h"
 #include "core/work/newids.h"
+#include "mobile/text/say.h"
 
 DeskService::DeskService(QObject* parent) : DeskService(steelyard::randomIds(steelyard::seal::systemRandom()), parent)
 {
 }
 
 DeskService::DeskService(steelyard::NewIds newIds, QObject* parent)
-    : QObject(parent), m_desk(std::move(newIds)), m_subscription(m_desk.onChanged([this] { Q_EMIT changed(); }))
+    : QObject(parent), m_desk(std::move(newIds)), m_subscription(m_desk.onChanged([this] { Q_EMIT changed(); })),
+      m_onUnits(say::onUnitsChanged([this] { Q_EMIT changed(); }))
 {
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/measure/unit.h"
 #include "core/measure/units.h"
 
 #include <chrono>
@@ -11,13 +12,7 @@
 
 namespace steelyard::journal {
 
-/// The units that quantities are typed in. Numbers are written down for ever and never used again.
-enum class Unit : std::uint16_t {
-    Kilogram = 1, Gram = 2, Pound = 3,
-    Metre = 11, Centimetre = 12, Millimetre = 13, Inch = 14, Foot = 15,
-    Second = 21, Minute = 22,
-    Newton = 31, Kilonewton = 32,
-};
+using steelyard::Unit;
 
 /// What a unit measures.
 enum class Dimension : std::uint8_t { Mass, Length, Duration, Force };

@@ -17,12 +17,12 @@ std::optional<Value> lastBy(const Athlete& athlete, std::chrono::sys_days day, s
 
 }
 
-std::optional<Mass> bodyMassOn(const Athlete& athlete, std::chrono::sys_days day)
+std::optional<Entered<Mass>> bodyMassOn(const Athlete& athlete, std::chrono::sys_days day)
 {
     return lastBy(athlete, day, &BodySize::mass);
 }
 
-std::optional<Length> bodyHeightOn(const Athlete& athlete, std::chrono::sys_days day)
+std::optional<Entered<Length>> bodyHeightOn(const Athlete& athlete, std::chrono::sys_days day)
 {
     return lastBy(athlete, day, &BodySize::height);
 }

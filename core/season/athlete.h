@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/measure/entered.h"
 #include "core/season/lifts.h"
 #include "core/season/marks.h"
 #include "core/season/recordid.h"
@@ -24,8 +25,8 @@ struct GuardianAgreement {
 struct BodySize {
     RecordId id;
     std::chrono::sys_days day{};
-    std::optional<Mass> mass;
-    std::optional<Length> height;
+    std::optional<Entered<Mass>> mass;
+    std::optional<Entered<Length>> height;
     bool operator==(const BodySize&) const = default;
 };
 
@@ -42,8 +43,8 @@ struct Athlete {
 };
 
 /// Body mass or height as it was on a day: the last one measured by then; nothing before the first.
-[[nodiscard]] std::optional<Mass> bodyMassOn(const Athlete& athlete, std::chrono::sys_days day);
-[[nodiscard]] std::optional<Length> bodyHeightOn(const Athlete& athlete, std::chrono::sys_days day);
+[[nodiscard]] std::optional<Entered<Mass>> bodyMassOn(const Athlete& athlete, std::chrono::sys_days day);
+[[nodiscard]] std::optional<Entered<Length>> bodyHeightOn(const Athlete& athlete, std::chrono::sys_days day);
 
 /// What the birth year says of somebody's age on a day.
 enum class Majority : std::uint8_t {

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/measure/units.h"
 #include "core/resistance/bandfit.h"
 #include "core/resistance/constant.h"
+#include "core/measure/entered.h"
 #include "core/season/recordid.h"
 
 #include <chrono>
@@ -20,17 +20,17 @@ enum class ChainMeasuring : std::uint8_t { Weighed, Gauged };
 /// A chain as it was measured: weighed on a scale that reads in steps, or gauged by wire, pitch and inner width.
 struct ChainMeasurement {
     ChainMeasuring by = ChainMeasuring::Weighed;
-    std::optional<Length> length;
-    std::optional<Mass> mass, scaleStep;
-    std::optional<Length> wire, pitch, innerWidth;
+    std::optional<Entered<Length>> length;
+    std::optional<Entered<Mass>> mass, scaleStep;
+    std::optional<Entered<Length>> wire, pitch, innerWidth;
     bool operator==(const ChainMeasurement&) const = default;
 };
 
 /// One hanging of known mass on a band; a point left out stays on record and off the fit. Read on the way back, with the load taken
 /// off piece by piece, a band is longer under the same mass: those are kept apart and off the fit.
 struct BandHanging {
-    std::optional<Mass> mass;
-    std::optional<Length> length;
+    std::optional<Entered<Mass>> mass;
+    std::optional<Entered<Length>> length;
     bool leftOut = false;
     bool unloading = false;
     bool operator==(const BandHanging&) const = default;
@@ -38,7 +38,7 @@ struct BandHanging {
 
 /// A band as it was measured. Without a model the best one is taken.
 struct BandMeasurement {
-    std::optional<Length> rest;
+    std::optional<Entered<Length>> rest;
     std::vector<BandHanging> hangings;
     std::optional<BandModel> model;
     bool operator==(const BandMeasurement&) const = default;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/measure/units.h"
+#include "core/measure/entered.h"
 
 #include <cstdint>
 #include <optional>
@@ -14,11 +14,11 @@ enum class LiftStart : std::uint8_t { OwnBottom, Floor };
 /// An athlete's bar marks for one lift, measured from the floor to the bar's centre line at the sleeve.
 struct BarMarks {
     LiftStart start = LiftStart::OwnBottom;
-    std::optional<Height> bottom;   ///< unused from the floor: there the plates decide
-    std::optional<Length> blocks;   ///< what the plates stand on, from the floor only
-    std::optional<Height> zoneFrom, zoneTo;
-    std::optional<Height> top;
-    std::optional<Height> rack;
+    std::optional<Entered<Height>> bottom;   ///< unused from the floor: there the plates decide
+    std::optional<Entered<Length>> blocks;   ///< what the plates stand on, from the floor only
+    std::optional<Entered<Height>> zoneFrom, zoneTo;
+    std::optional<Entered<Height>> top;
+    std::optional<Entered<Height>> rack;
     bool operator==(const BarMarks&) const = default;
 };
 

@@ -13,9 +13,9 @@ enum class ChainHangingWay : std::uint8_t { Straight, Doubled, Bunched };
 /// How a chain was hung, as entered.
 struct ChainPlacing {
     ChainHangingWay way = ChainHangingWay::Straight;
-    Length lead;
-    Mass leadMass;
-    Length bunch = metres(0.30);
+    Entered<Length> lead;
+    Entered<Mass> leadMass;
+    Entered<Length> bunch = metres(0.30);
     bool operator==(const ChainPlacing&) const = default;
 };
 
@@ -23,10 +23,10 @@ struct ChainPlacing {
 struct BandPlacing {
     bool doubled = false;
     bool above = false;
-    Height anchorHeight;
-    Length offset;
-    Length handle;
-    std::optional<Mass> heldBy; ///< what holds the anchor down by its weight; absent when it is bolted
+    Entered<Height> anchorHeight;
+    Entered<Length> offset;
+    Entered<Length> handle;
+    std::optional<Entered<Mass>> heldBy; ///< what holds the anchor down by its weight; absent when it is bolted
     bool operator==(const BandPlacing&) const = default;
 };
 
@@ -44,7 +44,8 @@ struct HungRecord {
 struct PlatesHere {
     PlateType type;
     int count = 0;
-    bool operator==(const PlatesHere&) const = default;
+    std::optional<AsTyped> mark = std::nullopt; ///< the figure cast on them: a 45 lb plate stays one, whatever is shown in
+    bool operator==(const PlatesHere& other) const { return type == other.type && count == other.count; }
 };
 
 enum class PlateTrust : std::uint8_t {
@@ -54,13 +55,13 @@ enum class PlateTrust : std::uint8_t {
 
 /// The bar, what goes on it, and the plates to choose from.
 struct BarRecord {
-    Mass bar = kilograms(20);
+    Entered<Mass> bar = kilograms(20);
     bool barEntered = false; ///< until the coach says what the bar weighs, 20 kg is filled in
-    Mass collars;       ///< both together
-    Mass wanted = kilograms(20); ///< total of bar, collars and plates
+    Entered<Mass> collars; ///< both together
+    Entered<Mass> wanted = kilograms(20); ///< total of bar, collars and plates
     PlateTrust trust = PlateTrust::Unweighed;
     std::vector<PlatesHere> stock;
-    std::optional<Length> sleeve;
+    std::optional<Entered<Length>> sleeve;
     bool operator==(const BarRecord&) const = default;
 };
 

@@ -12,26 +12,26 @@ Mass distance(Mass a, Mass b) { return a > b ? a - b : b - a; }
 
 }
 
-BarRecord withBar(BarRecord record, Mass bar)
+BarRecord withBar(BarRecord record, const Entered<Mass>& bar)
 {
-    record.wanted += bar - record.bar;
+    record.wanted = record.wanted + bar - record.bar;
     record.bar = bar;
     record.barEntered = true;
     return record;
 }
 
-BarRecord withCollars(BarRecord record, Mass collars)
+BarRecord withCollars(BarRecord record, const Entered<Mass>& collars)
 {
-    record.wanted += collars - record.collars;
+    record.wanted = record.wanted + collars - record.collars;
     record.collars = collars;
     return record;
 }
 
-BarRecord withPairMore(BarRecord record, Mass plate)
+BarRecord withPairMore(BarRecord record, const Entered<Mass>& plate)
 {
     constexpr double milligram = 1e-6;
     for (PlatesHere& p : record.stock)
-        if (std::abs((p.type.mass - plate).si()) < milligram) {
+        if (std::abs((p.type.mass - plate.quantity()).si()) < milligram) {
             p.count += 2;
             return record;
         }
@@ -40,7 +40,7 @@ BarRecord withPairMore(BarRecord record, Mass plate)
                          return distance(a.type.mass, plate) < distance(b.type.mass, plate);
                      })->type;
     type.mass = plate;
-    record.stock.push_back({type, 2});
+    record.stock.push_back({type, 2, plate.typed()});
     std::stable_sort(record.stock.begin(), record.stock.end(), [](const PlatesHere& a, const PlatesHere& b) { return a.type.mass > b.type.mass; });
     return record;
 }

@@ -15,9 +15,6 @@ namespace {
 
 const QString massKey = QStringLiteral("mass:"), lengthKey = QStringLiteral("length:");
 
-double kgOf(Force f) { return inKilograms(asMass(f)); }
-double cmOf(Length l) { return inMetres(l) * 100; }
-
 }
 
 BandMeasurement BandEditor::measurement() const
@@ -39,22 +36,21 @@ std::vector<FieldSpec> BandEditor::specs() const
     if (!ready())
         return {};
     const BandMeasurement m = measurement();
-    const QString cm = tr("cm");
-    std::vector<FieldSpec> all{{QStringLiteral("rest"), tr("Length at rest"), cm, {3, 1, 5, 400}, m.rest ? std::optional(cmOf(*m.rest)) : std::nullopt, false, tr("hook to hook, hanging loose"), true}};
+    std::vector<FieldSpec> all{{QStringLiteral("rest"), tr("Length at rest"), inLength(m.rest), {3, 1, 5, 400}, false, tr("hook to hook, hanging loose"), true}};
     for (std::size_t i = 0; i < m.hangings.size(); ++i) {
         const BandHanging& h = m.hangings[i];
         const QString n = QString::number(i);
-        all.push_back({massKey + n, {}, tr("kg"), {3, 2, 0.1, 200}, h.mass ? std::optional(inKilograms(*h.mass)) : std::nullopt, false, tr("what hangs on it"), true});
-        all.push_back({lengthKey + n, {}, cm, {3, 1, 5, 600}, h.length ? std::optional(cmOf(*h.length)) : std::nullopt, false, tr("hook to hook"), true});
+        all.push_back({massKey + n, {}, inMass(h.mass), {3, 2, 0.1, 200}, false, tr("what hangs on it"), true});
+        all.push_back({lengthKey + n, {}, inLength(h.length), {3, 1, 5, 600}, false, tr("hook to hook"), true});
     }
     return all;
 }
 
-KeepOutcome BandEditor::keepNumber(const QString& key, double shown)
+KeepOutcome BandEditor::keepNumber(const QString& key, const KeyedFigure& keyed)
 {
     BandMeasurement m = measurement();
     if (key == QLatin1String("rest")) {
-        m.rest = metres(shown / 100);
+        m.rest = keyed.length();
     } else {
         const bool mass = key.startsWith(massKey);
         bool isNumber = false;
@@ -63,11 +59,11 @@ KeepOutcome BandEditor::keepNumber(const QString& key, double shown)
             return {tr("There is no such entry."), {}};
         BandHanging& h = m.hangings[at];
         if (mass)
-            h.mass = kilograms(shown);
-        else if (m.rest && metres(shown / 100) <= *m.rest)
-            return {tr("At rest it is %1 cm: with a load on it is longer.").arg(say::centimetres(*m.rest)), {}};
+            h.mass = keyed.mass();
+        else if (m.rest && keyed.length() <= *m.rest)
+            return {tr("At rest it is %1: with a load on it is longer.").arg(say::inLengthUnit(say::entered(*m.rest))), {}};
         else
-            h.length = metres(shown / 100);
+            h.length = keyed.length();
         // read again: it counts again
         h.leftOut = false;
     }
@@ -89,8 +85,8 @@ QString BandEditor::answer() const
     if (!fit)
         return tr("Pull by length: not known yet");
     const Length at = fit->longestMeasured();
-    const auto said = roundTogether(kgOf(fit->pull(at)), kgOf(bandGiveOrTake(*fit, at)), 1);
-    return tr("Pulls %1 kg at %2 cm, give or take %3").arg(say::fixed(said.value, said.decimals), say::centimetres(at), say::fixed(said.give, said.decimals));
+    const auto said = roundTogether(say::shownPull(fit->pull(at)), say::shownPull(bandGiveOrTake(*fit, at)), 1);
+    return tr("Pulls %1 at %2, give or take %3").arg(say::inMassUnit(say::fixed(said.value, said.decimals)), say::lengthWithUnit(at), say::fixed(said.give, said.decimals));
 }
 
 QString BandEditor::trouble() const
@@ -104,14 +100,16 @@ QString BandEditor::trouble() const
 FitPicture BandEditor::picture() const
 {
     FitPicture p;
+    p.pullUnit = say::massUnit();
+    p.lengthUnit = say::lengthUnit();
     const BandMeasurement m = measurement();
     const auto odd = oddHanging(m);
-    double longest = m.rest ? cmOf(*m.rest) : 0, heaviest = 0, shortest = longest > 0 ? longest : 1e9;
+    double longest = m.rest ? say::shown(*m.rest) : 0, heaviest = 0, shortest = longest > 0 ? longest : 1e9;
     for (std::size_t i = 0; i < m.hangings.size(); ++i) {
         const BandHanging& h = m.hangings[i];
         if (!h.mass || !h.length)
             continue;
-        const double x = inKilograms(*h.mass), y = cmOf(*h.length);
+        const double x = say::shown(*h.mass), y = say::shown(*h.length);
         longest = std::max(longest, y);
         shortest = std::min(shortest, y);
         heaviest = std::max(heaviest, x);
@@ -122,25 +120,24 @@ FitPicture BandEditor::picture() const
     }
     if (longest <= 0)
         return p;
-    p.lengthFrom = std::floor(shortest * 0.9 / 10) * 10;
-    p.lengthTo = std::ceil(longest * 1.08 / 10) * 10;
+    const double round = say::units().length == LengthUnit::Inch ? 4 : 10;
+    p.lengthFrom = std::floor(shortest * 0.9 / round) * round;
+    p.lengthTo = std::ceil(longest * 1.08 / round) * round;
     p.pullTo = std::max(1.0, heaviest * 1.15);
     p.measuredTo = longest;
     const auto fit = bandFitFrom(m);
     if (!fit)
         return p;
     constexpr int parts = 60;
-    const double from = cmOf(fit->rest()), to = cmOf(fit->knownUpTo());
     for (int i = 0; i <= parts; ++i) {
-        const double cm = from + (to - from) * i / parts;
-        const Length at = metres(cm / 100);
-        const double pull = kgOf(fit->pull(at)), give = kgOf(bandGiveOrTake(*fit, at));
-        p.fit.append({pull, cm});
-        p.low.append({std::max(0.0, pull - give), cm});
-        p.high.append({pull + give, cm});
+        const Length at = fit->rest() + (fit->knownUpTo() - fit->rest()) * i / parts;
+        const double pull = say::shownPull(fit->pull(at)), give = say::shownPull(bandGiveOrTake(*fit, at)), y = say::shown(at);
+        p.fit.append({pull, y});
+        p.low.append({std::max(0.0, pull - give), y});
+        p.high.append({pull + give, y});
         p.pullTo = std::max(p.pullTo, 1.05 * pull);
     }
-    p.lengthTo = std::max(p.lengthTo, std::ceil(to / 10) * 10);
+    p.lengthTo = std::max(p.lengthTo, std::ceil(say::shown(fit->knownUpTo()) / round) * round);
     return p;
 }
 
@@ -175,10 +172,10 @@ QString BandEditor::oddText() const
     const auto odd = oddHanging(measurement());
     if (!odd)
         return {};
-    const double off = kgOf(odd->off);
+    const double off = say::shownPull(odd->off);
     const QString which = say::plain(static_cast<double>(odd->index + 1), 0);
-    return off > 0 ? tr("Hanging %1 lies %2 kg over the line of the others").arg(which, say::fixed(off, 1))
-                   : tr("Hanging %1 lies %2 kg under the line of the others").arg(which, say::fixed(-off, 1));
+    return off > 0 ? tr("Hanging %1 lies %2 over the line of the others").arg(which, say::inMassUnit(say::fixed(off, 1)))
+                   : tr("Hanging %1 lies %2 under the line of the others").arg(which, say::inMassUnit(say::fixed(-off, 1)));
 }
 
 QString BandEditor::addHanging()
@@ -217,7 +214,7 @@ void BandEditor::refresh()
             const BandHanging& h = m.hangings[i];
             const bool isOdd = odd && odd->index == i;
             const QString note = h.leftOut ? tr("left out") : isOdd ? tr("odd") : QString();
-            rows.push_back({h.mass ? tr("%1 kg").arg(say::mass(*h.mass)) : tr("mass"), h.length ? tr("%1 cm").arg(say::centimetres(*h.length)) : tr("length"), note, isOdd, h.leftOut});
+            rows.push_back({h.mass ? say::inMassUnit(say::entered(*h.mass)) : tr("mass"), h.length ? say::inLengthUnit(say::entered(*h.length)) : tr("length"), note, isOdd, h.leftOut});
         }
         m_hangings.setRows(std::move(rows));
     }
@@ -227,5 +224,5 @@ void BandEditor::refresh()
 QString BandEditor::ownName(const KitItem& item) const
 {
     const auto* m = std::get_if<BandMeasurement>(&item.measurement);
-    return m && m->rest ? tr("Band, %1 cm at rest").arg(say::centimetres(*m->rest)) : tr("Band");
+    return m && m->rest ? tr("Band, %1 at rest").arg(say::lengthWithUnit(*m->rest)) : tr("Band");
 }

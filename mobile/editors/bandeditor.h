@@ -5,7 +5,7 @@
 
 #include <QPointF>
 
-/** A band's fit as points to draw: pull in kg to the right, length in cm up. */
+/** A band's fit as points to draw: pull to the right, length up, both in the shown units. */
 struct FitPicture {
     Q_GADGET
     QML_VALUE_TYPE(fitPicture)
@@ -17,11 +17,14 @@ struct FitPicture {
     Q_PROPERTY(double lengthFrom MEMBER lengthFrom)
     Q_PROPERTY(double lengthTo MEMBER lengthTo)
     Q_PROPERTY(double measuredTo MEMBER measuredTo)
+    Q_PROPERTY(QString pullUnit MEMBER pullUnit)
+    Q_PROPERTY(QString lengthUnit MEMBER lengthUnit)
 
 public:
     QVariantList points; ///< {x, y, odd, label}
     QList<QPointF> fit, low, high;
     double pullTo = 10, lengthFrom = 0, lengthTo = 100, measuredTo = 0;
+    QString pullUnit, lengthUnit;
 };
 
 /** Measuring a band by hanging known plates on it. */
@@ -38,7 +41,7 @@ public:
     using ItemEditor::ItemEditor;
 
     [[nodiscard]] std::vector<FieldSpec> specs() const override;
-    KeepOutcome keepNumber(const QString& key, double shown) override;
+    KeepOutcome keepNumber(const QString& key, const KeyedFigure& keyed) override;
     [[nodiscard]] bool canKeep() const override;
     [[nodiscard]] QString answer() const override;
     [[nodiscard]] QString trouble() const override;

@@ -13,44 +13,43 @@ std::vector<FieldSpec> BarEditor::specs() const
     if (!ready())
         return {};
     const BarRecord& bar = desk().setup().bar;
-    const QString kg = tr("kg");
     const auto& load = desk().answer().load;
+    const auto onBar = load ? std::optional(loadAsAskedFor(bar.wanted, *load)) : std::nullopt;
     return {
-        {QStringLiteral("bar"), tr("Bar"), kg, {2, 2, 0, 60}, inKilograms(bar.bar), !bar.barEntered, tr("its own mass, sleeves and all")},
-        {QStringLiteral("collars"), tr("Collars, both"), kg, {2, 2, 0, 20}, inKilograms(bar.collars), false, {}},
-        {QStringLiteral("sleeve"), tr("Room on one sleeve"), tr("cm"), {2, 1, 5, 80}, bar.sleeve ? std::optional(inMetres(*bar.sleeve) * 100) : std::nullopt, false, tr("for plates; may be left out")},
+        {QStringLiteral("bar"), tr("Bar"), inMass(bar.bar), {2, 2, 0, 60}, !bar.barEntered, tr("its own mass, sleeves and all")},
+        {QStringLiteral("collars"), tr("Collars, both"), inMass(bar.collars), {2, 2, 0, 20}, false, {}},
+        {QStringLiteral("sleeve"), tr("Room on one sleeve"), inLength(bar.sleeve), {2, 1, 5, 80}, false, tr("for plates; may be left out")},
         // keyed from elsewhere, no row of this form
-        {QStringLiteral("load"), {}, kg, {3, 2, 0, 600}, load ? std::optional(inKilograms(load->total)) : std::nullopt, false, {}},
-        {QStringLiteral("newPlate"), {}, kg, {2, 2, 0.1, 60}, std::nullopt, false, {}},
+        {QStringLiteral("load"), {}, inMass(onBar), {3, 2, 0, 600}, false, {}},
+        {QStringLiteral("newPlate"), {}, inMass(std::nullopt), {2, 2, 0.1, 60}, false, {}},
     };
 }
 
-KeepOutcome BarEditor::keepNumber(const QString& key, double shown)
+KeepOutcome BarEditor::keepNumber(const QString& key, const KeyedFigure& keyed)
 {
     BarRecord bar = desk().setup().bar;
-    const Mass mass = kilograms(shown);
+    const Entered<Mass> mass = keyed.mass();
     if (key == QLatin1String("bar")) {
         bar = withBar(bar, mass);
     } else if (key == QLatin1String("collars")) {
         bar = withCollars(bar, mass);
     } else if (key == QLatin1String("sleeve")) {
-        bar.sleeve = metres(shown / 100);
+        bar.sleeve = keyed.length();
     } else if (key == QLatin1String("newPlate")) {
         bar = withPairMore(bar, mass);
     } else if (key == QLatin1String("load")) {
         const auto loads = loadsOf(bar);
         if (!loads)
             return {sentences::refusal(loads.error()), {}};
-        const PlateLoad* below = loads->atOrBelow(mass);
-        const PlateLoad* above = loads->atOrAbove(mass);
-        if (below != above) {
-            KeepOutcome outcome{tr("%1 kg cannot be hung with the plates here.").arg(say::mass(mass)), {}};
-            for (const PlateLoad* near : {below, above})
+        const PlateLoad* meant = loadMeant(*loads, mass);
+        if (!meant) {
+            KeepOutcome outcome{tr("%1 cannot be hung with the plates here.").arg(say::inMassUnit(say::entered(mass))), {}};
+            for (const PlateLoad* near : {loads->atOrBelow(mass), loads->atOrAbove(mass)})
                 if (near)
-                    outcome.offers.push_back(inKilograms(near->total));
+                    outcome.offers.push_back(say::shown(near->total));
             return outcome;
         }
-        bar.wanted = below->total;
+        bar.wanted = mass.typed() ? mass : Entered<Mass>(meant->total);
     } else {
         return {tr("There is no such entry."), {}};
     }
@@ -96,7 +95,7 @@ void BarEditor::refresh()
     if (ready()) {
         std::vector<StockRow> rows;
         for (const PlatesHere& p : desk().setup().bar.stock)
-            rows.push_back({tr("%1 kg").arg(say::mass(p.type.mass)), tr("%1 plates").arg(p.count), p.count >= 2});
+            rows.push_back({say::plateMarkWithUnit(p), tr("%1 plates").arg(p.count), p.count >= 2});
         m_stock.setRows(std::move(rows));
     }
     FieldEditor::refresh();

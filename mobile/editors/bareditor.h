@@ -14,7 +14,7 @@ public:
     using FieldEditor::FieldEditor;
 
     [[nodiscard]] std::vector<FieldSpec> specs() const override;
-    KeepOutcome keepNumber(const QString& key, double shown) override;
+    KeepOutcome keepNumber(const QString& key, const KeyedFigure& keyed) override;
     bool clearNumber(const QString& key) override;
     [[nodiscard]] bool canClear(const QString& key) const override { return key == QLatin1String("sleeve"); }
 

@@ -1,26 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/editors/chaineditor.h"
 
-#include "core/measure/rounding.h"
 #include "core/work/measuredkit.h"
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
 
 using namespace steelyard;
-
-namespace {
-
-std::optional<double> times(const std::optional<Length>& length, double perMetre)
-{
-    return length ? std::optional(inMetres(*length) * perMetre) : std::nullopt;
-}
-
-std::optional<double> inKg(const std::optional<Mass>& mass)
-{
-    return mass ? std::optional(inKilograms(*mass)) : std::nullopt;
-}
-
-}
 
 ChainMeasurement ChainEditor::measurement() const
 {
@@ -34,35 +19,34 @@ std::vector<FieldSpec> ChainEditor::specs() const
     if (!ready())
         return {};
     const ChainMeasurement m = measurement();
-    const QString mm = tr("mm"), kg = tr("kg");
-    std::vector<FieldSpec> all{{QStringLiteral("length"), tr("Length"), tr("cm"), {4, 1, 10, 2000}, times(m.length, 100), false, tr("first link to last, pulled straight"), true}};
+    std::vector<FieldSpec> all{{QStringLiteral("length"), tr("Length"), inLength(m.length), {4, 1, 10, 2000}, false, tr("first link to last, pulled straight"), true}};
     if (m.by == ChainMeasuring::Weighed) {
-        all.push_back({QStringLiteral("mass"), tr("Mass"), kg, {3, 3, 0.1, 200}, inKg(m.mass), false, tr("all of it, on the scale"), true});
-        all.push_back({QStringLiteral("scaleStep"), tr("Step of the scale"), kg, {1, 3, 0.001, 5}, inKg(m.scaleStep), false, tr("the least it shows: 0.1, or 0.05"), true});
+        all.push_back({QStringLiteral("mass"), tr("Mass"), inMass(m.mass), {3, 3, 0.1, 200}, false, tr("all of it, on the scale"), true});
+        all.push_back({QStringLiteral("scaleStep"), tr("Step of the scale"), inMass(m.scaleStep), {1, 3, 0.001, 5}, false, tr("the least it shows: 0.1, or 0.05"), true});
     } else {
-        all.push_back({QStringLiteral("wire"), tr("Wire"), mm, {2, 1, 2, 60}, times(m.wire, 1000), false, tr("its real thickness, not the trade size"), true});
-        all.push_back({QStringLiteral("pitch"), tr("Pitch"), mm, {3, 1, 5, 300}, times(m.pitch, 1000), false, tr("inside length of one link"), true});
-        all.push_back({QStringLiteral("innerWidth"), tr("Inner width"), mm, {3, 1, 2, 150}, times(m.innerWidth, 1000), false, tr("inside width of one link"), true});
+        all.push_back({QStringLiteral("wire"), tr("Wire"), inWire(m.wire), {2, 1, 2, 60}, false, tr("its real thickness, not the trade size"), true});
+        all.push_back({QStringLiteral("pitch"), tr("Pitch"), inWire(m.pitch), {3, 1, 5, 300}, false, tr("inside length of one link"), true});
+        all.push_back({QStringLiteral("innerWidth"), tr("Inner width"), inWire(m.innerWidth), {3, 1, 2, 150}, false, tr("inside width of one link"), true});
     }
     return all;
 }
 
-KeepOutcome ChainEditor::keepNumber(const QString& key, double shown)
+KeepOutcome ChainEditor::keepNumber(const QString& key, const KeyedFigure& keyed)
 {
     KitItem now = item();
     ChainMeasurement m = measurement();
     if (key == QLatin1String("length"))
-        m.length = metres(shown / 100);
+        m.length = keyed.length();
     else if (key == QLatin1String("mass"))
-        m.mass = kilograms(shown);
+        m.mass = keyed.mass();
     else if (key == QLatin1String("scaleStep"))
-        m.scaleStep = kilograms(shown);
+        m.scaleStep = keyed.mass();
     else if (key == QLatin1String("wire"))
-        m.wire = metres(shown / 1000);
+        m.wire = keyed.wire();
     else if (key == QLatin1String("pitch"))
-        m.pitch = metres(shown / 1000);
+        m.pitch = keyed.wire();
     else if (key == QLatin1String("innerWidth"))
-        m.innerWidth = metres(shown / 1000);
+        m.innerWidth = keyed.wire();
     else
         return {tr("There is no such entry."), {}};
     now.measurement = m;
@@ -80,9 +64,7 @@ QString ChainEditor::answer() const
     const auto chain = chainFrom(measurement());
     if (!chain)
         return tr("Mass per metre: not known yet");
-    const double u = chain->perLength.u.si();
-    const auto said = roundTogether(chain->perLength.value.si(), coverageFactor95(knownExactly) * u, 2);
-    return tr("%1 kg a metre, give or take %2").arg(say::fixed(said.value, said.decimals), say::fixed(said.give, said.decimals));
+    return say::perLength(chain->perLength.value, coverageFactor95(knownExactly) * chain->perLength.u);
 }
 
 QString ChainEditor::trouble() const
@@ -96,7 +78,7 @@ QString ChainEditor::linkText() const
     const auto chain = chainFrom(measurement());
     const auto hung = chain ? HungChain::of(*chain, {}) : Result<HungChain>(chain.error());
     const auto step = hung ? hung->linkStep() : std::nullopt;
-    return step ? tr("It comes off the floor a link at a time: %1 kg.").arg(say::plain(inKilograms(*step), 2)) : QString();
+    return step ? tr("It comes off the floor a link at a time: %1.").arg(say::massWithUnit(*step)) : QString();
 }
 
 bool ChainEditor::isGauged() const
@@ -117,8 +99,8 @@ QString ChainEditor::ownName(const KitItem& item) const
 {
     const auto* m = std::get_if<ChainMeasurement>(&item.measurement);
     if (m && m->by == ChainMeasuring::Gauged && m->wire && m->length)
-        return tr("Chain, %1 mm, %2 cm").arg(say::plain(inMetres(*m->wire) * 1000, 1), say::centimetres(*m->length));
+        return tr("Chain, %1, %2").arg(say::wireWithUnit(*m->wire), say::lengthWithUnit(*m->length));
     if (m && m->length)
-        return tr("Chain, %1 cm").arg(say::centimetres(*m->length));
+        return tr("Chain, %1").arg(say::lengthWithUnit(*m->length));
     return tr("Chain");
 }

@@ -14,7 +14,7 @@ public:
     using ItemEditor::ItemEditor;
 
     [[nodiscard]] std::vector<FieldSpec> specs() const override;
-    KeepOutcome keepNumber(const QString& key, double shown) override;
+    KeepOutcome keepNumber(const QString& key, const KeyedFigure& keyed) override;
     [[nodiscard]] bool canKeep() const override;
     [[nodiscard]] QString answer() const override;
     [[nodiscard]] QString trouble() const override;

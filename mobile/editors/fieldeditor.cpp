@@ -2,7 +2,6 @@
 #include "mobile/editors/fieldeditor.h"
 
 #include "mobile/follow.h"
-#include "mobile/text/say.h"
 
 void FieldEditor::setDeskService(DeskService* desk)
 {
@@ -45,8 +44,7 @@ void FieldEditor::refreshFields()
     for (const FieldSpec& s : specs()) {
         if (s.label.isEmpty())
             continue;
-        rows.push_back({s.key, s.label, s.shown ? say::plain(*s.shown, s.limits.decimalCount) : tr("not entered"), s.shown ? s.unit : QString(),
-                        s.hint, s.filledIn, s.shown.has_value()});
+        rows.push_back({s.key, s.label, s.shown ? s.text : tr("not entered"), s.shown ? s.unit : QString(), s.about(), s.filledIn, s.shown.has_value()});
     }
     m_fields.setRows(std::move(rows));
 }

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/work/numberentry.h"
 #include "mobile/deskservice.h"
+#include "mobile/editors/fieldspec.h"
 #include "mobile/models/rows.h"
 
 #include <QObject>
@@ -11,20 +11,10 @@
 #include <optional>
 #include <vector>
 
-/** One number of a form: what it is, what may be keyed, what stands there now (in the shown unit). */
-struct FieldSpec {
-    QString key, label, unit;
-    steelyard::EntryLimits limits;
-    std::optional<double> shown;
-    bool filledIn = false;
-    QString hint;
-    bool needed = false; ///< nothing comes out without it
-};
-
 /** What came of keying a number: kept, or why not, with the nearest numbers that can be kept. */
 struct KeepOutcome {
     QString refusal;
-    std::vector<double> offers;
+    std::vector<double> offers; ///< in the shown unit
     [[nodiscard]] bool kept() const { return refusal.isEmpty(); }
 };
 
@@ -45,7 +35,7 @@ public:
 
     [[nodiscard]] virtual std::vector<FieldSpec> specs() const = 0;
     /// Keeps a number as it was keyed, in the shown unit.
-    virtual KeepOutcome keepNumber(const QString& key, double shown) = 0;
+    virtual KeepOutcome keepNumber(const QString& key, const KeyedFigure& keyed) = 0;
     /// Takes an optional number away again; false when it cannot be left out.
     virtual bool clearNumber(const QString& key) { Q_UNUSED(key) return false; }
     [[nodiscard]] virtual bool canClear(const QString& key) const { Q_UNUSED(key) return false; }

@@ -30,31 +30,29 @@ std::vector<FieldSpec> HangEditor::specs() const
     const HungRecord* now = record();
     if (!now)
         return {};
-    const QString cm = tr("cm"), kg = tr("kg");
-    const auto inCm = [](Length l) { return std::optional(inMetres(l) * 100); };
     std::vector<FieldSpec> all;
     if (const auto* chain = std::get_if<ChainPlacing>(&now->placing)) {
         const bool plain = chain->lead.si() == 0 && chain->leadMass.si() == 0;
-        all.push_back({QStringLiteral("lead"), tr("Lead"), cm, {3, 1, 0, 250}, inCm(chain->lead), plain, tr("strap from the bar's middle to the first link")});
-        all.push_back({QStringLiteral("leadMass"), tr("Lead and hook weigh"), kg, {2, 2, 0, 20}, inKilograms(chain->leadMass), plain, tr("0 when it is next to nothing")});
+        all.push_back({QStringLiteral("lead"), tr("Lead"), inLength(chain->lead), {3, 1, 0, 250}, plain, tr("strap from the bar's middle to the first link")});
+        all.push_back({QStringLiteral("leadMass"), tr("Lead and hook weigh"), inMass(chain->leadMass), {2, 2, 0, 20}, plain, tr("0 when it is next to nothing")});
         if (chain->way == ChainHangingWay::Bunched)
-            all.push_back({QStringLiteral("bunch"), tr("Height of the bunch"), cm, {3, 1, 1, 150}, inCm(chain->bunch), plain, {}});
+            all.push_back({QStringLiteral("bunch"), tr("Height of the bunch"), inLength(chain->bunch), {3, 1, 1, 150}, plain, {}});
     } else if (const auto* band = std::get_if<BandPlacing>(&now->placing)) {
         const bool plain = band->anchorHeight.si() == 0 && band->handle.si() == 0;
-        all.push_back({QStringLiteral("anchor"), tr("Anchor's height"), cm, {3, 1, 0, 350}, inCm(band->anchorHeight), plain, tr("floor to where the band holds")});
+        all.push_back({QStringLiteral("anchor"), tr("Anchor's height"), inLength(band->anchorHeight), {3, 1, 0, 350}, plain, tr("floor to where the band holds")});
         if (!band->above)
-            all.push_back({QStringLiteral("heldBy"), tr("Anchor held down by"), kg, {3, 1, 0, 600}, band->heldBy ? std::optional(inKilograms(*band->heldBy)) : std::nullopt, false, tr("plates or a rack that stands loose; leave out when bolted")});
+            all.push_back({QStringLiteral("heldBy"), tr("Anchor held down by"), inMass(band->heldBy), {3, 1, 0, 600}, false, tr("plates or a rack that stands loose; leave out when bolted")});
         if (m_lean != 0)
-            all.push_back({QStringLiteral("offset"), m_lean == 1 ? tr("In front of the bar by") : tr("Behind the bar by"), cm, {3, 1, 0, 200}, inCm(metres(std::abs(band->offset.si()))), false, {}});
+            all.push_back({QStringLiteral("offset"), m_lean == 1 ? tr("In front of the bar by") : tr("Behind the bar by"), inLength(band->offset.si() < 0 ? opposite(band->offset) : band->offset), {3, 1, 0, 200}, false, {}});
         if (band->doubled)
-            all.push_back({QStringLiteral("handle"), tr("Goes round a bar of"), cm, {2, 1, 0, 30}, inCm(band->handle), plain, tr("thickness of the handle or peg")});
+            all.push_back({QStringLiteral("handle"), tr("Goes round a bar of"), inLength(band->handle), {2, 1, 0, 30}, plain, tr("thickness of the handle or peg")});
     }
     return all;
 }
 
-KeepOutcome HangEditor::keepNumber(const QString& key, double shown)
+KeepOutcome HangEditor::keepNumber(const QString& key, const KeyedFigure& keyed)
 {
-    const Length length = metres(shown / 100);
+    const Entered<Length> length = keyed.length();
     bool known = false;
     change([&](HungRecord& r) {
         known = true;
@@ -62,7 +60,7 @@ KeepOutcome HangEditor::keepNumber(const QString& key, double shown)
             if (key == QLatin1String("lead"))
                 chain->lead = length;
             else if (key == QLatin1String("leadMass"))
-                chain->leadMass = kilograms(shown);
+                chain->leadMass = keyed.mass();
             else if (key == QLatin1String("bunch"))
                 chain->bunch = length;
             else
@@ -71,11 +69,11 @@ KeepOutcome HangEditor::keepNumber(const QString& key, double shown)
             if (key == QLatin1String("anchor"))
                 band->anchorHeight = length;
             else if (key == QLatin1String("offset"))
-                band->offset = m_lean == 2 ? -length : length;
+                band->offset = m_lean == 2 ? opposite(length) : length;
             else if (key == QLatin1String("handle"))
                 band->handle = length;
             else if (key == QLatin1String("heldBy"))
-                band->heldBy = kilograms(shown);
+                band->heldBy = keyed.mass();
             else
                 known = false;
         }
@@ -186,8 +184,8 @@ void HangEditor::setLean(int lean)
     m_lean = lean;
     change([lean](HungRecord& r) {
         if (auto* band = std::get_if<BandPlacing>(&r.placing)) {
-            const Length away = metres(std::abs(band->offset.si()));
-            band->offset = lean == 0 ? Length{} : lean == 1 ? away : -away;
+            const Entered<Length> away = band->offset.si() < 0 ? opposite(band->offset) : band->offset;
+            band->offset = lean == 0 ? Entered<Length>() : lean == 1 ? away : opposite(away);
         }
     });
     refresh();

@@ -8,13 +8,8 @@ using namespace steelyard;
 
 namespace {
 
-std::optional<double> inCm(const std::optional<Length>& length)
-{
-    return length ? std::optional(inMetres(*length) * 100) : std::nullopt;
-}
-
 /// Where a key's mark stands in the record.
-std::optional<Length>* markOf(BarMarks& marks, const QString& key)
+std::optional<Entered<Length>>* markOf(BarMarks& marks, const QString& key)
 {
     if (key == QLatin1String("bottom"))
         return &marks.bottom;
@@ -38,29 +33,28 @@ std::vector<FieldSpec> MarksEditor::specs() const
     if (!ready())
         return {};
     const BarMarks& m = desk().marks();
-    const QString cm = tr("cm");
     const EntryLimits height{3, 1, 1, 300};
     const bool floor = m.start == LiftStart::Floor;
     std::vector<FieldSpec> all;
     if (floor)
-        all.push_back({QStringLiteral("blocks"), tr("Blocks under the plates"), cm, {3, 1, 0, 150}, inCm(m.blocks), false, tr("none, or their height")});
+        all.push_back({QStringLiteral("blocks"), tr("Blocks under the plates"), inLength(m.blocks), {3, 1, 0, 150}, false, tr("none, or their height")});
     else
-        all.push_back({QStringLiteral("bottom"), tr("Bottom"), cm, height, inCm(m.bottom), false, tr("floor to the bar's middle, at the sleeve"), true});
-    all.push_back({QStringLiteral("zoneFrom"), tr("Sticking zone from"), cm, height, inCm(m.zoneFrom), false, tr("her own, or leave it out")});
-    all.push_back({QStringLiteral("zoneTo"), tr("Sticking zone to"), cm, height, inCm(m.zoneTo), false, {}});
-    all.push_back({QStringLiteral("top"), tr("Top"), cm, height, inCm(m.top), false, tr("standing tall, or arms straight"), true});
+        all.push_back({QStringLiteral("bottom"), tr("Bottom"), inLength(m.bottom), height, false, tr("floor to the bar's middle, at the sleeve"), true});
+    all.push_back({QStringLiteral("zoneFrom"), tr("Sticking zone from"), inLength(m.zoneFrom), height, false, tr("her own, or leave it out")});
+    all.push_back({QStringLiteral("zoneTo"), tr("Sticking zone to"), inLength(m.zoneTo), height, false, {}});
+    all.push_back({QStringLiteral("top"), tr("Top"), inLength(m.top), height, false, tr("standing tall, or arms straight"), true});
     if (!floor)
-        all.push_back({QStringLiteral("rack"), tr("Rack"), cm, height, inCm(m.rack), false, tr("where she takes the bar; may be left out")});
+        all.push_back({QStringLiteral("rack"), tr("Rack"), inLength(m.rack), height, false, tr("where she takes the bar; may be left out")});
     return all;
 }
 
-KeepOutcome MarksEditor::keepNumber(const QString& key, double shown)
+KeepOutcome MarksEditor::keepNumber(const QString& key, const KeyedFigure& keyed)
 {
     BarMarks marks = desk().marks();
-    std::optional<Length>* mark = markOf(marks, key);
+    std::optional<Entered<Length>>* mark = markOf(marks, key);
     if (!mark)
         return {tr("There is no such mark."), {}};
-    *mark = metres(shown / 100);
+    *mark = keyed.length();
     desk().setMarks(marks);
     return {};
 }
@@ -104,6 +98,11 @@ QString MarksEditor::trouble() const
     return ofMarks ? sentences::refusal(*answer.error) : QString();
 }
 
+double MarksEditor::unitLength() const
+{
+    return inMetres(say::units().length == LengthUnit::Inch ? inch : metres(0.01));
+}
+
 QVariantList MarksEditor::marks() const
 {
     QVariantList list;
@@ -111,11 +110,11 @@ QVariantList MarksEditor::marks() const
         return list;
     const BarMarks& m = desk().marks();
     const auto& path = desk().answer().path;
-    const auto add = [&list](const QString& name, const std::optional<Height>& height) {
+    const auto add = [&list](const QString& name, const std::optional<Entered<Height>>& height) {
         if (height)
-            list.append(QVariantMap{{QStringLiteral("name"), name}, {QStringLiteral("height"), inMetres(*height)}, {QStringLiteral("text"), tr("%1 cm").arg(say::centimetres(*height))}});
+            list.append(QVariantMap{{QStringLiteral("name"), name}, {QStringLiteral("height"), inMetres(*height)}, {QStringLiteral("text"), say::inLengthUnit(say::entered(*height))}});
     };
-    add(tr("bottom"), fromFloor() ? (path ? std::optional(path->bottom) : std::nullopt) : m.bottom);
+    add(tr("bottom"), fromFloor() ? (path ? std::optional(Entered<Height>(path->bottom)) : std::nullopt) : m.bottom);
     add(tr("zone from"), m.zoneFrom);
     add(tr("zone to"), m.zoneTo);
     if (!fromFloor())

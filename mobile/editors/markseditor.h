@@ -10,12 +10,13 @@ class MarksEditor : public FieldEditor {
     Q_PROPERTY(bool fromFloor READ fromFloor WRITE setFromFloor NOTIFY changed FINAL)
     Q_PROPERTY(QString trouble READ trouble NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList marks READ marks NOTIFY changed FINAL)
+    Q_PROPERTY(double unitLength READ unitLength NOTIFY changed FINAL)
 
 public:
     using FieldEditor::FieldEditor;
 
     [[nodiscard]] std::vector<FieldSpec> specs() const override;
-    KeepOutcome keepNumber(const QString& key, double shown) override;
+    KeepOutcome keepNumber(const QString& key, const KeyedFigure& keyed) override;
     bool clearNumber(const QString& key) override;
     [[nodiscard]] bool canClear(const QString& key) const override;
 
@@ -25,4 +26,6 @@ public:
     [[nodiscard]] QString trouble() const;
     /// {name, height (m), text} for the ruler.
     [[nodiscard]] QVariantList marks() const;
+    /// Metres of one unit of the ruler.
+    [[nodiscard]] double unitLength() const;
 };

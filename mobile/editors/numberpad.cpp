@@ -50,8 +50,8 @@ QString NumberPad::text() const
 QString NumberPad::hint() const
 {
     if (m_spec.shown) {
-        const QString was = say::plain(*m_spec.shown, m_spec.limits.decimalCount);
-        return tr("now %1 %2").arg(was, m_spec.unit);
+        const QString now = tr("now %1 %2").arg(m_spec.text, m_spec.unit);
+        return m_spec.enteredAs.isEmpty() ? now : tr("%1, %2").arg(now, m_spec.enteredAs);
     }
     return m_spec.hint;
 }
@@ -65,7 +65,7 @@ QStringList NumberPad::offers() const
 {
     QStringList list;
     for (const double v : m_offers)
-        list.append(tr("%1 %2").arg(say::plain(v, m_spec.limits.decimalCount), m_spec.unit));
+        list.append(tr("%1 %2").arg(say::figure(v, m_spec.kind), m_spec.unit));
     return list;
 }
 
@@ -99,7 +99,7 @@ bool NumberPad::keep()
         Q_EMIT keyed();
         return false;
     }
-    return keepValue(*m_entry.ratioKeyed());
+    return keepValue(KeyedFigure(m_entry));
 }
 
 bool NumberPad::take(int offer)
@@ -114,11 +114,11 @@ bool NumberPad::clear()
     return m_editor && m_editor->clearNumber(m_key);
 }
 
-bool NumberPad::keepValue(double shown)
+bool NumberPad::keepValue(const KeyedFigure& number)
 {
     if (!m_editor)
         return false;
-    const KeepOutcome outcome = m_editor->keepNumber(m_key, shown);
+    const KeepOutcome outcome = m_editor->keepNumber(m_key, number);
     m_refusal = outcome.refusal;
     m_offers = outcome.offers;
     Q_EMIT keyed();

@@ -52,7 +52,7 @@ Q_SIGNALS:
 
 private:
     void load();
-    bool keepValue(double shown);
+    bool keepValue(const KeyedFigure& number);
 
     FieldEditor* m_editor = nullptr;
     QString m_key, m_refusal;

@@ -29,7 +29,7 @@ QString titleOf(const PullCurve& curve, const LiftPath& path)
         if (!r)
             return leads ? tr("Not known") : tr("not known");
         const QString pull = say::pull(*r).sentence();
-        return std::exchange(unitSaid, true) ? pull : tr("%1 kg").arg(pull);
+        return std::exchange(unitSaid, true) ? pull : say::inMassUnit(pull);
     };
     const QString bottom = said(curve.bottom);
     if (curve.zone || path.zoneFrom) {
@@ -42,15 +42,15 @@ QString titleOf(const PullCurve& curve, const LiftPath& path)
 QString moreOf(const PullCurve& curve)
 {
     QStringList parts;
-    const auto whole = [](const std::optional<Force>& f) { return f ? say::plain(inKilograms(asMass(*f)), 0) : QString(); };
+    const auto whole = [](const std::optional<Force>& f) { return f ? say::plain(say::shownPull(*f), 0) : QString(); };
     const QString least = whole(curve.zoneLeast), greatest = whole(curve.zoneGreatest);
     if (least != greatest)
-        parts << tr("sticking zone %1 to %2 kg").arg(least, greatest);
+        parts << tr("sticking zone %1 to %2").arg(least, say::inMassUnit(greatest));
     if (curve.rack)
-        parts << tr("off the rack %1 kg").arg(say::pull(*curve.rack).sentence());
+        parts << tr("off the rack %1").arg(say::pull(*curve.rack).withUnit());
     if (curve.work)
         parts << tr("work %1 J a rep").arg(say::plain(curve.work->si(), 0));
-    parts << tr("moves %1 kg at the bottom, %2 at the top").arg(say::plain(inKilograms(curve.movingBottom), 1), say::plain(inKilograms(curve.movingTop), 1));
+    parts << tr("moves %1 at the bottom, %2 at the top").arg(say::inMassUnit(say::plain(say::shown(curve.movingBottom), 1)), say::plain(say::shown(curve.movingTop), 1));
     return parts.join(QStringLiteral(" · "));
 }
 
@@ -95,6 +95,7 @@ void setState(SetupAnswer& answer, const WeighedUp& weighed)
 SetupAnswer answer(const WeighedUp& weighed)
 {
     SetupAnswer out;
+    out.unit = say::massUnit();
     setState(out, weighed);
     if (!weighed.curve) {
         // in a floor lift it may be the plates that are missing
@@ -106,8 +107,8 @@ SetupAnswer answer(const WeighedUp& weighed)
     out.known = true;
     out.title = titleOf(curve, *weighed.path);
     if (curve.mean && curve.twoPointMean)
-        out.means = tr("mean of the path %1 kg, mean of the ends %2 kg")
-                        .arg(say::pull(*curve.mean).sentence(), say::plain(inKilograms(asMass(*curve.twoPointMean)), 1));
+        out.means = tr("mean of the path %1, mean of the ends %2")
+                        .arg(say::pull(*curve.mean).withUnit(), say::inMassUnit(say::plain(say::shownPull(*curve.twoPointMean), 1)));
     out.more = moreOf(curve);
     return out;
 }
@@ -125,8 +126,8 @@ PullPicture picture(const WeighedUp& weighed)
                 p.unknownFrom = h;
             continue;
         }
-        const auto kg = [](Force f) { return inKilograms(asMass(f)); };
-        const double iron = kg(s.iron), chain = iron + kg(s.chain), total = kg(s.total), u = kg(s.u), give = kg(s.giveOrTake);
+        const auto shown = say::shownPull;
+        const double iron = shown(s.iron), chain = iron + shown(s.chain), total = shown(s.total), u = shown(s.u), give = shown(s.giveOrTake);
         p.zero.append({0, h});
         p.iron.append({iron, h});
         p.chain.append({chain, h});
@@ -139,7 +140,7 @@ PullPicture picture(const WeighedUp& weighed)
         most = std::max({most, total + give, iron, chain});
     }
     p.heightTo = inMetres(weighed.path->top) * 1.06;
-    p.pullTo = std::max(10.0, most * 1.06);
+    p.pullTo = std::max(say::shown(kilograms(10)), most * 1.06);
     return p;
 }
 
@@ -151,8 +152,8 @@ QVariantList marks(const WeighedUp& weighed)
     const LiftPath& path = *weighed.path;
     const auto add = [&](const char* key, const QString& name, Height at, const std::optional<Reading>& reading) {
         QVariantMap mark{{QStringLiteral("key"), QLatin1String(key)}, {QStringLiteral("name"), name}, {QStringLiteral("height"), inMetres(at)},
-                         {QStringLiteral("heightText"), say::centimetres(at)},
-                         {QStringLiteral("pull"), reading ? inKilograms(asMass(reading->value)) : qQNaN()},
+                         {QStringLiteral("heightText"), say::length(at)},
+                         {QStringLiteral("pull"), reading ? say::shownPull(reading->value) : qQNaN()},
                          {QStringLiteral("text"), reading ? say::pull(*reading).tight() : tr("not known")}};
         if (path.zoneFrom && QLatin1String(key) == QLatin1String("zone")) {
             mark.insert(QStringLiteral("zoneFrom"), inMetres(*path.zoneFrom));
@@ -201,10 +202,10 @@ QString readingAt(const WeighedUp& weighed, Height height)
     if (!weighed.setup || !path || !(height.si() >= path->bottom.si() - hair && height.si() <= path->top.si() + hair))
         return {};
     const PullSum sum(*weighed.setup);
-    const QString at = say::centimetres(height);
+    const QString at = say::lengthWithUnit(height);
     if (!sum.knows(height))
-        return tr("%1 cm: not known").arg(at);
-    return tr("%1 cm: %2 kg").arg(at, say::pull(sum.at(height)).sentence());
+        return tr("%1: not known").arg(at);
+    return tr("%1: %2").arg(at, say::pull(sum.at(height)).withUnit());
 }
 
 }

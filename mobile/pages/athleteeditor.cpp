@@ -138,24 +138,24 @@ std::vector<FieldSpec> AthleteEditor::specs() const
     const int thisYear = int(std::chrono::year_month_day(m_book->today()).year());
     const auto& year = now.athlete.birthYear;
     std::vector<FieldSpec> all;
-    all.push_back({QStringLiteral("birthYear"), tr("Born in"), {}, {4, 0, 1900, double(thisYear)}, year ? std::optional<double>(int(*year)) : std::nullopt, false,
+    all.push_back({QStringLiteral("birthYear"), tr("Born in"), unitless(year ? std::optional<double>(int(*year)) : std::nullopt), {4, 0, 1900, double(thisYear)}, false,
                    isWaiting() && !isMinor() ? tr("comes before body mass, height and notes") : QString()});
     if (isWaiting())
         return all;
-    all.push_back({QStringLiteral("mass"), tr("Body mass"), tr("kg"), {3, 1, 15, 300}, now.mass ? std::optional(inKilograms(*now.mass)) : std::nullopt, false, {}});
-    all.push_back({QStringLiteral("height"), tr("Height"), tr("cm"), {3, 1, 80, 250}, now.height ? std::optional(inMetres(*now.height) * 100) : std::nullopt, false, {}});
+    all.push_back({QStringLiteral("mass"), tr("Body mass"), inMass(now.mass), {3, 1, 15, 300}, false, {}});
+    all.push_back({QStringLiteral("height"), tr("Height"), inLength(now.height), {3, 1, 80, 250}, false, {}});
     return all;
 }
 
-KeepOutcome AthleteEditor::keepNumber(const QString& key, double shown)
+KeepOutcome AthleteEditor::keepNumber(const QString& key, const KeyedFigure& keyed)
 {
     AthleteForm now = form();
     if (key == QLatin1String("birthYear"))
-        now.athlete.birthYear = std::chrono::year(static_cast<int>(shown));
+        now.athlete.birthYear = std::chrono::year(static_cast<int>(keyed.ratio));
     else if (key == QLatin1String("mass"))
-        now.mass = kilograms(shown);
+        now.mass = keyed.mass();
     else if (key == QLatin1String("height"))
-        now.height = metres(shown / 100);
+        now.height = keyed.length();
     else
         return {tr("There is no such number."), {}};
     setForm(now);

@@ -47,7 +47,7 @@ public:
     [[nodiscard]] QStringList ways() const;
 
     [[nodiscard]] std::vector<FieldSpec> specs() const override;
-    KeepOutcome keepNumber(const QString& key, double shown) override;
+    KeepOutcome keepNumber(const QString& key, const KeyedFigure& keyed) override;
     bool clearNumber(const QString& key) override;
     [[nodiscard]] bool canClear(const QString& key) const override;
 

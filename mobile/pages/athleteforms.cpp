@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/pages/athleteforms.h"
 
+#include "core/journal/typed.h"
+
 #include <QCborMap>
 #include <QCborValue>
 
@@ -9,8 +11,26 @@ using namespace steelyard;
 namespace {
 
 // numbers of this file's own form: 0 says the version
-enum Key { Version, Name, Squad, BirthYear, AgreedWho, AgreedDay, Notes, MassGrams, HeightMicrometres, Id };
+enum Key { Version, Name, Squad, BirthYear, AgreedWho, AgreedDay, Notes, MassGrams, HeightMicrometres, Id, MassTyped, MassUnit, HeightTyped, HeightUnit };
 constexpr int version = 1;
+
+/// What was typed stands beside it, for whom can read that.
+template <typename Quantity>
+void putQuantity(QCborMap& map, const Entered<Quantity>& entered, double ratio, Key key, Key typedKey, Key unitKey)
+{
+    map.insert(key, ratio);
+    if (!entered.typed())
+        return;
+    map.insert(typedKey, QString::fromStdString(std::string(entered.typed()->decimal.text())));
+    map.insert(unitKey, static_cast<int>(entered.typed()->unit));
+}
+
+template <typename Quantity>
+Entered<Quantity> quantity(const QCborMap& map, Quantity quantity, Key typedKey, Key unitKey)
+{
+    const auto unit = journal::unitOf(static_cast<std::uint64_t>(map.value(unitKey).toInteger()));
+    return unit ? Entered<Quantity>(quantity, AsTyped{map.value(typedKey).toString().toStdString(), *unit}) : Entered<Quantity>(quantity);
+}
 
 }
 
@@ -26,9 +46,9 @@ QByteArray bytesOf(const AthleteForm& form)
         map.insert(AgreedDay, qint64(a.agreement->day.time_since_epoch().count()));
     }
     if (form.mass)
-        map.insert(MassGrams, inKilograms(*form.mass) * 1000);
+        putQuantity(map, *form.mass, inKilograms(*form.mass) * 1000, MassGrams, MassTyped, MassUnit);
     if (form.height)
-        map.insert(HeightMicrometres, inMetres(*form.height) * 1e6);
+        putQuantity(map, *form.height, inMetres(*form.height) * 1e6, HeightMicrometres, HeightTyped, HeightUnit);
     return map.toCborValue().toCbor();
 }
 
@@ -50,8 +70,8 @@ std::optional<AthleteForm> formIn(const QByteArray& bytes)
         form.athlete.agreement = GuardianAgreement{map.value(AgreedWho).toString().toStdString(),
                                                    std::chrono::sys_days(std::chrono::days(map.value(AgreedDay).toInteger()))};
     if (map.contains(qint64(MassGrams)))
-        form.mass = kilograms(map.value(MassGrams).toDouble() / 1000);
+        form.mass = quantity(map, kilograms(map.value(MassGrams).toDouble() / 1000), MassTyped, MassUnit);
     if (map.contains(qint64(HeightMicrometres)))
-        form.height = metres(map.value(HeightMicrometres).toDouble() / 1e6);
+        form.height = quantity(map, metres(map.value(HeightMicrometres).toDouble() / 1e6), HeightTyped, HeightUnit);
     return form;
 }

@@ -12,8 +12,8 @@
 /** An athlete as typed so far, with the body size to be added. */
 struct AthleteForm {
     steelyard::Athlete athlete;
-    std::optional<steelyard::Mass> mass;
-    std::optional<steelyard::Length> height;
+    std::optional<steelyard::Entered<steelyard::Mass>> mass;
+    std::optional<steelyard::Entered<steelyard::Length>> height;
     bool operator==(const AthleteForm&) const = default;
 };
 

@@ -20,18 +20,18 @@ QString howChain(const ChainPlacing& c)
 {
     const QString ways[] = {tr("straight"), tr("doubled"), tr("bunched")};
     const QString way = ways[static_cast<int>(c.way)];
-    return c.lead.si() > 0 ? tr("%1, on a lead of %2 cm").arg(way, say::centimetres(c.lead)) : tr("%1, no lead").arg(way);
+    return c.lead.si() > 0 ? tr("%1, on a lead of %2").arg(way, say::lengthWithUnit(c.lead)) : tr("%1, no lead").arg(way);
 }
 
 QString howBand(const BandPlacing& b)
 {
     const QString way = b.doubled ? tr("doubled") : tr("one loop");
-    const QString anchor = b.above ? tr("from above, %1 cm").arg(say::centimetres(b.anchorHeight))
-                         : b.anchorHeight.si() > 0 ? tr("anchored at %1 cm").arg(say::centimetres(b.anchorHeight)) : tr("anchored on the floor");
+    const QString anchor = b.above ? tr("from above, %1").arg(say::lengthWithUnit(b.anchorHeight))
+                         : b.anchorHeight.si() > 0 ? tr("anchored at %1").arg(say::lengthWithUnit(b.anchorHeight)) : tr("anchored on the floor");
     if (b.offset.si() == 0)
         return tr("%1, %2").arg(way, anchor);
-    const QString away = say::centimetres(metres(std::abs(b.offset.si())));
-    return (b.offset.si() > 0 ? tr("%1, %2, %3 cm in front") : tr("%1, %2, %3 cm behind")).arg(way, anchor, away);
+    const QString away = say::lengthWithUnit(metres(std::abs(b.offset.si())));
+    return (b.offset.si() > 0 ? tr("%1, %2, %3 in front") : tr("%1, %2, %3 behind")).arg(way, anchor, away);
 }
 
 QVariantMap drawn(const QString& label, double diameter, double thickness, const QString& hang)
@@ -82,12 +82,14 @@ BeamText beam(const Desk& desk)
     const std::ptrdiff_t from = std::max<std::ptrdiff_t>(0, here - eachWay), to = std::min<std::ptrdiff_t>(std::ssize(all), here + eachWay + 1);
     for (std::ptrdiff_t i = from; i < to; ++i) {
         const Mass total = all[static_cast<std::size_t>(i)].total;
-        out.loads.append(inKilograms(total));
+        out.loads.append(say::shown(total));
         out.labels.append(say::mass(total));
     }
-    out.value = inKilograms(load->total);
-    out.number = say::mass(load->total);
-    out.valueText = tr("%1 kg").arg(out.number);
+    out.value = say::shown(load->total);
+    const Entered<Mass> asked = loadAsAskedFor(desk.setup().bar.wanted, *load);
+    out.number = say::entered(asked);
+    out.valueText = say::inMassUnit(out.number);
+    out.enteredAs = say::enteredAs(asked.typed(), unitFor(NumberKind::InMass, say::units()));
     if (const PlateLoad* down = loads->nextBelow(load->total)) {
         out.canDown = true;
         out.down = QStringLiteral("−") + say::mass(load->total - down->total);
@@ -98,23 +100,25 @@ BeamText beam(const Desk& desk)
     }
     QStringList plates;
     for (const PlateType& p : load->eachSide)
-        plates << say::mass(p.mass);
+        plates << say::plateMark(desk.setup().bar, p);
     out.eachSide = plates.isEmpty() ? tr("bare bar") : plates.join(QStringLiteral(" · "));
     return out;
 }
 
-QVariantList plates(const WeighedUp& weighed)
+QVariantList plates(const Desk& desk)
 {
     QVariantList list;
+    const WeighedUp& weighed = desk.answer();
     if (weighed.load)
         for (const PlateType& p : weighed.load->eachSide)
-            list.append(drawn(say::mass(p.mass), inMetres(p.diameter) * 1000, inMetres(p.thickness) * 1000, {}));
+            list.append(drawn(say::plateMark(desk.setup().bar, p), inMetres(p.diameter) * 1000, inMetres(p.thickness) * 1000, {}));
     return list;
 }
 
-QVariantList strip(const WeighedUp& weighed)
+QVariantList strip(const Desk& desk)
 {
-    QVariantList list = plates(weighed);
+    QVariantList list = plates(desk);
+    const WeighedUp& weighed = desk.answer();
     if (!weighed.setup)
         return list;
     const auto& side = weighed.setup->left.empty() ? weighed.setup->right : weighed.setup->left;

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/pages/kitview.h"
 
-#include "core/measure/rounding.h"
 #include "core/work/measuredkit.h"
 #include "mobile/follow.h"
 #include "mobile/text/say.h"
@@ -31,12 +30,12 @@ void KitView::refresh()
             row.chain = true;
             const auto chain = chainFrom(*measured);
             row.usable = chain.ok();
-            row.how = chain ? tr("%1 kg a metre, %2 cm").arg(say::plain(chain->perLength.value.si(), 2), say::centimetres(chain->length))
+            row.how = chain ? tr("%1, %2").arg(say::perLength(chain->perLength.value), say::lengthWithUnit(chain->length))
                             : sentences::refusal(chain.error());
         } else {
             const auto fit = bandFitFrom(std::get<BandMeasurement>(item.measurement));
             row.usable = fit.ok();
-            row.how = fit ? tr("pulls %1 kg at %2 cm").arg(say::plain(inKilograms(asMass(fit->pull(fit->longestMeasured()))), 1), say::centimetres(fit->longestMeasured()))
+            row.how = fit ? tr("pulls %1 at %2").arg(say::inMassUnit(say::plain(say::shownPull(fit->pull(fit->longestMeasured())), 1)), say::lengthWithUnit(fit->longestMeasured()))
                           : sentences::refusal(fit.error());
         }
         if (m_desk->desk().draft(item.id, row.chain))

@@ -13,8 +13,8 @@ namespace {
 QString marksFact(const BarMarks& marks)
 {
     if (marks.top && marks.bottom && marks.start == LiftStart::OwnBottom)
-        return LiftsView::tr("%1 to %2 cm").arg(say::centimetres(*marks.bottom), say::centimetres(*marks.top));
-    return marks.top ? LiftsView::tr("top %1 cm").arg(say::centimetres(*marks.top)) : LiftsView::tr("begun");
+        return LiftsView::tr("%1 to %2").arg(say::entered(*marks.bottom), say::inLengthUnit(say::entered(*marks.top)));
+    return marks.top ? LiftsView::tr("top %1").arg(say::inLengthUnit(say::entered(*marks.top))) : LiftsView::tr("begun");
 }
 
 /// "24 Nov · looked over on 25 Nov".
@@ -61,7 +61,7 @@ void LiftsView::refresh()
         }
         for (const SavedSetup* setup : m_book->book().setupsOf(m_id))
             saved.push_back({QString::fromStdString(setup->id.hex()), keepingtexts::lift(setup->lift), setupFact(*m_book, *setup),
-                             tr("%1 kg and %2 hung").arg(say::mass(setup->setup.bar.wanted)).arg(setup->setup.hung.size())});
+                             tr("%1 and %2 hung").arg(say::inMassUnit(say::entered(setup->setup.bar.wanted))).arg(setup->setup.hung.size())});
     }
     known.insert(known.end(), others.begin(), others.end());
     m_lifts.setRows(std::move(known));

@@ -16,6 +16,7 @@ struct SetupAnswer {
     Q_PROPERTY(QString more MEMBER more)
     Q_PROPERTY(QString state MEMBER state)
     Q_PROPERTY(QString reason MEMBER reason)
+    Q_PROPERTY(QString unit MEMBER unit)
     Q_PROPERTY(bool known MEMBER known)
     Q_PROPERTY(bool ready MEMBER ready)
     Q_PROPERTY(bool stop MEMBER stop)
@@ -28,10 +29,11 @@ public:
     QString more;    ///< zone's range, rack, work
     QString state;   ///< READY, NOT READY, DO NOT LIFT
     QString reason;  ///< what settles it
+    QString unit;    ///< of every pull
     bool known = false, ready = false, stop = false;
 };
 
-/** The pull over the bar's path as points to draw: pull in kg to the right, height in m up. */
+/** The pull over the bar's path as points to draw: pull in the shown unit to the right, height in m up. */
 struct PullPicture {
     Q_GADGET
     QML_VALUE_TYPE(pullPicture)
@@ -68,10 +70,12 @@ struct BeamText {
     Q_PROPERTY(bool canDown MEMBER canDown)
     Q_PROPERTY(bool canUp MEMBER canUp)
     Q_PROPERTY(QString eachSide MEMBER eachSide)
+    Q_PROPERTY(QString enteredAs MEMBER enteredAs)
 
 public:
     QVariantList loads, labels;
     double value = 0;
     QString number, valueText, down, up, eachSide;
+    QString enteredAs; ///< "entered as 225 lb", where it was in another unit
     bool canDown = false, canUp = false;
 };

@@ -12,8 +12,8 @@ namespace setuptexts {
 [[nodiscard]] PullPicture picture(const steelyard::WeighedUp& weighed);
 [[nodiscard]] BeamText beam(const steelyard::Desk& desk);
 [[nodiscard]] QVariantList marks(const steelyard::WeighedUp& weighed);
-[[nodiscard]] QVariantList plates(const steelyard::WeighedUp& weighed);
-[[nodiscard]] QVariantList strip(const steelyard::WeighedUp& weighed);
+[[nodiscard]] QVariantList plates(const steelyard::Desk& desk);
+[[nodiscard]] QVariantList strip(const steelyard::Desk& desk);
 [[nodiscard]] QVariantList elevation(const steelyard::Desk& desk);
 [[nodiscard]] std::vector<ThingRow> hanging(const steelyard::Desk& desk);
 [[nodiscard]] std::vector<NoticeRow> notices(const steelyard::WeighedUp& weighed);

@@ -3,6 +3,7 @@
 
 #include "mobile/follow.h"
 #include "mobile/pages/setuptexts.h"
+#include "mobile/text/say.h"
 
 #include <utility>
 
@@ -26,6 +27,11 @@ void SetupView::stepLoad(bool up)
         m_desk->desk().stepLoad(up);
 }
 
+double SetupView::readStep() const
+{
+    return steelyard::inMetres(say::units().length == steelyard::LengthUnit::Inch ? 2 * steelyard::inch : steelyard::metres(0.05));
+}
+
 QString SetupView::readingAt(double metresUp) const
 {
     return m_desk ? setuptexts::readingAt(m_desk->desk().answer(), steelyard::metres(metresUp)) : QString();
@@ -41,8 +47,8 @@ void SetupView::refresh()
     m_picture = setuptexts::picture(weighed);
     m_beam = setuptexts::beam(desk);
     m_marks = setuptexts::marks(weighed);
-    m_plates = setuptexts::plates(weighed);
-    m_strip = setuptexts::strip(weighed);
+    m_plates = setuptexts::plates(desk);
+    m_strip = setuptexts::strip(desk);
     const QVariantList hung = std::exchange(m_elevation, setuptexts::elevation(desk));
     m_hanging.setRows(setuptexts::hanging(desk));
     m_notices.setRows(setuptexts::notices(weighed));

@@ -15,6 +15,7 @@ class SetupView : public QObject {
     Q_PROPERTY(DeskService* desk READ desk WRITE setDesk NOTIFY deskChanged REQUIRED FINAL)
     Q_PROPERTY(SetupAnswer answer READ answer NOTIFY changed FINAL)
     Q_PROPERTY(PullPicture picture READ picture NOTIFY changed FINAL)
+    Q_PROPERTY(double readStep READ readStep NOTIFY changed FINAL)
     Q_PROPERTY(BeamText beam READ beam NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList marks READ marks NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList plates READ plates NOTIFY changed FINAL)
@@ -31,6 +32,8 @@ public:
     void setDesk(DeskService* desk);
     [[nodiscard]] SetupAnswer answer() const { return m_answer; }
     [[nodiscard]] PullPicture picture() const { return m_picture; }
+    /// Metres from one reading of the picture to the next: five centimetres, or two inches.
+    [[nodiscard]] double readStep() const;
     [[nodiscard]] BeamText beam() const { return m_beam; }
     [[nodiscard]] QVariantList marks() const { return m_marks; }
     /// Each side from the inside out: {label, diameterMm, thicknessMm, hang, change}; the strip has chain and band behind the iron.

@@ -6,9 +6,48 @@
 #include <QCoreApplication>
 #include <QLocale>
 
+#include <algorithm>
 #include <cmath>
 
 namespace say {
+
+using namespace steelyard;
+
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("say", text); }
+
+VaultSettings& shownUnits()
+{
+    static VaultSettings units;
+    return units;
+}
+
+Listeners& listeners()
+{
+    static Listeners all;
+    return all;
+}
+
+}
+
+const VaultSettings& units()
+{
+    return shownUnits();
+}
+
+void setUnits(const VaultSettings& units)
+{
+    if (shownUnits() == units)
+        return;
+    shownUnits() = units;
+    listeners().tell();
+}
+
+Subscription onUnitsChanged(std::function<void()> told)
+{
+    return listeners().add(std::move(told));
+}
 
 QString fixed(double value, int decimals)
 {
@@ -30,14 +69,184 @@ QString plain(double value, int decimals)
     return fixed(value, needed);
 }
 
-QString mass(steelyard::Mass mass)
+QString unit(Unit unit)
 {
-    return plain(inKilograms(mass), 2);
+    switch (unit) {
+    case Unit::Kilogram: return tr("kg");
+    case Unit::Gram: return tr("g");
+    case Unit::Pound: return tr("lb");
+    case Unit::Metre: return tr("m");
+    case Unit::Centimetre: return tr("cm");
+    case Unit::Millimetre: return tr("mm");
+    case Unit::Inch: return tr("in");
+    case Unit::Foot: return tr("ft");
+    default: return {};
+    }
 }
 
-QString centimetres(steelyard::Length length)
+QString unit(NumberKind kind)
 {
-    return plain(inMetres(length) * 100, 1);
+    return kind == NumberKind::Unitless ? QString() : unit(unitFor(kind, units()));
+}
+
+QString massUnit()
+{
+    return unit(NumberKind::InMass);
+}
+
+QString lengthUnit()
+{
+    return unit(NumberKind::InLength);
+}
+
+QString inMassUnit(const QString& number)
+{
+    return tr("%1 %2").arg(number, massUnit());
+}
+
+QString inLengthUnit(const QString& number)
+{
+    return tr("%1 %2").arg(number, lengthUnit());
+}
+
+double shown(Mass mass)
+{
+    return ratioIn(mass, unitFor(NumberKind::InMass, units()));
+}
+
+double shown(Length length)
+{
+    return ratioIn(length, unitFor(NumberKind::InLength, units()));
+}
+
+double shownPull(Force pull)
+{
+    return shown(asMass(pull));
+}
+
+QString figure(double ratio, NumberKind kind)
+{
+    switch (unitFor(kind, units())) {
+    case Unit::Centimetre:
+    case Unit::Millimetre: return plain(ratio, 1);
+    case Unit::Pound:
+    case Unit::Inch: return plain(ratio, std::abs(ratio) < 1 ? 3 : std::abs(ratio) < 10 || isShort(ratio) ? 2 : 1);
+    default: return plain(ratio, 2);
+    }
+}
+
+QString mass(Mass mass)
+{
+    return figure(shown(mass), NumberKind::InMass);
+}
+
+QString length(Length length)
+{
+    return figure(shown(length), NumberKind::InLength);
+}
+
+QString wire(Length length)
+{
+    return figure(ratioIn(length, unitFor(NumberKind::InWire, units())), NumberKind::InWire);
+}
+
+QString massWithUnit(Mass mass)
+{
+    return inMassUnit(say::mass(mass));
+}
+
+QString lengthWithUnit(Length length)
+{
+    return inLengthUnit(say::length(length));
+}
+
+QString wireWithUnit(Length length)
+{
+    return tr("%1 %2").arg(wire(length), unit(NumberKind::InWire));
+}
+
+namespace {
+
+double shownDensity(LinearDensity density)
+{
+    return shown(density * (units().length == LengthUnit::Inch ? 12 * inch : metres(1)));
+}
+
+QString perLengthText(const QString& number)
+{
+    return (units().length == LengthUnit::Inch ? tr("%1 a foot") : tr("%1 a metre")).arg(inMassUnit(number));
+}
+
+}
+
+QString perLength(LinearDensity density)
+{
+    return perLengthText(plain(shownDensity(density), 2));
+}
+
+QString perLength(LinearDensity density, LinearDensity giveOrTake)
+{
+    const auto said = roundTogether(shownDensity(density), shownDensity(giveOrTake), 2);
+    return tr("%1, give or take %2").arg(perLengthText(fixed(said.value, said.decimals)), fixed(said.give, said.decimals));
+}
+
+QString entered(const Entered<Mass>& entered)
+{
+    return typedIn(entered.typed(), NumberKind::InMass) ? digits(*entered.typed()) : mass(entered);
+}
+
+QString entered(const Entered<Length>& entered)
+{
+    return typedIn(entered.typed(), NumberKind::InLength) ? digits(*entered.typed()) : length(entered);
+}
+
+QString digits(const AsTyped& typed)
+{
+    QLocale locale;
+    QString text;
+    for (const char c : typed.decimal.text())
+        text += c == '.' || c == ',' ? locale.decimalPoint() : c == '-' ? locale.negativeSign() : locale.toString(c - '0');
+    return text;
+}
+
+bool typedIn(const std::optional<AsTyped>& typed, NumberKind kind)
+{
+    return typed && typed->unit == unitFor(kind, units()) && isKeyed(*typed);
+}
+
+bool isKeyed(const AsTyped& typed)
+{
+    constexpr int mostKeyed = 4;
+    return typed.decimal.placeCount() <= mostKeyed;
+}
+
+QString enteredAs(const std::optional<AsTyped>& typed, Unit shownIn)
+{
+    return typed && typed->unit != shownIn && isKeyed(*typed) ? tr("entered as %1 %2").arg(digits(*typed), unit(typed->unit)) : QString();
+}
+
+namespace {
+
+QString markOf(const PlatesHere& plates, bool always)
+{
+    const Unit shownIn = unitFor(NumberKind::InMass, units());
+    const AsTyped* mark = plates.mark && isKeyed(*plates.mark) ? &*plates.mark : nullptr;
+    const Unit markIn = mark ? mark->unit : shownIn;
+    const QString number = mark ? digits(*mark) : mass(plates.type.mass);
+    return always || markIn != shownIn ? tr("%1 %2").arg(number, unit(markIn)) : number;
+}
+
+}
+
+QString plateMark(const BarRecord& bar, const PlateType& plate)
+{
+    const auto at = std::find_if(bar.stock.begin(), bar.stock.end(), [&](const PlatesHere& p) { return p.type == plate; });
+    return at == bar.stock.end() ? mass(plate.mass) : markOf(*at, false);
+}
+
+QString plateMarkWithUnit(const PlatesHere& plates)
+{
+    return markOf(plates, true);
 }
 
 QString Pull::tight() const
@@ -50,21 +259,27 @@ QString Pull::sentence() const
     if (give.isEmpty())
         return value;
     if (about)
-        return QCoreApplication::translate("say", "about %1 ± %2").arg(value, give);
-    return QCoreApplication::translate("say", "%1 ± %2").arg(value, give);
+        return tr("about %1 ± %2").arg(value, give);
+    return tr("%1 ± %2").arg(value, give);
 }
 
-Pull pull(steelyard::Force value, steelyard::Force giveOrTake)
+QString Pull::withUnit() const
 {
-    const double kg = inKilograms(asMass(value)), give = inKilograms(asMass(giveOrTake));
-    // a kitchen scale's step: less than that nobody can see on a bar
-    if (give < 0.05)
-        return {plain(kg, 1), {}, false};
-    const auto rounded = steelyard::roundTogether(kg, give, 1);
-    return {fixed(rounded.value, rounded.decimals), fixed(rounded.give, rounded.decimals), give > 0.1 * std::abs(kg)};
+    return inMassUnit(sentence());
 }
 
-Pull pull(const steelyard::Reading& reading)
+Pull pull(Force value, Force giveOrTake)
+{
+    // a kitchen scale's step: less than that nobody can see on a bar
+    constexpr Mass step = kilograms(0.05);
+    const double ratio = shownPull(value), give = shownPull(giveOrTake);
+    if (asMass(giveOrTake) < step)
+        return {plain(ratio, 1), {}, false};
+    const auto rounded = roundTogether(ratio, give, 1);
+    return {fixed(rounded.value, rounded.decimals), fixed(rounded.give, rounded.decimals), give > 0.1 * std::abs(ratio)};
+}
+
+Pull pull(const Reading& reading)
 {
     return pull(reading.value, reading.giveOrTake);
 }

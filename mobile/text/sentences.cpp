@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 #include <QHash>
 
+#include <algorithm>
 #include <cmath>
 
 namespace sentences {
@@ -17,11 +18,11 @@ namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("sentences", text); }
 
-/// What a caution is about is never said too low: up to the next whole kilogram.
+/// What a caution is about is never said too low: up to the next whole one of the shown unit.
 QString atMost(Mass mass)
 {
-    constexpr double gram = 1e-3;
-    return say::plain(std::ceil(inKilograms(mass) - gram), 0);
+    constexpr Mass gram = kilograms(1e-3);
+    return say::inMassUnit(say::plain(std::ceil(say::shown(mass - gram)), 0));
 }
 
 QString sided(Side side, const char* left, const char* right, const char* both)
@@ -44,11 +45,11 @@ bool slackAbove(const SetupWarning& w, const Setup& setup)
 
 Said slack(const SetupWarning& w, const Setup& setup)
 {
-    const QString at = say::centimetres(w.height.value_or(Height{}));
+    const QString at = say::lengthWithUnit(w.height.value_or(Height{}));
     if (slackAbove(w, setup))
-        return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left band slack above %1 cm"), QT_TRANSLATE_NOOP("sentences", "Right band slack above %1 cm"), QT_TRANSLATE_NOOP("sentences", "Bands slack above %1 cm")).arg(at),
+        return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left band slack above %1"), QT_TRANSLATE_NOOP("sentences", "Right band slack above %1"), QT_TRANSLATE_NOOP("sentences", "Bands slack above %1")).arg(at),
                 tr(QT_TRANSLATE_NOOP("sentences", "Up there they help no more. Anchor them higher to help longer."))};
-    return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left band slack up to %1 cm"), QT_TRANSLATE_NOOP("sentences", "Right band slack up to %1 cm"), QT_TRANSLATE_NOOP("sentences", "Bands slack up to %1 cm")).arg(at),
+    return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left band slack up to %1"), QT_TRANSLATE_NOOP("sentences", "Right band slack up to %1"), QT_TRANSLATE_NOOP("sentences", "Bands slack up to %1")).arg(at),
             tr(QT_TRANSLATE_NOOP("sentences", "Below that they add nothing and may slip off. Anchor them lower, or double them."))};
 }
 
@@ -56,40 +57,40 @@ Said slack(const SetupWarning& w, const Setup& setup)
 
 Said warning(const SetupWarning& w, const Setup& setup)
 {
-    const QString at = say::centimetres(w.height.value_or(Height{}));
+    const QString at = say::lengthWithUnit(w.height.value_or(Height{}));
     switch (w.code) {
     case Code::FirstLinkUp:
-        return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left chain: first link up at %1 cm"), QT_TRANSLATE_NOOP("sentences", "Right chain: first link up at %1 cm"), QT_TRANSLATE_NOOP("sentences", "Chains: first link up at %1 cm")).arg(at),
+        return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left chain: first link up at %1"), QT_TRANSLATE_NOOP("sentences", "Right chain: first link up at %1"), QT_TRANSLATE_NOOP("sentences", "Chains: first link up at %1")).arg(at),
                 tr(QT_TRANSLATE_NOOP("sentences", "Below that the chain adds nothing. A shorter lead starts it sooner."))};
     case Code::LastLinkOff:
-        return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left chain: last link off at %1 cm"), QT_TRANSLATE_NOOP("sentences", "Right chain: last link off at %1 cm"), QT_TRANSLATE_NOOP("sentences", "Chains: last link off at %1 cm")).arg(at),
+        return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left chain: last link off at %1"), QT_TRANSLATE_NOOP("sentences", "Right chain: last link off at %1"), QT_TRANSLATE_NOOP("sentences", "Chains: last link off at %1")).arg(at),
                 tr(QT_TRANSLATE_NOOP("sentences", "Above that it swings and adds no more. A shorter lead keeps a link down."))};
     case Code::BandSlack:
         return slack(w, setup);
     case Code::BeyondMeasured:
-        return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left side: not measured past %1 cm"), QT_TRANSLATE_NOOP("sentences", "Right side: not measured past %1 cm"), QT_TRANSLATE_NOOP("sentences", "Not measured past %1 cm")).arg(at),
+        return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left side: not measured past %1"), QT_TRANSLATE_NOOP("sentences", "Right side: not measured past %1"), QT_TRANSLATE_NOOP("sentences", "Not measured past %1")).arg(at),
                 tr(QT_TRANSLATE_NOOP("sentences", "The pull beyond is unknown. Hang more on the band and read its length, or hang it slacker."))};
     case Code::SidesUneven:
-        return {(w.side == Side::Left ? tr(QT_TRANSLATE_NOOP("sentences", "Left pulls more, from %1 cm up"))
-                                      : tr(QT_TRANSLATE_NOOP("sentences", "Right pulls more, from %1 cm up"))).arg(at),
+        return {(w.side == Side::Left ? tr(QT_TRANSLATE_NOOP("sentences", "Left pulls more, from %1 up"))
+                                      : tr(QT_TRANSLATE_NOOP("sentences", "Right pulls more, from %1 up"))).arg(at),
                 tr(QT_TRANSLATE_NOOP("sentences", "By over 2 % of the whole. Hang both sides alike."))};
     case Code::NotRising:
-        return {tr(QT_TRANSLATE_NOOP("sentences", "It gets lighter from %1 cm up")).arg(at),
+        return {tr(QT_TRANSLATE_NOOP("sentences", "It gets lighter from %1 up")).arg(at),
                 tr(QT_TRANSLATE_NOOP("sentences", "Look whether it hangs as you meant."))};
     case Code::PulledForward:
-        return {tr(QT_TRANSLATE_NOOP("sentences", "Bands pull the bar forward, from %1 cm up")).arg(at),
+        return {tr(QT_TRANSLATE_NOOP("sentences", "Bands pull the bar forward, from %1 up")).arg(at),
                 tr(QT_TRANSLATE_NOOP("sentences", "By over 3 % of the whole. Anchor them under the bar."))};
     case Code::PulledBack:
-        return {tr(QT_TRANSLATE_NOOP("sentences", "Bands pull the bar back, from %1 cm up")).arg(at),
+        return {tr(QT_TRANSLATE_NOOP("sentences", "Bands pull the bar back, from %1 up")).arg(at),
                 tr(QT_TRANSLATE_NOOP("sentences", "By over 3 % of the whole. Anchor them under the bar."))};
     case Code::OverCap:
-        return {tr(QT_TRANSLATE_NOOP("sentences", "Over the cap from %1 cm up")).arg(at),
+        return {tr(QT_TRANSLATE_NOOP("sentences", "Over the cap from %1 up")).arg(at),
                 tr(QT_TRANSLATE_NOOP("sentences", "Do not lift this. Take plates off."))};
     case Code::OverRackRating:
         return {tr(QT_TRANSLATE_NOOP("sentences", "More than the rack may carry")),
                 tr(QT_TRANSLATE_NOOP("sentences", "Do not lift this. Take plates off."))};
     case Code::OverSafetyRating:
-        return {tr(QT_TRANSLATE_NOOP("sentences", "More than the safeties may carry, from %1 cm up")).arg(at),
+        return {tr(QT_TRANSLATE_NOOP("sentences", "More than the safeties may carry, from %1 up")).arg(at),
                 tr(QT_TRANSLATE_NOOP("sentences", "Do not lift this. Take plates off."))};
     case Code::SleeveFull:
         break;
@@ -101,8 +102,8 @@ Said warning(const SetupWarning& w, const Setup& setup)
 Said weakAnchor(const WeakAnchor& anchor)
 {
     return {tr(QT_TRANSLATE_NOOP("sentences", "The anchor of %1 may lift")).arg(QString::fromStdString(anchor.item)),
-            tr(QT_TRANSLATE_NOOP("sentences", "Do not lift this. Up to %1 kg pull it up, %2 kg hold it: it takes %3 times the pull. Hold it down with more."))
-                .arg(atMost(anchor.pull), say::mass(anchor.heldBy), say::plain(leastHoldFactor, 1))};
+            tr(QT_TRANSLATE_NOOP("sentences", "Do not lift this. Up to %1 pull it up, %2 hold it: it takes %3 times the pull. Hold it down with more."))
+                .arg(atMost(anchor.pull), say::massWithUnit(anchor.heldBy), say::plain(leastHoldFactor, 1))};
 }
 
 bool forbids(Code code)
@@ -181,10 +182,10 @@ QString refusal(EntryRefusal refusal, const EntryLimits& limits, const QString& 
                                           : tr(QT_TRANSLATE_NOOP("sentences", "No more than %1 figures after the point.")).arg(say::fixed(limits.decimalCount, 0));
     case EntryRefusal::NotAKey: return tr(QT_TRANSLATE_NOOP("sentences", "Not part of a number."));
     case EntryRefusal::NothingKeyed: return tr(QT_TRANSLATE_NOOP("sentences", "Key a number first."));
-    case EntryRefusal::BelowLeast: return tr(QT_TRANSLATE_NOOP("sentences", "Less than %1 %2: read it again.")).arg(say::plain(limits.leastRatio, 2), unit);
+    case EntryRefusal::BelowLeast: return tr(QT_TRANSLATE_NOOP("sentences", "Less than %1 %2: read it again.")).arg(say::plain(limits.leastRatio, std::max(2, limits.decimalCount)), unit);
     case EntryRefusal::AboveMost: break;
     }
-    return tr(QT_TRANSLATE_NOOP("sentences", "More than %1 %2: read it again.")).arg(say::plain(limits.mostRatio, 2), unit);
+    return tr(QT_TRANSLATE_NOOP("sentences", "More than %1 %2: read it again.")).arg(say::plain(limits.mostRatio, std::max(2, limits.decimalCount)), unit);
 }
 
 CautionText caution(const Caution& c)
@@ -195,7 +196,7 @@ CautionText caution(const Caution& c)
                 {tr(QT_TRANSLATE_NOOP("sentences", "The plain lift is stable.")), tr(QT_TRANSLATE_NOOP("sentences", "Last link still down at the top.")),
                  tr(QT_TRANSLATE_NOOP("sentences", "Feet clear of chain on the walk-out.")), tr(QT_TRANSLATE_NOOP("sentences", "Even on both sides, collars on."))}};
     case CautionCode::BandsBelow: {
-        const QString anchor = c.mass ? tr(QT_TRANSLATE_NOOP("sentences", "Each pulls up to %1 kg up on its anchor: it must hold well over that.")).arg(atMost(*c.mass))
+        const QString anchor = c.mass ? tr(QT_TRANSLATE_NOOP("sentences", "Each pulls up to %1 up on its anchor: it must hold well over that.")).arg(atMost(*c.mass))
                                       : tr(QT_TRANSLATE_NOOP("sentences", "How hard each pulls up on its anchor is not known: measure it further."));
         return {tr(QT_TRANSLATE_NOOP("sentences", "Bands from below: before it is ready")),
                 {anchor,
@@ -205,7 +206,7 @@ CautionText caution(const Caution& c)
     case CautionCode::BandsAbove:
         break;
     }
-    const QString slip = c.mass ? tr(QT_TRANSLATE_NOOP("sentences", "If a band slips she holds %1 kg at the bottom: safeties in.")).arg(atMost(*c.mass))
+    const QString slip = c.mass ? tr(QT_TRANSLATE_NOOP("sentences", "If a band slips she holds %1 at the bottom: safeties in.")).arg(atMost(*c.mass))
                                 : tr(QT_TRANSLATE_NOOP("sentences", "What she holds at the bottom if a band slips is not known: safeties in."));
     return {tr(QT_TRANSLATE_NOOP("sentences", "Bands from above: before it is ready")),
             {slip,

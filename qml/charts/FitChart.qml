@@ -23,8 +23,8 @@ Item {
     /** Numbers, or {at, text}. */
     property var xTicks: []
     property var yTicks: []
-    property string xUnit: qsTr("kg")
-    property string yUnit: qsTr("cm")
+    property string xUnit: ""
+    property string yUnit: ""
     /** The end of what is measured: beyond this y nothing is known. */
     property real measuredTo: NaN
     property string measuredText: ""

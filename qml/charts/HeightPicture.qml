@@ -17,7 +17,7 @@ Item {
     /** {key, name, height (m), heightText, pull, text, zoneFrom, zoneTo}; a mark with a zone is a band across both drawings. */
     required property var marks
     required property string sentence
-    property string unitText: qsTr("kg")
+    property string unitText: ""
     property string ironName: qsTr("iron")
     property string chainName: qsTr("chain")
     property string bandName: qsTr("band")
@@ -30,7 +30,7 @@ Item {
     /** Where the bar stands when nothing is being read; NaN: in the sticking zone, else half way. */
     property real barHeight: NaN
 
-    /** Reading: a tap or a key moves the line to a stop, every 5 cm and at the marks. Whoever binds readHeight moves it on readAt. */
+    /** Reading: a tap or a key moves the line to a stop, at every step and at the marks. Whoever binds readHeight moves it on readAt. */
     property bool reading: true
     property real readHeight: NaN
     property string readingText: ""

@@ -12,7 +12,7 @@ Item {
     enum State { None, Planned, Entered, Kept }
 
     required property string value
-    property string unit: qsTr("kg")
+    property string unit: ""
     property string tail: ""
     property int size: Theme.figure
     property int entry: ReadOut.State.None

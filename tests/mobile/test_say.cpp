@@ -88,8 +88,8 @@ void SayTest::unitsAreThoseOfTheGym()
 {
     QCOMPARE(say::mass(kilograms(102.5)), QStringLiteral("102.5"));
     QCOMPARE(say::mass(pounds(45)), QStringLiteral("20.41"));
-    QCOMPARE(say::centimetres(metres(1.04)), QStringLiteral("104"));
-    QCOMPARE(say::centimetres(metres(1.045)), QStringLiteral("104.5"));
+    QCOMPARE(say::length(metres(1.04)), QStringLiteral("104"));
+    QCOMPARE(say::length(metres(1.045)), QStringLiteral("104.5"));
 }
 
 void SayTest::digitsAndPointAreTheLocales_data()

@@ -380,7 +380,7 @@ void SetupViewTest::readingAtAnyHeight()
     show(tall(), chainAndBand());
     const PullSum sum(*weighed().setup);
     for (const double h : {0.94, 1.0, 1.235, 1.55, 1.60})
-        QCOMPARE(m_view->readingAt(h), QStringLiteral("%1 cm: %2 kg").arg(say::centimetres(metres(h)), say::pull(sum.at(metres(h))).sentence()));
+        QCOMPARE(m_view->readingAt(h), QStringLiteral("%1 cm: %2 kg").arg(say::length(metres(h)), say::pull(sum.at(metres(h))).sentence()));
     // the bar does not come there
     QVERIFY(m_view->readingAt(0.5).isEmpty());
     QVERIFY(m_view->readingAt(1.8).isEmpty());

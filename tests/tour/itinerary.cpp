@@ -117,5 +117,18 @@ std::vector<Stop> itinerary()
     stop("keypad-hanging", tall, "KeypadPage", deeds("press hangMore, press item:2/measure, press addHanging, key 14"));
 
     stop("preferences", tall, "PreferencesPage", deeds("place 0, press preferences")).everywhere = true;
+    const auto pounds = [&](const char* name, const QString& season, const char* page, const char* then) -> Stop& {
+        return stop(name, season, page, deeds("place 0, press preferences, choose massUnit 1, choose lengthUnit 1, press back, place 1") + deeds(then));
+    };
+    stop("preferences-pounds-and-inches", tall, "PreferencesPage", deeds("place 0, press preferences, choose massUnit 1, choose lengthUnit 1"));
+    pounds("set-up-in-pounds", tall, "SetupPage", "press load/stepUp").everywhere = true;
+    pounds("set-up-in-pounds-do-not-lift", weak, "SetupPage", "press load/stepUp");
+    pounds("marks-in-inches", tall, "MarksPage", "press marks, press field:top, key 62.25, press mainAction").everywhere = true;
+    pounds("bar-and-plates-in-pounds", tall, "BarPage", "press barHere, press newPlate, key 45, press mainAction").everywhere = true;
+    pounds("chain-in-pounds", tall, "ChainPage", "press hangMore, press item:1/measure").everywhere = true;
+    pounds("band-in-pounds", tall, "BandPage", "press hangMore, press item:3/measure").everywhere = true;
+    pounds("keypad-in-pounds-offers", tall, "KeypadPage", "press load/stepType, key 240.5, press mainAction");
+    pounds("set-up-entered-in-pounds", tall, "SetupPage",
+           "press barHere, press newPlate, key 45, press mainAction, press back, press load/stepType, key 135.2, press mainAction, place 0, press preferences, choose massUnit 0, press back, place 1");
     return stops;
 }

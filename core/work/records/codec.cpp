@@ -29,9 +29,9 @@ std::optional<Value> ifRead(const RecordReader& reader, Value value)
     return reader.fits() ? std::optional(std::move(value)) : std::nullopt;
 }
 
-Content chainContent(const ChainMeasurement& chain, const VaultSettings& typedIn)
+Content chainContent(const ChainMeasurement& chain, const WrittenIn& in)
 {
-    return RecordWriter(typedIn).number(1, chainMeasurings.numberOf(chain.by)).length(2, chain.length).mass(3, chain.mass)
+    return RecordWriter(in).number(1, chainMeasurings.numberOf(chain.by)).length(2, chain.length).mass(3, chain.mass)
         .mass(4, chain.scaleStep).fine(5, chain.wire).fine(6, chain.pitch).fine(7, chain.innerWidth).content();
 }
 
@@ -58,12 +58,12 @@ std::optional<BandHanging> hangingIn(RecordReader reader)
     return ifRead(reader, hanging);
 }
 
-Content bandContent(const BandMeasurement& band, const VaultSettings& typedIn)
+Content bandContent(const BandMeasurement& band, const WrittenIn& in)
 {
     std::vector<Content> hangings;
     for (const BandHanging& h : band.hangings)
-        hangings.push_back(RecordWriter(typedIn).mass(1, h.mass).length(2, h.length).flag(3, h.leftOut).flag(4, h.unloading).content());
-    RecordWriter writer(typedIn);
+        hangings.push_back(RecordWriter(in).mass(1, h.mass).length(2, h.length).flag(3, h.leftOut).flag(4, h.unloading).content());
+    RecordWriter writer(in);
     writer.length(1, band.rest).list(2, hangings);
     if (band.model)
         writer.number(3, bandModels.numberOf(*band.model));
@@ -80,26 +80,29 @@ std::optional<BandMeasurement> bandIn(RecordReader reader)
     return ifRead(reader, std::move(band));
 }
 
-Content stockContent(const PlatesHere& plates, const VaultSettings& typedIn)
+Content stockContent(const PlatesHere& plates, const WrittenIn& in)
 {
-    return RecordWriter(typedIn).mass(1, plates.type.mass).fine(2, plates.type.diameter).fine(3, plates.type.thickness)
+    const Entered<Mass> mass = plates.mark ? Entered<Mass>(plates.type.mass, *plates.mark) : Entered<Mass>(plates.type.mass);
+    return RecordWriter(in).mass(1, mass).fine(2, plates.type.diameter).fine(3, plates.type.thickness)
         .number(4, plates.count).content();
 }
 
 std::optional<PlatesHere> stockIn(RecordReader reader)
 {
     PlatesHere plates;
-    plates.type = {reader.neededMass(1), reader.neededLength(2), reader.neededLength(3)};
+    const Entered<Mass> mass = reader.neededMass(1);
+    plates.type = {mass, reader.neededLength(2), reader.neededLength(3)};
+    plates.mark = mass.typed();
     plates.count = static_cast<int>(reader.neededNumber(4));
     return ifRead(reader, plates);
 }
 
-Content barContent(const BarRecord& bar, const VaultSettings& typedIn)
+Content barContent(const BarRecord& bar, const WrittenIn& in)
 {
     std::vector<Content> stock;
     for (const PlatesHere& plates : bar.stock)
-        stock.push_back(stockContent(plates, typedIn));
-    return RecordWriter(typedIn).mass(1, bar.bar).flag(2, bar.barEntered).mass(3, bar.collars).mass(4, bar.wanted)
+        stock.push_back(stockContent(plates, in));
+    return RecordWriter(in).mass(1, bar.bar).flag(2, bar.barEntered).mass(3, bar.collars).mass(4, bar.wanted)
         .number(5, plateTrusts.numberOf(bar.trust)).list(6, stock).length(7, bar.sleeve).content();
 }
 
@@ -116,15 +119,15 @@ std::optional<BarRecord> barIn(RecordReader reader)
     return ifRead(reader, std::move(bar));
 }
 
-Content placingContent(const ChainPlacing& placing, const VaultSettings& typedIn)
+Content placingContent(const ChainPlacing& placing, const WrittenIn& in)
 {
-    return RecordWriter(typedIn).number(1, chainWays.numberOf(placing.way)).length(2, placing.lead).mass(3, placing.leadMass)
+    return RecordWriter(in).number(1, chainWays.numberOf(placing.way)).length(2, placing.lead).mass(3, placing.leadMass)
         .length(4, placing.bunch).content();
 }
 
-Content placingContent(const BandPlacing& placing, const VaultSettings& typedIn)
+Content placingContent(const BandPlacing& placing, const WrittenIn& in)
 {
-    return RecordWriter(typedIn).flag(1, placing.doubled).flag(2, placing.above).length(3, placing.anchorHeight).length(4, placing.offset)
+    return RecordWriter(in).flag(1, placing.doubled).flag(2, placing.above).length(3, placing.anchorHeight).length(4, placing.offset)
         .length(5, placing.handle).mass(6, placing.heldBy).content();
 }
 
@@ -150,14 +153,14 @@ std::optional<BandPlacing> bandPlacingIn(RecordReader reader)
     return ifRead(reader, placing);
 }
 
-Content hungContent(const HungRecord& hung, const VaultSettings& typedIn)
+Content hungContent(const HungRecord& hung, const WrittenIn& in)
 {
-    RecordWriter writer(typedIn);
+    RecordWriter writer(in);
     writer.id(1, hung.item).number(2, hungOns.numberOf(hung.on));
     if (const auto* chain = std::get_if<ChainPlacing>(&hung.placing))
-        writer.part(3, placingContent(*chain, typedIn));
+        writer.part(3, placingContent(*chain, in));
     else
-        writer.part(4, placingContent(std::get<BandPlacing>(hung.placing), typedIn));
+        writer.part(4, placingContent(std::get<BandPlacing>(hung.placing), in));
     return writer.content();
 }
 
@@ -173,19 +176,19 @@ std::optional<HungRecord> hungIn(RecordReader reader)
     return ifRead(reader, hung);
 }
 
-std::vector<Content> hungContents(const SetupRecord& load, const VaultSettings& typedIn)
+std::vector<Content> hungContents(const SetupRecord& load, const WrittenIn& in)
 {
     std::vector<Content> contents;
     for (const HungRecord& hung : load.hung)
-        contents.push_back(hungContent(hung, typedIn));
+        contents.push_back(hungContent(hung, in));
     return contents;
 }
 
 }
 
-Content contentOf(const BarMarks& marks, const VaultSettings& typedIn)
+Content contentOf(const BarMarks& marks, const WrittenIn& in)
 {
-    return RecordWriter(typedIn).number(1, liftStarts.numberOf(marks.start)).length(2, marks.bottom).length(3, marks.blocks)
+    return RecordWriter(in).number(1, liftStarts.numberOf(marks.start)).length(2, marks.bottom).length(3, marks.blocks)
         .length(4, marks.zoneFrom).length(5, marks.zoneTo).length(6, marks.top).length(7, marks.rack).content();
 }
 
@@ -215,9 +218,9 @@ std::optional<GuardianAgreement> agreementIn(journal::ByteView content)
     return ifRead(reader, std::move(agreement));
 }
 
-Content contentOf(const BodySize& size, const VaultSettings& typedIn)
+Content contentOf(const BodySize& size, const WrittenIn& in)
 {
-    return RecordWriter(typedIn).mass(1, size.mass).length(2, size.height).content();
+    return RecordWriter(in).mass(1, size.mass).length(2, size.height).content();
 }
 
 std::optional<BodySize> bodySizeIn(journal::ByteView content)
@@ -229,14 +232,14 @@ std::optional<BodySize> bodySizeIn(journal::ByteView content)
     return ifRead(reader, size);
 }
 
-Content contentOf(const MeasurementRecord& record, const VaultSettings& typedIn)
+Content contentOf(const MeasurementRecord& record, const WrittenIn& in)
 {
-    RecordWriter writer(typedIn);
+    RecordWriter writer(in);
     writer.id(1, record.item);
     if (const auto* chain = std::get_if<ChainMeasurement>(&record.measured))
-        writer.part(2, chainContent(*chain, typedIn));
+        writer.part(2, chainContent(*chain, in));
     else
-        writer.part(3, bandContent(std::get<BandMeasurement>(record.measured), typedIn));
+        writer.part(3, bandContent(std::get<BandMeasurement>(record.measured), in));
     return writer.content();
 }
 
@@ -252,9 +255,9 @@ std::optional<MeasurementRecord> measurementIn(journal::ByteView content)
     return ifRead(reader, std::move(record));
 }
 
-Content contentOf(const SetupRecord& load, const VaultSettings& typedIn)
+Content contentOf(const SetupRecord& load, const WrittenIn& in)
 {
-    return RecordWriter(typedIn).part(1, barContent(load.bar, typedIn)).list(2, hungContents(load, typedIn)).content();
+    return RecordWriter(in).part(1, barContent(load.bar, in)).list(2, hungContents(load, in)).content();
 }
 
 std::optional<SetupRecord> loadIn(journal::ByteView content)
@@ -284,12 +287,12 @@ std::optional<Acknowledgement> acknowledgementIn(journal::ByteView content)
 
 bool keptAlike(const BarMarks& a, const BarMarks& b)
 {
-    return a == b || contentOf(a, {}) == contentOf(b, {});
+    return a == b || contentOf(a, WrittenIn::plain()) == contentOf(b, WrittenIn::plain());
 }
 
 bool keptAlike(const SetupRecord& a, const SetupRecord& b)
 {
-    return a == b || contentOf(a, {}) == contentOf(b, {});
+    return a == b || contentOf(a, WrittenIn::plain()) == contentOf(b, WrittenIn::plain());
 }
 
 std::string partOf(LiftId lift)
@@ -317,7 +320,7 @@ journal::Unit unitFor(LengthUnit unit)
 
 RecordId hungMark(const SetupRecord& load)
 {
-    const auto content = RecordWriter({}).list(2, hungContents(load, {})).content();
+    const auto content = RecordWriter({}).list(2, hungContents(load, WrittenIn::plain())).content();
     const seal::Digest digest = seal::hash(content.value_or(journal::nullItem()));
     RecordId mark;
     seal::copyBytes(digest, mark.bytes);

@@ -4,7 +4,7 @@
 #include "core/journal/content.h"
 #include "core/season/athlete.h"
 #include "core/season/savedsetup.h"
-#include "core/season/settings.h"
+#include "core/work/records/recordwriter.h"
 
 #include <string>
 
@@ -29,12 +29,12 @@ namespace steelyard {
 /// Nothing where a quantity is not finite or does not fit a whole number of the base unit.
 using Content = std::optional<journal::ByteBuffer>;
 
-/// The value as content, its quantities in the units that are typed in.
-[[nodiscard]] Content contentOf(const BarMarks& marks, const VaultSettings& typedIn);
+/// The value as content. A quantity is written as it was typed; one that nobody typed with the fewest decimals in the unit given.
+[[nodiscard]] Content contentOf(const BarMarks& marks, const WrittenIn& in);
 [[nodiscard]] Content contentOf(const GuardianAgreement& agreement);
-[[nodiscard]] Content contentOf(const BodySize& size, const VaultSettings& typedIn);
-[[nodiscard]] Content contentOf(const MeasurementRecord& record, const VaultSettings& typedIn);
-[[nodiscard]] Content contentOf(const SetupRecord& load, const VaultSettings& typedIn);
+[[nodiscard]] Content contentOf(const BodySize& size, const WrittenIn& in);
+[[nodiscard]] Content contentOf(const MeasurementRecord& record, const WrittenIn& in);
+[[nodiscard]] Content contentOf(const SetupRecord& load, const WrittenIn& in);
 [[nodiscard]] Content contentOf(const Acknowledgement& acknowledgement);
 
 /// The value again, to the whole base unit; nothing where it cannot be read here. Ids, athletes and days stand in the entry.

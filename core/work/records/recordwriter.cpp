@@ -5,24 +5,49 @@
 
 namespace steelyard {
 
-RecordWriter& RecordWriter::quantity(std::uint32_t keyNumber, const std::optional<journal::Typed>& typed)
+namespace {
+
+/// What was typed, unless the quantity is another one by now.
+template <typename Quantity>
+std::optional<journal::Typed> asTyped(const Entered<Quantity>& entered)
 {
+    if (!entered.typed())
+        return std::nullopt;
+    const auto typed = journal::typed(entered.typed()->decimal.text(), entered.typed()->unit);
+    const auto same = journal::typed(entered.quantity(), entered.typed()->unit);
+    return typed && same && typed->baseNumber == same->baseNumber ? typed : std::nullopt;
+}
+
+template <typename Quantity>
+Entered<Quantity> entered(const Quantity& quantity, const journal::Typed& typed)
+{
+    return {quantity, AsTyped{typed.decimal, typed.unit}};
+}
+
+}
+
+template <typename Quantity>
+RecordWriter& RecordWriter::quantity(std::uint32_t keyNumber, const Entered<Quantity>& entered, Unit unit)
+{
+    auto typed = m_in.asTyped ? asTyped(entered) : std::nullopt;
+    if (!typed)
+        typed = journal::typed(entered.quantity(), unit);
     m_written = m_written && typed;
     m_map.put(keyNumber, typed, journal::quantityItem);
     return *this;
 }
 
-RecordWriter& RecordWriter::mass(std::uint32_t keyNumber, const std::optional<Mass>& mass)
+RecordWriter& RecordWriter::mass(std::uint32_t keyNumber, const std::optional<Entered<Mass>>& mass)
 {
-    return mass ? quantity(keyNumber, journal::typed(*mass, unitFor(m_typedIn.mass))) : *this;
+    return mass ? quantity(keyNumber, *mass, unitFor(m_in.units.mass)) : *this;
 }
 
-RecordWriter& RecordWriter::lengthIn(std::uint32_t keyNumber, const std::optional<Length>& length, bool fine)
+RecordWriter& RecordWriter::lengthIn(std::uint32_t keyNumber, const std::optional<Entered<Length>>& length, bool fine)
 {
     if (!length)
         return *this;
-    const bool metric = m_typedIn.length == LengthUnit::Centimetre;
-    return quantity(keyNumber, journal::typed(*length, fine && metric ? journal::Unit::Millimetre : unitFor(m_typedIn.length)));
+    const bool metric = m_in.units.length == LengthUnit::Centimetre;
+    return quantity(keyNumber, *length, fine && metric ? Unit::Millimetre : unitFor(m_in.units.length));
 }
 
 RecordWriter& RecordWriter::flag(std::uint32_t keyNumber, bool yes)
@@ -75,16 +100,16 @@ std::optional<journal::ByteBuffer> RecordWriter::content() const
     return m_written ? std::optional(m_map.item()) : std::nullopt;
 }
 
-std::optional<Mass> RecordReader::mass(std::uint32_t keyNumber)
+std::optional<Entered<Mass>> RecordReader::mass(std::uint32_t keyNumber)
 {
     const auto typed = m_map ? m_map->quantity(keyNumber) : std::nullopt;
-    return typed ? std::optional(needed(journal::massOf(*typed))) : std::nullopt;
+    return typed ? std::optional(entered(needed(journal::massOf(*typed)), *typed)) : std::nullopt;
 }
 
-std::optional<Length> RecordReader::length(std::uint32_t keyNumber)
+std::optional<Entered<Length>> RecordReader::length(std::uint32_t keyNumber)
 {
     const auto typed = m_map ? m_map->quantity(keyNumber) : std::nullopt;
-    return typed ? std::optional(needed(journal::lengthOf(*typed))) : std::nullopt;
+    return typed ? std::optional(entered(needed(journal::lengthOf(*typed)), *typed)) : std::nullopt;
 }
 
 bool RecordReader::flag(std::uint32_t keyNumber)

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/journal/content.h"
+#include "core/measure/entered.h"
 #include "core/season/settings.h"
 
 #include <algorithm>
@@ -26,15 +27,32 @@ struct Numbered {
     }
 };
 
+/// The units that a record is written in where nobody typed a quantity, and whether what was typed is written as it was.
+struct WrittenIn {
+    WrittenIn() = default;
+    WrittenIn(const VaultSettings& settings) : units(settings) {}
+
+    /// For whoever asks what the quantities are and not how they were typed.
+    [[nodiscard]] static WrittenIn plain()
+    {
+        WrittenIn in;
+        in.asTyped = false;
+        return in;
+    }
+
+    VaultSettings units;
+    bool asTyped = true;
+};
+
 /// Puts a record together; a quantity that cannot be written makes all of it unwritten.
 class RecordWriter {
 public:
-    explicit RecordWriter(const VaultSettings& typedIn) : m_typedIn(typedIn) {}
+    explicit RecordWriter(const WrittenIn& in) : m_in(in) {}
 
-    RecordWriter& mass(std::uint32_t keyNumber, const std::optional<Mass>& mass);
-    RecordWriter& length(std::uint32_t keyNumber, const std::optional<Length>& length) { return lengthIn(keyNumber, length, false); }
+    RecordWriter& mass(std::uint32_t keyNumber, const std::optional<Entered<Mass>>& mass);
+    RecordWriter& length(std::uint32_t keyNumber, const std::optional<Entered<Length>>& length) { return lengthIn(keyNumber, length, false); }
     /// Wires and plates: millimetres where others are centimetres.
-    RecordWriter& fine(std::uint32_t keyNumber, const std::optional<Length>& length) { return lengthIn(keyNumber, length, true); }
+    RecordWriter& fine(std::uint32_t keyNumber, const std::optional<Entered<Length>>& length) { return lengthIn(keyNumber, length, true); }
     /// Written only where it is so.
     RecordWriter& flag(std::uint32_t keyNumber, bool yes);
     RecordWriter& number(std::uint32_t keyNumber, std::int64_t number);
@@ -44,13 +62,13 @@ public:
     RecordWriter& list(std::uint32_t keyNumber, const std::vector<std::optional<journal::ByteBuffer>>& contents);
 
     [[nodiscard]] std::optional<journal::ByteBuffer> content() const;
-    [[nodiscard]] const VaultSettings& typedIn() const { return m_typedIn; }
 
 private:
-    RecordWriter& lengthIn(std::uint32_t keyNumber, const std::optional<Length>& length, bool fine);
-    RecordWriter& quantity(std::uint32_t keyNumber, const std::optional<journal::Typed>& typed);
+    RecordWriter& lengthIn(std::uint32_t keyNumber, const std::optional<Entered<Length>>& length, bool fine);
+    template <typename Quantity>
+    RecordWriter& quantity(std::uint32_t keyNumber, const Entered<Quantity>& entered, Unit unit);
 
-    VaultSettings m_typedIn;
+    WrittenIn m_in;
     journal::MapWriter m_map;
     bool m_written = true;
 };
@@ -63,10 +81,10 @@ public:
 
     [[nodiscard]] bool is() const { return m_map.has_value(); }
     [[nodiscard]] bool has(std::uint32_t keyNumber) const { return m_map && m_map->has(keyNumber); }
-    [[nodiscard]] std::optional<Mass> mass(std::uint32_t keyNumber);
-    [[nodiscard]] std::optional<Length> length(std::uint32_t keyNumber);
-    [[nodiscard]] Mass neededMass(std::uint32_t keyNumber) { return needed(mass(keyNumber)); }
-    [[nodiscard]] Length neededLength(std::uint32_t keyNumber) { return needed(length(keyNumber)); }
+    [[nodiscard]] std::optional<Entered<Mass>> mass(std::uint32_t keyNumber);
+    [[nodiscard]] std::optional<Entered<Length>> length(std::uint32_t keyNumber);
+    [[nodiscard]] Entered<Mass> neededMass(std::uint32_t keyNumber) { return needed(mass(keyNumber)); }
+    [[nodiscard]] Entered<Length> neededLength(std::uint32_t keyNumber) { return needed(length(keyNumber)); }
     /// False where it is not there.
     [[nodiscard]] bool flag(std::uint32_t keyNumber);
     [[nodiscard]] std::int64_t neededNumber(std::uint32_t keyNumber) { return needed(m_map ? m_map->number(keyNumber) : std::nullopt); }

@@ -88,6 +88,8 @@ Sheet {
                 xTo: root.picture.pullTo
                 yFrom: root.picture.lengthFrom
                 yTo: root.picture.lengthTo
+                xUnit: root.picture.pullUnit
+                yUnit: root.picture.lengthUnit
                 measuredTo: root.picture.measuredTo
                 measuredText: qsTr("measured to here")
                 sentence: root.editor.answer

@@ -2,6 +2,7 @@
 import QtQuick
 import Steelyard.Controls
 import Steelyard.Drawings
+import Steelyard.Keys
 import Steelyard.Model
 import Steelyard.Theme
 
@@ -32,6 +33,14 @@ Column {
         beam: root.beam
         onStepped: up => root.stepped(up)
         onTypeRequested: root.typed()
+    }
+    Words {
+        width: root.width
+        objectName: "enteredAs"
+        visible: text !== ""
+        text: root.beam.enteredAs
+        size: Theme.note
+        quiet: true
     }
     PlateStrip {
         width: root.width

@@ -33,6 +33,8 @@ Column {
         objectName: "picture"
         visible: root.view.answer.known
         curve: root.view.picture
+        unitText: root.view.answer.unit
+        readStep: root.view.readStep
         marks: root.view.marks
         plates: root.view.plates
         items: root.view.elevation

@@ -73,6 +73,7 @@ Sheet {
             Layout.preferredHeight: Theme.pictureHeight
             visible: root.editor.marks.length > 0 && Theme.textFactor < 1.5
             marks: root.editor.marks
+            unitLength: root.editor.unitLength
         }
     }
 }

@@ -2,16 +2,51 @@
 import QtQuick
 import QtQuick.Layouts
 import Steelyard.Controls
+import Steelyard.Keys
 import Steelyard.Model
+import Steelyard.Theme
 
-/** How the app looks on this device. */
+/** How the app looks on this device, and the units of the vault. */
 Sheet {
     id: root
 
     heading: qsTr("Preferences")
-    under: qsTr("this device only")
+    under: qsTr("units belong to the vault, the rest to this device")
     back: qsTr("Squad")
 
+    UnitsChoice {
+        id: units
+        book: TheBook
+    }
+    Notice {
+        Layout.fillWidth: true
+        objectName: "notKept"
+        visible: head !== ""
+        head: TheBook.head
+        body: TheBook.body
+    }
+    ChoiceRow {
+        Layout.fillWidth: true
+        objectName: "massUnit"
+        label: qsTr("Masses and pulls in")
+        options: [qsTr("kilograms"), qsTr("pounds")]
+        current: units.mass
+        onChosen: index => units.mass = index
+    }
+    ChoiceRow {
+        Layout.fillWidth: true
+        objectName: "lengthUnit"
+        label: qsTr("Heights and lengths in")
+        options: [qsTr("centimetres"), qsTr("inches")]
+        current: units.length
+        onChosen: index => units.length = index
+    }
+    Words {
+        Layout.fillWidth: true
+        text: qsTr("What was typed stays as it was typed, and plates keep their marks.")
+        size: Theme.note
+        quiet: true
+    }
     ChoiceRow {
         Layout.fillWidth: true
         objectName: "theme"

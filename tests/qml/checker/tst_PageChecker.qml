@@ -26,7 +26,7 @@ Item {
         under: "squat, set 3 of 5"
         back: "Kit"
         places: ["Squad", "Kit"]
-        pinned: ReadOut { objectName: "keyNumber"; value: "82.5"; size: Theme.keyNumber; entry: ReadOut.State.Planned }
+        pinned: ReadOut { objectName: "keyNumber"; value: "82.5"; unit: "kg"; size: Theme.keyNumber; entry: ReadOut.State.Planned }
         foot: PressKey { objectName: "mainAction"; Layout.fillWidth: true; main: true; text: "SET DONE"; fact: "82.5 kg" }
 
         FactRow { Layout.fillWidth: true; label: "Bar"; value: "20"; unit: "kg"; hint: "weighed" }

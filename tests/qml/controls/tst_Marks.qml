@@ -18,11 +18,11 @@ Item {
         SideTag { id: left; side: "L" }
         SideTag { id: right; side: "R" }
         SideTag { id: both; side: "B" }
-        ReadOut { id: planned; value: "82.5"; tail: "× 5"; entry: ReadOut.State.Planned }
-        ReadOut { id: entered; value: "82.5"; entry: ReadOut.State.Entered }
-        ReadOut { id: kept; value: "82.5"; entry: ReadOut.State.Kept }
+        ReadOut { id: planned; value: "82.5"; unit: "kg"; tail: "× 5"; entry: ReadOut.State.Planned }
+        ReadOut { id: entered; value: "82.5"; unit: "kg"; entry: ReadOut.State.Entered }
+        ReadOut { id: kept; value: "82.5"; unit: "kg"; entry: ReadOut.State.Kept }
         ReadOut { id: bare; value: "82.5"; unit: "" }
-        ReadOut { id: narrow; width: 150; value: "182.5"; tail: "× 15"; size: Theme.keyNumber }
+        ReadOut { id: narrow; width: 150; value: "182.5"; unit: "kg"; tail: "× 15"; size: Theme.keyNumber }
         Words { id: words; width: 300; text: "last time" }
     }
 

@@ -101,7 +101,7 @@ Item {
             back: "Kit"
             places: ["Now", "Squad", "Kit", "Record"]
             place: 2
-            pinned: ReadOut { objectName: "keyNumber"; value: "102.5"; tail: "× 5"; size: Theme.keyNumber; entry: ReadOut.State.Kept }
+            pinned: ReadOut { objectName: "keyNumber"; value: "102.5"; unit: "kg"; tail: "× 5"; size: Theme.keyNumber; entry: ReadOut.State.Kept }
 
             Pair {
                 Layout.fillWidth: true
@@ -114,8 +114,8 @@ Item {
                         SideTag { side: "L" }
                         SideTag { side: "R" }
                         SideTag { side: "B" }
-                        ReadOut { value: "105"; entry: ReadOut.State.Planned }
-                        ReadOut { value: "107.5"; entry: ReadOut.State.Entered }
+                        ReadOut { value: "105"; unit: "kg"; entry: ReadOut.State.Planned }
+                        ReadOut { value: "107.5"; unit: "kg"; entry: ReadOut.State.Entered }
                     }
                 ]
                 second: [

@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtTest
+import Steelyard.Checker
+import Steelyard.Drawings
+import Steelyard.Model
+import Steelyard.Pages.Kit
+import Steelyard.Pages.Squad
+import Steelyard.Theme
+
+/** A page that stands there when the units change shows every number anew, and says nothing in the other units any more. */
+Item {
+    id: root
+
+    width: 1280
+    height: 1000
+
+    UnitsChoice {
+        id: units
+        book: TheBook
+    }
+    DeskWork {
+        id: deskWork
+        desk: TheDesk
+        book: TheBook
+    }
+    AthleteEditor {
+        id: athleteEditor
+        desk: TheDesk
+        book: TheBook
+    }
+    Component {
+        id: setupPage
+        SetupPage { view: SetupView { desk: TheDesk } work: deskWork; places: ["Squad", "Kit"]; place: 1 }
+    }
+    Component {
+        id: marksPage
+        MarksPage { editor: MarksEditor { desk: TheDesk } work: deskWork }
+    }
+    Component {
+        id: barPage
+        BarPage { editor: BarEditor { desk: TheDesk } }
+    }
+    Component {
+        id: thingsPage
+        ThingsPage { view: KitView { desk: TheDesk } work: deskWork }
+    }
+    Component {
+        id: hangChain
+        HangPage { editor: HangEditor { desk: TheDesk; row: 0 } }
+    }
+    Component {
+        id: hangBand
+        HangPage { editor: HangEditor { desk: TheDesk; row: 1 } }
+    }
+    Component {
+        id: chainPage
+        ChainPage { editor: ChainEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 2) } }
+    }
+    Component {
+        id: bandPage
+        BandPage { editor: BandEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 0) } }
+    }
+    Component {
+        id: keypadPage
+        KeypadPage { pad: NumberPad { editor: BarEditor { desk: TheDesk } key: "load" } }
+    }
+    Component {
+        id: athletePage
+        AthletePage { editor: athleteEditor }
+    }
+    Component {
+        id: liftsPage
+        LiftsPage { view: LiftsView { book: TheBook; athleteId: athleteEditor.athleteId } }
+    }
+    Component {
+        id: setupsPage
+        SetupsPage { view: LiftsView { book: TheBook; athleteId: athleteEditor.athleteId } }
+    }
+    Component {
+        id: preferencesPage
+        PreferencesPage { }
+    }
+    NumberPad {
+        id: pad
+        editor: athleteEditor
+        key: "mass"
+    }
+    ControlCase {
+        id: testCase
+
+        property Item page: null
+
+        name: "Units"
+
+        function init() {
+            testCase.reset()
+            Theme.fit(root.width, root.height)
+            TheDeskFiller.full(TheDesk)
+            TheDeskFiller.people(TheBook, 1)
+            athleteEditor.athleteId = TheDeskFiller.athleteId(TheBook, 0)
+            for (const [key, digits] of [["mass", "61.5"], ["height", "172"]]) {
+                pad.key = key
+                for (const digit of digits)
+                    pad.press(digit)
+                testCase.verify(pad.keep(), pad.refusal)
+            }
+            athleteEditor.keep()
+            deskWork.take(athleteEditor.athleteId, 1)
+            deskWork.keepSetup()
+        }
+        function cleanup() {
+            if (testCase.page)
+                testCase.page.destroy()
+            testCase.page = null
+            units.mass = 0
+            units.length = 0
+        }
+        /** What is to be read on an item and below, and what a screen reader would say; names of kit and marks of plates are the coach's. */
+        function said(item: Item): var {
+            if (!item.visible || item instanceof PlateStrip || item instanceof StockLine)
+                return []
+            let list = [AccessProbe.name(item), AccessProbe.description(item)]
+            if (item instanceof Text)
+                list.push(item.text)
+            for (const child of testCase.childrenOf(item))
+                list = list.concat(testCase.said(child))
+            return list.filter(text => text !== "").map(text => text.split("Chain, 16 mm, 70 cm").join("Chain"))
+        }
+        function saying(pattern: var): var {
+            testCase.verify(PageAudit.settle(testCase.page), "comes to rest")
+            return testCase.said(testCase.page).filter(text => pattern.test(text))
+        }
+        function test_everyPage_data() {
+            return [{tag: "set-up", component: setupPage, numbers: 20}, {tag: "marks", component: marksPage, numbers: 10},
+                {tag: "bar and plates", component: barPage, numbers: 4}, {tag: "kit", component: thingsPage, numbers: 3},
+                {tag: "hang a chain", component: hangChain, numbers: 4}, {tag: "hang a band", component: hangBand, numbers: 4},
+                {tag: "chain", component: chainPage, numbers: 6}, {tag: "band", component: bandPage, numbers: 16},
+                {tag: "keypad", component: keypadPage, numbers: 2}, {tag: "athlete", component: athletePage, numbers: 4},
+                {tag: "lifts", component: liftsPage, numbers: 1}, {tag: "set-ups", component: setupsPage, numbers: 1}]
+        }
+        function test_everyPage(row) {
+            const metric = /\b(kg|cm|mm)\b/, imperial = /\blb\b|\bin$|[0-9] in\b|\ba foot\b/
+            testCase.page = row.component.createObject(root, {width: root.width, height: root.height})
+            testCase.verify(testCase.page)
+            const before = testCase.saying(metric)
+            testCase.verify(before.length >= row.numbers, row.tag + " has numbers to show: " + before.join(" | "))
+            testCase.compare(testCase.saying(imperial), [], "in metric units")
+            units.mass = 1
+            units.length = 1
+            // what was typed in another unit may say so
+            testCase.compare(testCase.saying(metric).filter(text => !text.includes("entered as")), [], "in pounds and inches")
+            testCase.verify(testCase.saying(imperial).length >= row.numbers, "every number is there")
+            units.mass = 0
+            units.length = 0
+            testCase.compare(testCase.saying(metric), before, "as it was")
+        }
+        function test_chosenInPreferences() {
+            testCase.page = preferencesPage.createObject(root, {width: root.width, height: root.height})
+            testCase.verify(PageAudit.settle(testCase.page))
+            for (const [row, option, now] of [["massUnit", "pounds", () => units.mass], ["lengthUnit", "inches", () => units.length]]) {
+                const keys = testCase.targets(testCase.findChild(testCase.page, row))
+                testCase.compare(now(), 0)
+                testCase.tap(keys.find(key => AccessProbe.name(key).endsWith(": " + option)))
+                testCase.compare(now(), 1)
+            }
+        }
+    }
+}
