@@ -24,12 +24,19 @@ QtObject {
             onNumberRequested: key => root.stack.key(root.loadEditor, key)
             onHungRequested: row => root.stack.show(root.hanging, {row: row})
             onWhoRequested: root.stack.go(root.stack.squadPlace)
+            onOriginRequested: root.stack.show(root.origin)
         }
     }
     readonly property Component venue: Component {
         VenuePage {
             work: root.work
             onBackRequested: root.stack.back(); onDone: root.stack.back()
+        }
+    }
+    readonly property Component origin: Component {
+        OriginPage {
+            view: OriginView { desk: TheDesk; book: TheBook }
+            onBackRequested: root.stack.back()
         }
     }
     readonly property Component bar: Component {

@@ -93,3 +93,18 @@ struct HangingRow {
                 {"leftOut", [](const HangingRow& r) { return r.leftOut; }}};
     }
 };
+
+/** One part of a number: what it is, how it came to be known, what it adds and how uncertain it makes the number. */
+struct OriginRow {
+    QString what, how, value, shareText;
+    double share = 0;
+    bool operator==(const OriginRow&) const = default;
+    static std::vector<RowRole<OriginRow>> roles()
+    {
+        return {{"what", [](const OriginRow& r) { return r.what; }},
+                {"how", [](const OriginRow& r) { return r.how; }},
+                {"value", [](const OriginRow& r) { return r.value; }},
+                {"shareText", [](const OriginRow& r) { return r.shareText; }},
+                {"share", [](const OriginRow& r) { return r.share; }}};
+    }
+};

@@ -84,6 +84,9 @@ std::vector<Stop> itinerary()
     stop("marks-from-the-floor", dead, "MarksPage", deeds("press marks"));
     stop("marks-out-of-order", tall, "MarksPage", deeds("press marks, press field:top, key 50, press mainAction"));
 
+    stop("where-it-comes-from", tall, "OriginPage", deeds("press origin")).everywhere = true;
+    stop("where-it-comes-from-mean", tall, "OriginPage", deeds("press origin, choose numbers 3"));
+
     stop("bar-filled-in", empty, "BarPage", deeds("press barHere"));
     stop("bar-and-plates", tall, "BarPage", deeds("press barHere")).everywhere = true;
 

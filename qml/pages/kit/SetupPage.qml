@@ -20,6 +20,7 @@ Sheet {
     signal moreRequested
     signal hungRequested(int row)
     signal whoRequested
+    signal originRequested
 
     heading: root.work.who === "" ? qsTr("What she lifts") : root.work.who
     under: root.work.who === "" ? qsTr("for nobody yet, so it cannot be kept") : ""
@@ -47,6 +48,7 @@ Sheet {
                 Layout.fillWidth: true
                 view: root.view
                 tall: pair.beside ? Math.round(root.height / 2) : -1
+                onOriginRequested: root.originRequested()
             },
             SetupKeeping {
                 Layout.fillWidth: true

@@ -13,6 +13,7 @@ Column {
     required property SetupView view
     property real tall: -1
     property real reading: NaN
+    signal originRequested
 
     spacing: Theme.apart
 
@@ -56,6 +57,16 @@ Column {
         text: root.view.answer.more
         size: Theme.note
         quiet: true
+    }
+
+    PressKey {
+        width: Math.min(implicitWidth, root.width)
+        objectName: "origin"
+        visible: root.view.answer.known
+        tight: true
+        text: qsTr("Where it comes from")
+        size: Theme.key
+        onClicked: root.originRequested()
     }
 
     Connections {

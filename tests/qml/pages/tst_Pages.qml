@@ -39,6 +39,10 @@ Item {
         PreferencesPage { }
     }
     Component {
+        id: originPage
+        OriginPage { view: OriginView { desk: TheDesk; book: TheBook } }
+    }
+    Component {
         id: barPage
         BarPage { editor: BarEditor { desk: TheDesk } }
     }
@@ -93,6 +97,8 @@ Item {
                 {tag: "marks, empty", component: marksPage, full: false},
                 {tag: "marks, full", component: marksPage, full: true},
                 {tag: "preferences", component: preferencesPage, full: true},
+                {tag: "where it comes from, nothing yet", component: originPage, full: false},
+                {tag: "where it comes from", component: originPage, full: true},
                 {tag: "bar and plates", component: barPage, full: true},
                 {tag: "kit, empty", component: thingsPage, full: false},
                 {tag: "kit, full", component: thingsPage, full: true},
