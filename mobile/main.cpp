@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/seal/start.h"
+#include "mobile/firstfonts.h"
 #include "mobile/household.h"
 #include "mobile/platform/idlewatch.h"
 #include "mobile/platform/platformhost.h"
@@ -7,7 +8,6 @@
 #include "mobile/typeface.h"
 
 #include <QApplication>
-#include <QJSValue>
 #include <QQmlComponent>
 #include <QQmlEngine>
 #include <QQuickWindow>
@@ -50,15 +50,6 @@ QUrl document(const char* name)
     return QUrl(QStringLiteral("qrc:/qt/qml/Steelyard/Ui/") + QLatin1String(name));
 }
 
-/// What the window says that its first page is written in.
-QList<QFont> firstFonts(const QObject& window)
-{
-    QList<QFont> fonts;
-    for (const QVariant& font : window.property("firstFonts").value<QJSValue>().toVariant().toList())
-        fonts.append(font.value<QFont>());
-    return fonts;
-}
-
 }
 
 int main(int argc, char* argv[])
@@ -89,17 +80,22 @@ int main(int argc, char* argv[])
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     bool warned = false;
     QObject::connect(&engine, &QQmlEngine::warnings, &app, [&warned](const auto&) { warned = true; });
-    QQmlComponent main(&engine, document("Main.qml"));
-    // the pages load beside the typeface and the look at the vault, and the window waits for all three
+    QQmlComponent main(&engine, document("Main.qml"), QQmlComponent::Asynchronous);
     const QQmlComponent pages(&engine, document("DoorFlow.qml"), QQmlComponent::Asynchronous);
+    // the engine's thread loads them meanwhile, and asks this one now and then
+    await([&] { return face.there(); });
+    face.wait();
+    for (const QFont& font : firstfonts::all(preferences.theme(), preferences.textSize())) {
+        typeface::draw(font);
+        QCoreApplication::processEvents();
+    }
+    await([&] { return !main.isLoading(); });
     const std::unique_ptr<QObject> window(main.createWithInitialProperties({{QStringLiteral("begun"), false}}));
     if (!window) {
         std::fputs(qPrintable(main.errorString()), stderr);
         return 1;
     }
-    await([&] { return face.there(); });
-    face.wait();
-    typeface::draw(firstFonts(*window));
+    // the first picture is of a page, and which one depends on the vault
     await([&] { return !pages.isLoading() && household.door().state() != VaultService::State::Looking; });
     window->setProperty("begun", true);
     if (QApplication::arguments().contains(QStringLiteral("--first-frame")))
