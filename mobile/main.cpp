@@ -44,10 +44,22 @@ void await(Condition so)
         QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
 }
 
-/// A page of the app, by its name in the folder of the window.
-QUrl document(const char* name)
+QUrl document(const char* path)
 {
-    return QUrl(QStringLiteral("qrc:/qt/qml/Steelyard/Ui/") + QLatin1String(name));
+    return QUrl(QStringLiteral("qrc:/qt/qml/Steelyard/") + QLatin1String(path));
+}
+
+/// The page that the door will open with.
+QUrl firstPage(const VaultService& door)
+{
+    switch (door.state()) {
+    case VaultService::State::NoVault:
+        return document("Pages/Door/WelcomePage.qml");
+    case VaultService::State::Locked:
+        return document("Pages/Door/UnlockPage.qml");
+    default:
+        return document("Pages/Door/StoppedPage.qml");
+    }
 }
 
 }
@@ -80,10 +92,12 @@ int main(int argc, char* argv[])
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     bool warned = false;
     QObject::connect(&engine, &QQmlEngine::warnings, &app, [&warned](const auto&) { warned = true; });
-    QQmlComponent main(&engine, document("Main.qml"), QQmlComponent::Asynchronous);
-    const QQmlComponent pages(&engine, document("DoorFlow.qml"), QQmlComponent::Asynchronous);
     // the engine's thread loads them meanwhile, and asks this one now and then
-    await([&] { return face.there(); });
+    QQmlComponent main(&engine, document("Ui/Main.qml"), QQmlComponent::Asynchronous);
+    const QQmlComponent flow(&engine, document("Ui/DoorFlow.qml"), QQmlComponent::Asynchronous);
+    // the first picture is of a page, and which one depends on the vault
+    await([&] { return face.there() && household.door().state() != VaultService::State::Looking; });
+    const QQmlComponent page(&engine, firstPage(household.door()), QQmlComponent::Asynchronous);
     face.wait();
     for (const QFont& font : firstfonts::all(preferences.theme(), preferences.textSize())) {
         typeface::draw(font);
@@ -95,8 +109,7 @@ int main(int argc, char* argv[])
         std::fputs(qPrintable(main.errorString()), stderr);
         return 1;
     }
-    // the first picture is of a page, and which one depends on the vault
-    await([&] { return !pages.isLoading() && household.door().state() != VaultService::State::Looking; });
+    await([&] { return !flow.isLoading() && !page.isLoading(); });
     window->setProperty("begun", true);
     if (QApplication::arguments().contains(QStringLiteral("--first-frame")))
         sayFirstFrame(window.get());
