@@ -7,7 +7,9 @@
 #include "mobile/preferences.h"
 #include "mobile/typeface.h"
 
+#include <QAccessible>
 #include <QApplication>
+#include <QLibraryInfo>
 #include <QQmlComponent>
 #include <QQmlEngine>
 #include <QQuickWindow>
@@ -89,7 +91,8 @@ int main(int argc, char* argv[])
     PreferencesForeign::instance = &preferences;
 
     QQmlEngine engine;
-    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    // ours are all in here: each further place would be looked through for every import
+    engine.setImportPathList({QStringLiteral("qrc:/qt/qml"), QLibraryInfo::path(QLibraryInfo::QmlImportsPath)});
     bool warned = false;
     QObject::connect(&engine, &QQmlEngine::warnings, &app, [&warned](const auto&) { warned = true; });
     // the engine's thread loads them meanwhile, and asks this one now and then
@@ -103,6 +106,8 @@ int main(int argc, char* argv[])
         typeface::draw(font);
         QCoreApplication::processEvents();
     }
+    // as exec() does; the way to the screen reader, over the session's bus, is waited for here and not by the first page
+    QAccessible::setRootObject(&app);
     await([&] { return !main.isLoading(); });
     const std::unique_ptr<QObject> window(main.createWithInitialProperties({{QStringLiteral("begun"), false}}));
     if (!window) {

@@ -49,7 +49,7 @@ Leaf {
             y: Math.round((head.firstRow - height) / 2)
             visible: root.back !== ""
             tight: true
-            text: (LayoutMirroring.enabled ? "› " : "‹ ") + root.back
+            text: backKey.visible ? (LayoutMirroring.enabled ? "› " : "‹ ") + root.back : ""
             name: qsTr("Back to %1").arg(root.back)
             size: Theme.key
             least: Theme.touchFloor
