@@ -1,13 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/seal/start.h"
+#include "mobile/firstfonts.h"
 #include "mobile/household.h"
 #include "mobile/platform/idlewatch.h"
 #include "mobile/platform/platformhost.h"
 #include "mobile/preferences.h"
 #include "mobile/typeface.h"
 
+#include <QAccessible>
 #include <QApplication>
-#include <QJSValue>
+#include <QLibraryInfo>
 #include <QQmlComponent>
 #include <QQmlEngine>
 #include <QQuickWindow>
@@ -44,19 +46,22 @@ void await(Condition so)
         QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents);
 }
 
-/// A page of the app, by its name in the folder of the window.
-QUrl document(const char* name)
+QUrl document(const char* path)
 {
-    return QUrl(QStringLiteral("qrc:/qt/qml/Steelyard/Ui/") + QLatin1String(name));
+    return QUrl(QStringLiteral("qrc:/qt/qml/Steelyard/") + QLatin1String(path));
 }
 
-/// What the window says that its first page is written in.
-QList<QFont> firstFonts(const QObject& window)
+/// The page that the door will open with.
+QUrl firstPage(const VaultService& door)
 {
-    QList<QFont> fonts;
-    for (const QVariant& font : window.property("firstFonts").value<QJSValue>().toVariant().toList())
-        fonts.append(font.value<QFont>());
-    return fonts;
+    switch (door.state()) {
+    case VaultService::State::NoVault:
+        return document("Pages/Door/WelcomePage.qml");
+    case VaultService::State::Locked:
+        return document("Pages/Door/UnlockPage.qml");
+    default:
+        return document("Pages/Door/StoppedPage.qml");
+    }
 }
 
 }
@@ -86,21 +91,30 @@ int main(int argc, char* argv[])
     PreferencesForeign::instance = &preferences;
 
     QQmlEngine engine;
-    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    // ours are all in here: each further place would be looked through for every import
+    engine.setImportPathList({QStringLiteral("qrc:/qt/qml"), QLibraryInfo::path(QLibraryInfo::QmlImportsPath)});
     bool warned = false;
     QObject::connect(&engine, &QQmlEngine::warnings, &app, [&warned](const auto&) { warned = true; });
-    QQmlComponent main(&engine, document("Main.qml"));
-    // the pages load beside the typeface and the look at the vault, and the window waits for all three
-    const QQmlComponent pages(&engine, document("DoorFlow.qml"), QQmlComponent::Asynchronous);
+    // the engine's thread loads them meanwhile, and asks this one now and then
+    QQmlComponent main(&engine, document("Ui/Main.qml"), QQmlComponent::Asynchronous);
+    const QQmlComponent flow(&engine, document("Ui/DoorFlow.qml"), QQmlComponent::Asynchronous);
+    // the first picture is of a page, and which one depends on the vault
+    await([&] { return face.there() && household.door().state() != VaultService::State::Looking; });
+    const QQmlComponent page(&engine, firstPage(household.door()), QQmlComponent::Asynchronous);
+    face.wait();
+    for (const QFont& font : firstfonts::all(preferences.theme(), preferences.textSize())) {
+        typeface::draw(font);
+        QCoreApplication::processEvents();
+    }
+    // as exec() does; the way to the screen reader, over the session's bus, is waited for here and not by the first page
+    QAccessible::setRootObject(&app);
+    await([&] { return !main.isLoading(); });
     const std::unique_ptr<QObject> window(main.createWithInitialProperties({{QStringLiteral("begun"), false}}));
     if (!window) {
         std::fputs(qPrintable(main.errorString()), stderr);
         return 1;
     }
-    await([&] { return face.there(); });
-    face.wait();
-    typeface::draw(firstFonts(*window));
-    await([&] { return !pages.isLoading() && household.door().state() != VaultService::State::Looking; });
+    await([&] { return !flow.isLoading() && !page.isLoading(); });
     window->setProperty("begun", true);
     if (QApplication::arguments().contains(QStringLiteral("--first-frame")))
         sayFirstFrame(window.get());

@@ -70,14 +70,12 @@ bool Coming::wait()
     return all;
 }
 
-void draw(const QList<QFont>& fonts)
+void draw(const QFont& font)
 {
     QImage nowhere(1, 1, QImage::Format_RGB32);
     QPainter painter(&nowhere);
-    for (const QFont& font : fonts) {
-        painter.setFont(font);
-        painter.drawText(0, 0, QStringLiteral("etaoinsrhldcumpfgywbvkTA"));
-    }
+    painter.setFont(font);
+    painter.drawText(0, 0, QStringLiteral("etaoinsrhldcumpfgywbvkTA"));
 }
 
 }

@@ -2,7 +2,6 @@
 #pragma once
 
 #include <QFont>
-#include <QList>
 
 #include <atomic>
 #include <future>
@@ -31,7 +30,7 @@ private:
     std::future<bool> m_loaded;
 };
 
-/// Draws the commonest letters once, out of sight, so that a page in these fonts has them when it comes.
-void draw(const QList<QFont>& fonts);
+/// Draws the commonest letters once, out of sight, so that a page in this font has them when it comes.
+void draw(const QFont& font);
 
 }

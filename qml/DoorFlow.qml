@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-pragma ComponentBehavior: Bound
 import QtQuick
 import Steelyard.Model
 import Steelyard.Pages.Door
@@ -9,8 +8,8 @@ FocusScope {
     id: root
 
     readonly property VaultService vault: TheVault
-    property Component page: null
-    property Item currentItem: null
+    property string page: ""
+    property DoorSheet currentItem: null
     property bool making: false
 
     Component.onCompleted: root.look()
@@ -26,38 +25,14 @@ FocusScope {
             root.look()
         }
     }
-    Component {
-        id: welcomePage
-        WelcomePage { maker: theMaker; onBackRequested: root.back() }
-    }
-    Component {
-        id: passphrasePage
-        PassphrasePage { maker: theMaker; onBackRequested: root.back() }
-    }
-    Component {
-        id: codePage
-        CodePage { maker: theMaker; onBackRequested: root.back() }
-    }
-    Component {
-        id: retypePage
-        RetypePage { maker: theMaker; onBackRequested: root.back() }
-    }
-    Component {
-        id: unlockPage
-        UnlockPage { vault: root.vault }
-    }
-    Component {
-        id: stoppedPage
-        StoppedPage { vault: root.vault }
-    }
 
     /** The page that the state asks for. */
-    function asked(): Component {
+    function asked(): string {
         if (root.vault.state === VaultService.Stopped)
-            return stoppedPage
+            return "StoppedPage"
         if (root.vault.state === VaultService.Looking || root.vault.state === VaultService.Open)
-            return null
-        return root.making ? [welcomePage, passphrasePage, codePage, retypePage][theMaker.step] : unlockPage
+            return ""
+        return root.making ? ["WelcomePage", "PassphrasePage", "CodePage", "RetypePage"][theMaker.step] : "UnlockPage"
     }
     function look() {
         // while a key is being made the page stays that it is made on
@@ -73,10 +48,18 @@ FocusScope {
     function turn() {
         if (root.currentItem)
             root.currentItem.destroy()
-        // made here and not by a loader, which may not make bound components
-        root.currentItem = root.page ? root.page.createObject(root, {width: root.width, height: root.height}) : null
+        root.currentItem = null
+        if (root.page === "")
+            return
+        // by its address, so that the first picture waits for one page and not for all of them
+        const component = Qt.createComponent("../Pages/Door/" + root.page + ".qml")
+        const ofMaking = root.page !== "UnlockPage" && root.page !== "StoppedPage"
+        const size = {width: root.width, height: root.height}
+        root.currentItem = component.createObject(root, Object.assign(size, ofMaking ? {maker: theMaker} : {vault: root.vault}))
         if (!root.currentItem)
             return
+        if (ofMaking)
+            root.currentItem.backRequested.connect(root.back)
         root.currentItem.anchors.fill = root
         root.currentItem.forceActiveFocus()
     }

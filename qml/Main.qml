@@ -9,8 +9,6 @@ Window {
 
     /** False as long as what the first page needs is still on its way. */
     property bool begun: true
-    readonly property var firstFonts: [root.letters(Theme.title, Theme.strong), root.letters(Theme.act, Theme.strong), root.letters(Theme.body, Theme.plain),
-        root.letters(Theme.body, Theme.strong), root.letters(Theme.act, Theme.plain), root.letters(Theme.note, Theme.plain)]
     readonly property Item flow: (pages.item ? pages.item : door.item) as Item
 
     width: Theme.firstWidth
@@ -52,9 +50,5 @@ Window {
         active: TheVault.state === VaultService.Open
         focus: active
         source: active ? "PageFlow.qml" : ""
-    }
-
-    function letters(size: int, weight: int): font {
-        return Qt.font({family: Theme.face, pixelSize: size, weight: weight})
     }
 }

@@ -1,10 +1,25 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "qml/charts/seriesfill.h"
 
+#include <QCoreApplication>
+#include <QLibrary>
+
 #include <algorithm>
 #include <cmath>
 
 namespace {
+
+using ReplacePoints = void (*)(QObject *, const QList<QPointF> &);
+
+/// Loaded with the first line, from beside the program: a program that were linked to Qt Charts would load it before its first page.
+ReplacePoints replacePoints()
+{
+    static const auto found = reinterpret_cast<ReplacePoints>(
+        QLibrary::resolve(QCoreApplication::applicationDirPath() + QStringLiteral("/libsteelyard_seriespoints"), "steelyardReplacePoints"));
+    if (!found)
+        qFatal("libsteelyard_seriespoints is not beside the program");
+    return found;
+}
 
 QPointF at(const QPointF &a, const QPointF &b, qreal y)
 {
@@ -13,7 +28,7 @@ QPointF at(const QPointF &a, const QPointF &b, qreal y)
 
 }
 
-void SeriesFill::replace(QXYSeries *series, const QList<QPointF> &points, qreal from, qreal to) const
+void SeriesFill::replace(QObject *series, const QList<QPointF> &points, qreal from, qreal to) const
 {
     if (!series)
         return;
@@ -37,7 +52,7 @@ void SeriesFill::replace(QXYSeries *series, const QList<QPointF> &points, qreal 
             kept.append(point);
         before = &point;
     }
-    series->replace(kept);
+    replacePoints()(series, kept);
 }
 
 QList<QPointF> SeriesFill::lesser(const QList<QPointF> &points, const QList<QPointF> &other) const

@@ -4,7 +4,6 @@
 #include <QList>
 #include <QObject>
 #include <QPointF>
-#include <QtCharts/QXYSeries>
 #include <QtQml/qqmlregistration.h>
 
 /// Fills a series of a chart in one go; QML itself could only append point by point, which costs a hundred times as much.
@@ -18,7 +17,7 @@ public:
 
     /// Replaces all points by those whose y lies between `from` and `to`; the line is cut exactly there.
     /// A point with a coordinate that is not finite is left out.
-    Q_INVOKABLE void replace(QXYSeries *series, const QList<QPointF> &points, qreal from, qreal to) const;
+    Q_INVOKABLE void replace(QObject *series, const QList<QPointF> &points, qreal from, qreal to) const;
     /// The same points with x no greater than that of `other` at the same place in the list.
     Q_INVOKABLE [[nodiscard]] QList<QPointF> lesser(const QList<QPointF> &points, const QList<QPointF> &other) const;
 };

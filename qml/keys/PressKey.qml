@@ -54,7 +54,8 @@ Tappable {
         }
     }
     contentItem: KeyFace {
-        anchors.fill: parent
+        width: root.innerWidth
+        height: root.innerHeight
         text: root.text
         fact: root.fact
         size: root.size

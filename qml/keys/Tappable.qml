@@ -20,6 +20,8 @@ TapPlace {
     property real bottomPadding: root.padding
     property bool spaceDown: false
     readonly property bool down: root.held || root.spaceDown
+    readonly property real innerWidth: root.width - 2 * root.padding
+    readonly property real innerHeight: root.height - root.topPadding - root.bottomPadding
     readonly property real contentWidth: root.contentItem ? root.contentItem.implicitWidth : 0
     readonly property real contentHeight: root.contentItem ? root.contentItem.implicitHeight : 0
 
@@ -42,12 +44,17 @@ TapPlace {
     onActiveFocusChanged: root.spaceDown = false
     onEnabledChanged: root.spaceDown = false
 
+    // sizes are said: they are known before the words in them are laid out, which anchors are not
     Item {
-        anchors.fill: parent
+        width: root.width
+        height: root.height
         data: root.background ? [root.background] : []
     }
     Item {
-        anchors { fill: parent; margins: root.padding; topMargin: root.topPadding; bottomMargin: root.bottomPadding }
+        x: root.padding
+        y: root.topPadding
+        width: root.innerWidth
+        height: root.innerHeight
         data: root.contentItem ? [root.contentItem] : []
     }
     Rectangle {

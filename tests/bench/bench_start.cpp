@@ -27,9 +27,10 @@ class Display {
 public:
     Display()
     {
+        // left alone it starts anew whenever its last window goes, and whoever comes next waits for that as well
         m_server.start(QStringLiteral("Xvfb"), {QStringLiteral("-displayfd"), QStringLiteral("1"), QStringLiteral("-screen"),
                                                 QStringLiteral("0"), QStringLiteral("1400x1000x24"), QStringLiteral("-nolisten"),
-                                                QStringLiteral("tcp")});
+                                                QStringLiteral("tcp"), QStringLiteral("-noreset")});
         while (m_server.state() != QProcess::NotRunning && !m_server.canReadLine() && m_server.waitForReadyRead(10000)) { }
         m_name = QLatin1Char(':') + QString::fromLatin1(m_server.readLine()).trimmed();
     }

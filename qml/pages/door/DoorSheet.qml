@@ -18,6 +18,7 @@ Leaf {
     readonly property bool beside: Theme.low && root.footed
     readonly property bool beforeHand: root.beside && Theme.leftHanded
     readonly property real footWidth: root.beside ? Math.round(root.width / 2) - Theme.edgeGap : root.width
+    readonly property real bodyWidth: root.beside ? root.width - root.footWidth : root.width
     readonly property bool headed: !(Theme.low && Theme.stacked)
 
     bodyView: flick
@@ -36,11 +37,9 @@ Leaf {
         readonly property real firstRow: Math.max(head.keysHeight, root.headed && !head.below ? head.titleHeight : 0)
         readonly property real firstRows: head.toolsBelow ? head.firstRow + head.gap + toolRow.height : head.firstRow
 
-        anchors {
-            top: parent.top; left: parent.left; right: parent.right; topMargin: Theme.topGap
-            leftMargin: (root.beforeHand ? root.footWidth : 0) + Theme.edgeGap
-            rightMargin: (root.beside && !root.beforeHand ? root.footWidth : 0) + Theme.edgeGap
-        }
+        // said and not anchored from both sides: words are laid out once, since their width is known before they are
+        anchors { top: parent.top; left: parent.left; topMargin: Theme.topGap; leftMargin: (root.beforeHand ? root.footWidth : 0) + Theme.edgeGap }
+        width: root.bodyWidth - 2 * Theme.edgeGap
         height: (root.headed && head.below ? title.y + head.titleHeight : head.firstRows) + Theme.apart
 
         PressKey {
@@ -50,7 +49,7 @@ Leaf {
             y: Math.round((head.firstRow - height) / 2)
             visible: root.back !== ""
             tight: true
-            text: (LayoutMirroring.enabled ? "› " : "‹ ") + root.back
+            text: backKey.visible ? (LayoutMirroring.enabled ? "› " : "‹ ") + root.back : ""
             name: qsTr("Back to %1").arg(root.back)
             size: Theme.key
             least: Theme.touchFloor
@@ -58,11 +57,9 @@ Leaf {
         }
         SheetTitle {
             id: title
-            anchors {
-                left: backKey.visible && !head.below ? backKey.right : parent.left; right: parent.right
-                leftMargin: backKey.visible && !head.below ? Theme.apart + Theme.line : 0
-                rightMargin: head.below ? 0 : toolRow.width + Theme.apart
-            }
+            readonly property real start: backKey.visible && !head.below ? backKey.width + Theme.apart + Theme.line : 0
+            anchors { left: parent.left; leftMargin: title.start }
+            width: head.below ? head.width : head.width - title.start - toolRow.width - Theme.apart
             y: head.below ? head.firstRows + head.gap : Math.round((head.firstRow - height) / 2)
             visible: root.headed
             heading: root.heading
@@ -78,22 +75,25 @@ Leaf {
     Scroller {
         id: flick
         anchors {
-            top: head.bottom; bottom: root.beside ? parent.bottom : footBox.top; left: head.left; right: head.right
-            leftMargin: -Theme.edgeGap; rightMargin: -Theme.edgeGap; bottomMargin: root.beside ? Theme.bottomGap : 0
+            top: head.bottom; bottom: root.beside ? parent.bottom : footBox.top; left: head.left
+            leftMargin: -Theme.edgeGap; bottomMargin: root.beside ? Theme.bottomGap : 0
         }
+        width: root.bodyWidth
         clip: true
         contentHeight: column.y + column.height + Theme.apart
 
         SheetTitle {
             id: bodyTitle
-            anchors { left: parent.left; right: parent.right; leftMargin: Theme.edgeGap; rightMargin: Theme.edgeGap }
+            anchors { left: parent.left; leftMargin: Theme.edgeGap }
+            width: head.width
             visible: !root.headed || Theme.stacked && root.under !== ""
             heading: root.headed ? "" : root.heading
             under: root.under
         }
         Column {
             id: column
-            anchors { left: parent.left; right: parent.right; leftMargin: Theme.edgeGap; rightMargin: Theme.edgeGap }
+            anchors { left: parent.left; leftMargin: Theme.edgeGap }
+            width: head.width
             y: bodyTitle.visible ? bodyTitle.height + Theme.apart : 0
             spacing: root.bodySpacing
         }
@@ -129,11 +129,10 @@ Leaf {
         Scroller {
             id: footFlick
             anchors {
-                fill: parent
-                topMargin: root.beside ? Theme.topGap : Theme.apart
-                leftMargin: root.beside && !root.beforeHand ? 0 : Theme.edgeGap
-                rightMargin: root.beforeHand ? 0 : Theme.edgeGap
+                left: parent.left; top: parent.top; bottom: parent.bottom
+                topMargin: root.beside ? Theme.topGap : Theme.apart; leftMargin: root.beside && !root.beforeHand ? 0 : Theme.edgeGap
             }
+            width: root.footWidth - (root.beside ? Theme.edgeGap : 2 * Theme.edgeGap)
             contentHeight: footColumn.height
             clip: interactive
 

@@ -19,7 +19,8 @@ Item {
         width: root.width
         objectName: "working"
         visible: root.working
-        text: qsTr("One moment: the key is being made. It takes a second or two on purpose, so that guessing costs as much each time.")
+        // words out of sight are laid out too
+        text: root.working ? qsTr("One moment: the key is being made. It takes a second or two on purpose, so that guessing costs as much each time.") : ""
         quiet: true
     }
     Notice {
