@@ -3,6 +3,7 @@
 
 #include "mobile/text/vaulttexts.h"
 #include "tests/mobile/laidout.h"
+#include "tests/mobile/lookback.h"
 #include "tests/mobile/people.h"
 #include "tests/core/numberedids.h"
 
@@ -80,6 +81,21 @@ void DeskFiller::squad(BookService* book, int count) const
 void DeskFiller::people(BookService* book, int count) const
 {
     ::people::fill(*book, count);
+}
+
+void DeskFiller::sizes(BookService* book) const
+{
+    lookback::sizes(*book);
+}
+
+void DeskFiller::saidTwice(BookService* book) const
+{
+    lookback::saidTwice(*book);
+}
+
+void DeskFiller::measuredAgain(BookService* book) const
+{
+    lookback::measuredAgain(*book);
 }
 
 void DeskFiller::news(VaultService* vault) const
