@@ -52,6 +52,16 @@ QtObject {
                 root.work.take(lifts.athleteId, lift)
                 root.stack.show(root.marks)
             }
+            onAddRequested: root.stack.show(root.lift)
+            onChangeRequested: lift => root.stack.show(root.lift, {which: lift})
+        }
+    }
+    readonly property Component lift: Component {
+        LiftPage {
+            id: ownLift
+            property string which: ""
+            editor: LiftEditor { book: TheBook; lift: ownLift.which }
+            onBackRequested: root.stack.back(); onDone: root.stack.back()
         }
     }
     readonly property Component setups: Component {

@@ -119,7 +119,7 @@ QString ItemEditor::changesText() const
     QStringList names;
     for (const SavedSetup* setup : changed) {
         const Athlete* athlete = m_book->book().athlete(setup->athlete);
-        const QString name = tr("%1, %2").arg(athlete ? QString::fromStdString(athlete->name) : tr("somebody taken out"), keepingtexts::lift(setup->lift));
+        const QString name = tr("%1, %2").arg(athlete ? QString::fromStdString(athlete->name) : tr("somebody taken out"), keepingtexts::lift(setup->lift, m_book->book()));
         if (!names.contains(name))
             names << name;
     }

@@ -46,6 +46,8 @@ QString subjectOf(const SeasonBook& book, const RegisterKey& key)
     }
     case RecordKind::KitItem:
         return itemName(book, id);
+    case RecordKind::Lift:
+        return keepingtexts::lift(LiftId::added(id), book);
     case RecordKind::Measurement: {
         for (const KitRecord* record : book.kit())
             for (const MeasurementRecord& measured : record->measurements)
@@ -56,7 +58,7 @@ QString subjectOf(const SeasonBook& book, const RegisterKey& key)
     case RecordKind::Setup: {
         const SavedSetup* setup = book.setup(id);
         const QString name = athleteName(book, key.athlete);
-        return setup ? tr("%1, %2").arg(name, keepingtexts::lift(setup->lift)) : name;
+        return setup ? tr("%1, %2").arg(name, keepingtexts::lift(setup->lift, book)) : name;
     }
     case RecordKind::VaultSettings:
         return tr("Units");
@@ -65,7 +67,7 @@ QString subjectOf(const SeasonBook& book, const RegisterKey& key)
     }
 }
 
-QString athleteField(const RegisterKey& key)
+QString athleteField(const SeasonBook& book, const RegisterKey& key)
 {
     switch (key.fieldNumber) {
     case field::athleteNameNumber: return tr("name");
@@ -73,7 +75,7 @@ QString athleteField(const RegisterKey& key)
     case field::athleteBirthYearNumber: return tr("birth year");
     case field::athleteAgreementNumber: return tr("guardian's agreement");
     case field::athleteNotesNumber: return tr("notes");
-    case field::athleteMarksNumber: return tr("bar marks for the %1").arg(keepingtexts::lift(liftIn(key.part).value_or(LiftId{})));
+    case field::athleteMarksNumber: return tr("bar marks for the %1").arg(keepingtexts::lift(liftIn(key.part).value_or(LiftId{}), book));
     default: return tr("something a newer app keeps");
     }
 }
@@ -81,7 +83,7 @@ QString athleteField(const RegisterKey& key)
 QString otherField(const RegisterKey& key)
 {
     const auto field = std::pair(key.subject.kind, key.fieldNumber);
-    if (field == std::pair(RecordKind::Venue, field::venueNameNumber) || field == std::pair(RecordKind::KitItem, field::itemNameNumber))
+    if (field == std::pair(RecordKind::Venue, field::venueNameNumber) || field == std::pair(RecordKind::Lift, field::liftNameNumber) || field == std::pair(RecordKind::KitItem, field::itemNameNumber))
         return tr("name");
     if (field == std::pair(RecordKind::Venue, field::venueNotesNumber))
         return tr("notes");
@@ -93,6 +95,10 @@ QString otherField(const RegisterKey& key)
         return tr("the lift");
     if (field == std::pair(RecordKind::Setup, field::setupLoadNumber))
         return tr("what hangs");
+    if (field == std::pair(RecordKind::Lift, field::liftLikeNumber))
+        return tr("which lift it is like");
+    if (field == std::pair(RecordKind::Lift, field::liftStartNumber))
+        return tr("where it starts");
     if (field == std::pair(RecordKind::VaultSettings, field::settingsMassUnitNumber))
         return tr("of mass");
     if (field == std::pair(RecordKind::VaultSettings, field::settingsLengthUnitNumber))
@@ -100,12 +106,12 @@ QString otherField(const RegisterKey& key)
     return tr("something a newer app keeps");
 }
 
-QString aspectOf(const RegisterKey& key)
+QString aspectOf(const SeasonBook& book, const RegisterKey& key)
 {
     if (key.holds == RegisterClass::Removal)
         return tr("taken out or not");
     if (key.holds == RegisterClass::Value)
-        return key.subject.kind == RecordKind::Athlete ? athleteField(key) : otherField(key);
+        return key.subject.kind == RecordKind::Athlete ? athleteField(book, key) : otherField(key);
     return key.subject.kind == RecordKind::BodySize ? tr("body mass and height") : tr("a measurement");
 }
 
@@ -152,13 +158,20 @@ QString athleteAnswer(const BookService& book, std::uint32_t fieldNumber, journa
     }
 }
 
-QString setupAnswer(std::uint32_t fieldNumber, journal::ByteView content)
+QString setupAnswer(const BookService& book, std::uint32_t fieldNumber, journal::ByteView content)
 {
     if (fieldNumber == field::setupLiftNumber)
-        return said(journal::numberIn(content), [](std::int64_t number) { return keepingtexts::lift(LiftId{static_cast<std::uint16_t>(number)}); });
+        return said(liftIdIn(content), [&book](LiftId lift) { return keepingtexts::lift(lift, book.book()); });
     return said(loadIn(content), [](const SetupRecord& load) {
         return load.hung.empty() ? tr("%1 kg, iron alone").arg(say::mass(load.bar.wanted)) : tr("%1 kg and %2 hung").arg(say::mass(load.bar.wanted)).arg(load.hung.size());
     });
+}
+
+QString liftAnswer(const BookService& book, std::uint32_t fieldNumber, journal::ByteView content)
+{
+    if (fieldNumber == field::liftStartNumber)
+        return said(liftStartIn(content), [](LiftStart start) { return start == LiftStart::Floor ? tr("with plates on the floor") : tr("from her own bottom"); });
+    return fieldNumber == field::liftLikeNumber ? setupAnswer(book, field::setupLiftNumber, content) : textAnswer(content);
 }
 
 QString itemAnswer(const BookService& book, std::uint32_t fieldNumber, journal::ByteView content)
@@ -190,8 +203,9 @@ QString valueAnswer(const BookService& book, const RegisterKey& key, journal::By
         return tr("left empty");
     switch (key.subject.kind) {
     case RecordKind::Athlete: return athleteAnswer(book, key.fieldNumber, content);
-    case RecordKind::Setup: return setupAnswer(key.fieldNumber, content);
+    case RecordKind::Setup: return setupAnswer(book, key.fieldNumber, content);
     case RecordKind::KitItem: return itemAnswer(book, key.fieldNumber, content);
+    case RecordKind::Lift: return liftAnswer(book, key.fieldNumber, content);
     case RecordKind::VaultSettings: return unitAnswer(content);
     default: return textAnswer(content);
     }
@@ -201,7 +215,7 @@ QString valueAnswer(const BookService& book, const RegisterKey& key, journal::By
 
 QString what(const BookService& book, const RegisterKey& key)
 {
-    return tr("%1: %2").arg(subjectOf(book.book(), key), aspectOf(key));
+    return tr("%1: %2").arg(subjectOf(book.book(), key), aspectOf(book.book(), key));
 }
 
 QString answer(const BookService& book, const RegisterKey& key, const journal::Held& entry)

@@ -3,6 +3,7 @@
 
 #include "core/work/keeping/keepathlete.h"
 #include "core/work/keeping/keepkititem.h"
+#include "core/work/keeping/keeplift.h"
 #include "core/work/keeping/putright.h"
 #include "mobile/bookservice.h"
 #include "tests/core/work/memorykeeper.h"
@@ -45,6 +46,12 @@ inline void saidTwice(BookService& book)
         keepAthlete(device.keeping, athlete, device.told());
         book.book().take(device.keeper.entries);
     }
+}
+
+/// A lift of the coach's own.
+inline void lift(BookService& book, const std::string& name)
+{
+    keepLift(book.keeping(), {{}, name, LiftId{2}, LiftStart::OwnBottom}, [](const Told&) {});
 }
 
 /// The first thing of the kit measured anew.

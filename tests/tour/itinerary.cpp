@@ -75,6 +75,8 @@ std::vector<Stop> itinerary()
     back("put-right-a-body-mass", "SizePage", deeds("place 0, row 0, press sizes, press dated:1, press field:mass, key 74.2, press mainAction")).everywhere = true;
     back("measured-on-a-thing", "MeasurementsPage", deeds("press hangMore, press item:1/measure, press measurements")).everywhere = true;
     back("put-right-a-chain", "ChainPage", deeds("press hangMore, press item:1/measure, press measurements, press dated:0")).everywhere = true;
+    back("lifts-one-added", "LiftsPage", deeds("place 0, row 0, press lifts")).everywhere = true;
+    squad("lift-of-ones-own", "LiftPage", 3, deeds("place 0, row 0, press lifts, press addLift, choose like 3")).everywhere = true;
     squad("set-up-looked-over-on", "SetupPage", 3, deeds("place 0, row 0, press lifts, press lift:1, press mainAction, press keepSetup, press caution:0/accept, press caution:1/accept"));
     Stop& news = squad("news-of-the-vault", "NewsPage", 3, {});
     news.news = news.everywhere = true;

@@ -153,6 +153,7 @@ private:
         if (stop.lookback) {
             lookback::sizes(m_house.book);
             lookback::measuredAgain(m_house.book);
+            lookback::lift(m_house.book, "Pin squat");
             lookback::saidTwice(m_house.book);
         }
         auto* flow = m_window.property("flow").value<QObject*>();

@@ -107,6 +107,17 @@ void DeskFiller::news(VaultService* vault) const
     vault->tell(vaulttexts::found(findings, 2));
 }
 
+void DeskFiller::lift(BookService* book, const QString& name) const
+{
+    lookback::lift(*book, name.toStdString());
+}
+
+QString DeskFiller::liftId(BookService* book, int place) const
+{
+    const auto all = book->book().lifts();
+    return place >= 0 && static_cast<std::size_t>(place) < all.size() ? QString::fromStdString(all[static_cast<std::size_t>(place)]->id.hex()) : QString();
+}
+
 QString DeskFiller::itemId(BookService* book, int place) const
 {
     const auto all = book->book().kit();

@@ -76,6 +76,18 @@ Item {
         id: band
         BandPage { editor: theBand }
     }
+    LiftEditor {
+        id: theLift
+        book: TheBook
+    }
+    Component {
+        id: lifts
+        LiftsPage { view: LiftsView { book: TheBook; athleteId: theSizes.athleteId } }
+    }
+    Component {
+        id: lift
+        LiftPage { editor: theLift }
+    }
     Component {
         id: review
         ReviewPage { view: ReviewView { book: TheBook } }
@@ -99,6 +111,7 @@ Item {
                 editor.measurementId = ""
             }
             theMeasurements.itemId = ""
+            theLift.lift = ""
         }
         function rowId(model: var, row: int): string {
             return model.data(model.index(row, 0), Qt.UserRole)
@@ -131,6 +144,9 @@ Item {
                 {tag: "chain put right", component: chain, before: () => testCase.openMeasurement(2, theChain)},
                 {tag: "chain put right, changed", component: chain, before: () => { testCase.openMeasurement(2, theChain); testCase.key(theChain, "length", "75") }},
                 {tag: "band put right", component: band, before: () => testCase.openMeasurement(0, theBand)},
+                {tag: "lifts, one of her coach's own", component: lifts, before: () => TheDeskFiller.lift(TheBook, "Pin squat from the safeties, paused")},
+                {tag: "lift, new", component: lift, before: () => {}},
+                {tag: "lift", component: lift, before: () => { TheDeskFiller.lift(TheBook, "Pin squat"); theLift.lift = TheDeskFiller.liftId(TheBook, 0) }},
                 {tag: "review, nothing", component: review, before: () => {}},
                 {tag: "review", component: review, before: () => TheDeskFiller.saidTwice(TheBook)}]
         }
