@@ -23,16 +23,17 @@ QString tr(const char* text)
     return QCoreApplication::translate("contestedtexts", text);
 }
 
-QString athleteName(const SeasonBook& book, const std::optional<RecordId>& id)
+/// The name of a record, of one that was taken out too.
+QString nameOf(const SeasonBook& book, const Place& place, std::uint32_t fieldNumber, const QString& unnamed)
 {
-    const Athlete* athlete = id ? book.athlete(*id) : nullptr;
-    return athlete ? QString::fromStdString(athlete->name) : tr("Somebody taken out");
+    const journal::Held* said = book.said(place, fieldNumber);
+    const auto name = said ? journal::textIn(said->body.content) : std::nullopt;
+    return name ? QString::fromStdString(*name) : unnamed;
 }
 
-QString itemName(const SeasonBook& book, const RecordId& id)
+QString athleteName(const SeasonBook& book, const std::optional<RecordId>& id)
 {
-    const KitRecord* record = book.item(id);
-    return record ? QString::fromStdString(record->item.name) : tr("A thing taken out");
+    return nameOf(book, athletePlace(id.value_or(RecordId{})), field::athleteNameNumber, tr("Somebody"));
 }
 
 /// Whose or what it is.
@@ -40,14 +41,12 @@ QString subjectOf(const SeasonBook& book, const RegisterKey& key)
 {
     const RecordId& id = key.subject.id;
     switch (key.subject.kind) {
-    case RecordKind::Venue: {
-        const Venue* venue = book.venue(id);
-        return venue ? QString::fromStdString(venue->name) : tr("A venue taken out");
-    }
+    case RecordKind::Venue:
+        return nameOf(book, venuePlace(id), field::venueNameNumber, tr("A venue"));
     case RecordKind::KitItem:
-        return itemName(book, id);
+        return nameOf(book, itemPlace(id), field::itemNameNumber, tr("A thing of the kit"));
     case RecordKind::Lift:
-        return keepingtexts::lift(LiftId::added(id), book);
+        return nameOf(book, liftPlace(id), field::liftNameNumber, tr("A lift"));
     case RecordKind::Measurement: {
         for (const KitRecord* record : book.kit())
             for (const MeasurementRecord& measured : record->measurements)

@@ -102,6 +102,8 @@ void SizeEditorTest::valuePutRight()
     QCOMPARE(ana().sizes.size(), std::size_t(2));
     // the keeper's own clock stands at 2024-10-04
     QCOMPARE(m_form->said(), QStringLiteral("72.4 kg at first; put right on 4 Oct 2024"));
+    // as a page does that comes back
+    m_list->refresh();
     QCOMPARE(dynamic_cast<RowList<DatedRow>*>(m_list->sizes())->rows()[0].hint, m_form->said());
     m_house->book.undo();
     QVERIFY(ana().sizes.back().mass == kilograms(72.4) && !ana().sizes.back().height);
