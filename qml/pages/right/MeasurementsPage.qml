@@ -2,7 +2,6 @@
 import QtQuick
 import QtQuick.Layouts
 import Steelyard.Controls
-import Steelyard.Keys
 import Steelyard.Model
 import Steelyard.Pages.Kit
 
