@@ -58,8 +58,10 @@ inline void lift(BookService& book, const std::string& name)
 inline void measuredAgain(BookService& book)
 {
     KitItem item = book.book().kit().front()->item;
-    if (auto* chain = std::get_if<ChainMeasurement>(&item.measurement))
+    if (auto* chain = std::get_if<ChainMeasurement>(&item.measurement)) {
         chain->wire = metres(0.0155);
+        chain->mass = kilograms(8.4);
+    }
     else
         std::get<BandMeasurement>(item.measurement).rest = metres(0.53);
     keepKitItem(book.keeping(), item, [](const Told&) {});
