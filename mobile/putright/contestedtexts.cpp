@@ -123,16 +123,16 @@ QString said(const std::optional<Value>& value, const Say& say)
 QString marksText(const BarMarks& marks)
 {
     QStringList parts;
-    const auto add = [&parts](const char* with, const std::optional<Height>& at) {
+    const auto add = [&parts](const char* with, const auto& at) {
         if (at)
-            parts << tr(with).arg(say::centimetres(*at));
+            parts << tr(with).arg(say::inLengthUnit(say::entered(*at)));
     };
     if (marks.start == LiftStart::OwnBottom)
-        add(QT_TR_NOOP("bottom %1 cm"), marks.bottom);
-    add(QT_TR_NOOP("sticking from %1 cm"), marks.zoneFrom);
-    add(QT_TR_NOOP("to %1 cm"), marks.zoneTo);
-    add(QT_TR_NOOP("top %1 cm"), marks.top);
-    add(QT_TR_NOOP("rack %1 cm"), marks.rack);
+        add(QT_TR_NOOP("bottom %1"), marks.bottom);
+    add(QT_TR_NOOP("sticking from %1"), marks.zoneFrom);
+    add(QT_TR_NOOP("to %1"), marks.zoneTo);
+    add(QT_TR_NOOP("top %1"), marks.top);
+    add(QT_TR_NOOP("rack %1"), marks.rack);
     return parts.isEmpty() ? tr("none yet") : parts.join(QStringLiteral(", "));
 }
 
@@ -162,7 +162,8 @@ QString setupAnswer(const BookService& book, std::uint32_t fieldNumber, journal:
     if (fieldNumber == field::setupLiftNumber)
         return said(liftIdIn(content), [&book](LiftId lift) { return keepingtexts::lift(lift, book.book()); });
     return said(loadIn(content), [](const SetupRecord& load) {
-        return load.hung.empty() ? tr("%1 kg, iron alone").arg(say::mass(load.bar.wanted)) : tr("%1 kg and %2 hung").arg(say::mass(load.bar.wanted)).arg(load.hung.size());
+        const QString iron = say::inMassUnit(say::entered(load.bar.wanted));
+        return load.hung.empty() ? tr("%1, iron alone").arg(iron) : tr("%1 and %2 hung").arg(iron).arg(load.hung.size());
     });
 }
 

@@ -44,17 +44,17 @@ std::vector<FieldSpec> DayEditor::specs() const
     const auto typed = m_read();
     if (!typed)
         return {};
-    return {{QStringLiteral("day"), tr("Day of the month"), {}, {2, 0, 1, 31}, typed->day, false, {}},
-            {QStringLiteral("month"), tr("Month"), {}, {2, 0, 1, 12}, typed->month, false, {}},
-            {QStringLiteral("year"), tr("Year"), {}, {4, 0, 1970, 2200}, typed->year, false, {}}};
+    return {{QStringLiteral("day"), tr("Day of the month"), unitless(typed->day), {2, 0, 1, 31}, false, {}},
+            {QStringLiteral("month"), tr("Month"), unitless(typed->month), {2, 0, 1, 12}, false, {}},
+            {QStringLiteral("year"), tr("Year"), unitless(typed->year), {4, 0, 1970, 2200}, false, {}}};
 }
 
-KeepOutcome DayEditor::keepNumber(const QString& key, double shown)
+KeepOutcome DayEditor::keepNumber(const QString& key, const KeyedFigure& keyed)
 {
     auto typed = m_read();
     if (!typed)
         return {tr("There is no such number."), {}};
-    const int number = static_cast<int>(shown);
+    const int number = static_cast<int>(keyed.ratio);
     if (key == QLatin1String("day"))
         typed->day = number;
     else if (key == QLatin1String("month"))

@@ -35,7 +35,7 @@ public:
     DayEditor(Read read, Write write, QObject* parent);
 
     [[nodiscard]] std::vector<FieldSpec> specs() const override;
-    KeepOutcome keepNumber(const QString& key, double shown) override;
+    KeepOutcome keepNumber(const QString& key, const KeyedFigure& keyed) override;
     /// The form's day is another one now.
     void readAgain() { refresh(); }
     /// What is wrong with a day that was typed; empty where it can be kept.

@@ -39,23 +39,23 @@ QString before(const BookService& book, const SeasonBook::Righted& righted, cons
 
 QString chainText(const ChainMeasurement& chain)
 {
-    const QString length = chain.length ? tr("%1 cm").arg(say::centimetres(*chain.length)) : tr("no length");
+    const QString length = chain.length ? say::inLengthUnit(say::entered(*chain.length)) : tr("no length");
     if (chain.by == ChainMeasuring::Gauged)
         return tr("%1, by its links").arg(length);
-    return chain.mass ? tr("%1 kg and %2, weighed").arg(say::mass(*chain.mass), length) : length;
+    return chain.mass ? tr("%1 and %2, weighed").arg(say::inMassUnit(say::entered(*chain.mass)), length) : length;
 }
 
 QString bandText(const BandMeasurement& band)
 {
-    std::optional<Length> longest = band.rest;
+    std::optional<Entered<Length>> longest = band.rest;
     int count = 0;
     for (const BandHanging& hanging : band.hangings)
         if (!hanging.leftOut && hanging.length) {
             ++count;
-            longest = longest ? std::max(*longest, *hanging.length) : *hanging.length;
+            longest = longest && *longest > *hanging.length ? longest : hanging.length;
         }
     const QString hangings = count == 1 ? tr("1 hanging") : tr("%1 hangings").arg(count);
-    return longest ? tr("%1, to %2 cm").arg(hangings, say::centimetres(*longest)) : hangings;
+    return longest ? tr("%1, to %2").arg(hangings, say::inLengthUnit(say::entered(*longest))) : hangings;
 }
 
 }
@@ -64,9 +64,9 @@ QString bodySize(const BodySize& size)
 {
     QStringList parts;
     if (size.mass)
-        parts << tr("%1 kg").arg(say::mass(*size.mass));
+        parts << say::inMassUnit(say::entered(*size.mass));
     if (size.height)
-        parts << tr("%1 cm").arg(say::centimetres(*size.height));
+        parts << say::inLengthUnit(say::entered(*size.height));
     return parts.join(QStringLiteral(" · "));
 }
 

@@ -2,6 +2,7 @@
 #include "mobile/putright/sizeeditor.h"
 
 #include "core/work/keeping/putright.h"
+#include "core/work/records/codec.h"
 #include "mobile/follow.h"
 #include "mobile/putright/saidtexts.h"
 #include "mobile/text/keepingtexts.h"
@@ -16,9 +17,15 @@ using namespace steelyard;
 
 namespace {
 
-// numbers of this form's draft: 0 says the version
-enum Key { Version, MassGrams, HeightMicrometres, Day };
+// numbers of this form's draft: 0 says the version, 1 holds what is measured in the journal's own form, with the digits as they were typed
+enum Key { Version, Measured, Day };
 constexpr int version = 1;
+
+journal::ByteBuffer bytesOf(const QByteArray& bytes)
+{
+    const auto* first = reinterpret_cast<const std::byte*>(bytes.data());
+    return {first, first + bytes.size()};
+}
 
 }
 
@@ -93,30 +100,23 @@ std::optional<SizeEditor::Form> SizeEditor::form() const
     const auto bytes = kept ? m_book->draft(draftKey()) : std::nullopt;
     const QCborMap map = bytes ? QCborValue::fromCbor(*bytes).toMap() : QCborMap();
     const auto day = TypedDay::in(map.value(Day).toByteArray());
-    if (map.value(Version).toInteger() != version || !day)
+    const auto typed = bodySizeIn(bytesOf(map.value(Measured).toByteArray()));
+    if (map.value(Version).toInteger() != version || !day || !typed)
         return kept;
-    Form typed;
-    typed.day = *day;
-    if (map.contains(qint64(MassGrams)))
-        typed.mass = kilograms(map.value(MassGrams).toDouble() / 1000);
-    if (map.contains(qint64(HeightMicrometres)))
-        typed.height = metres(map.value(HeightMicrometres).toDouble() / 1e6);
-    return typed;
+    return Form{typed->mass, typed->height, *day};
 }
 
 void SizeEditor::setForm(const Form& form)
 {
     if (this->form() == form)
         return;
-    QCborMap map{{Version, version}, {Day, form.day.bytes()}};
-    if (form.mass)
-        map.insert(MassGrams, inKilograms(*form.mass) * 1000);
-    if (form.height)
-        map.insert(HeightMicrometres, inMetres(*form.height) * 1e6);
-    if (form == keptForm())
+    const Content content = contentOf(BodySize{m_id, {}, form.mass, form.height}, m_book->book().settings());
+    if (form == keptForm()) {
         m_book->throwDraft(draftKey());
-    else
-        m_book->setDraft(draftKey(), map.toCborValue().toCbor());
+    } else if (content) {
+        const QByteArray measured(reinterpret_cast<const char*>(content->data()), static_cast<qsizetype>(content->size()));
+        m_book->setDraft(draftKey(), QCborMap{{Version, version}, {Measured, measured}, {Day, form.day.bytes()}}.toCborValue().toCbor());
+    }
     m_book->hush();
     refresh();
 }
@@ -165,17 +165,17 @@ std::vector<FieldSpec> SizeEditor::specs() const
     const auto now = form();
     if (!now)
         return {};
-    return {{QStringLiteral("mass"), tr("Body mass"), tr("kg"), {3, 1, 15, 300}, now->mass ? std::optional(inKilograms(*now->mass)) : std::nullopt, false, {}},
-            {QStringLiteral("height"), tr("Height"), tr("cm"), {3, 1, 80, 250}, now->height ? std::optional(inMetres(*now->height) * 100) : std::nullopt, false, {}}};
+    return {{QStringLiteral("mass"), tr("Body mass"), inMass(now->mass), {3, 1, 15, 300}, false, {}},
+            {QStringLiteral("height"), tr("Height"), inLength(now->height), {3, 1, 80, 250}, false, {}}};
 }
 
-KeepOutcome SizeEditor::keepNumber(const QString& key, double shown)
+KeepOutcome SizeEditor::keepNumber(const QString& key, const KeyedFigure& keyed)
 {
     auto now = form();
     if (now && key == QLatin1String("mass"))
-        now->mass = kilograms(shown);
+        now->mass = keyed.mass();
     else if (now && key == QLatin1String("height"))
-        now->height = metres(shown / 100);
+        now->height = keyed.length();
     else
         return {tr("There is no such number."), {}};
     setForm(*now);

@@ -44,7 +44,7 @@ public:
     [[nodiscard]] bool canKeep() const;
 
     [[nodiscard]] std::vector<FieldSpec> specs() const override;
-    KeepOutcome keepNumber(const QString& key, double shown) override;
+    KeepOutcome keepNumber(const QString& key, const KeyedFigure& keyed) override;
     bool clearNumber(const QString& key) override;
     [[nodiscard]] bool canClear(const QString& key) const override;
 
@@ -64,8 +64,8 @@ protected:
 private:
     /// A body size as it is typed.
     struct Form {
-        std::optional<steelyard::Mass> mass;
-        std::optional<steelyard::Length> height;
+        std::optional<steelyard::Entered<steelyard::Mass>> mass;
+        std::optional<steelyard::Entered<steelyard::Length>> height;
         TypedDay day;
         bool operator==(const Form&) const = default;
     };

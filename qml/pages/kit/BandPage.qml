@@ -22,7 +22,7 @@ Sheet {
 
     heading: root.righting ? qsTr("Put right") : qsTr("Measure a band")
     under: root.editor.drafted ? qsTr("not kept yet") : root.righting ? root.editor.name : qsTr("hang plates, read the length")
-    back: root.righting ? qsTr("Back") : qsTr("Kit")
+    back: root.righting ? qsTr("List") : qsTr("Kit")
     tools: ItemThrow {
         editor: root.editor
         onDone: root.done()

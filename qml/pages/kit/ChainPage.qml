@@ -19,7 +19,7 @@ Sheet {
 
     heading: root.righting ? qsTr("Put right") : qsTr("Measure a chain")
     under: root.editor.drafted ? qsTr("not kept yet") : root.righting ? root.editor.name : ""
-    back: root.righting ? qsTr("Back") : qsTr("Kit")
+    back: root.righting ? qsTr("List") : qsTr("Kit")
     tools: ItemThrow {
         editor: root.editor
         onDone: root.done()

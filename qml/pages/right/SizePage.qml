@@ -18,7 +18,7 @@ Sheet {
 
     heading: qsTr("Put right")
     under: root.editor.drafted ? qsTr("not kept yet") : root.editor.name
-    back: qsTr("Back")
+    back: qsTr("List")
     tools: ThrowKey {
         objectName: "throw"
         tight: true

@@ -15,7 +15,7 @@ Sheet {
 
     heading: root.editor.name.trim() === "" ? qsTr("A lift of your own") : root.editor.name
     under: root.editor.drafted ? qsTr("not kept yet") : ""
-    back: qsTr("Back")
+    back: qsTr("Lifts")
     tools: ThrowKey {
         objectName: "throw"
         visible: root.editor.drafted || root.editor.lift !== ""
