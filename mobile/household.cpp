@@ -51,7 +51,7 @@ void Household::receive(const vault::Opened& opened)
 {
     m_book.load(opened);
     const auto unread = m_drafts.begin(opened.drafts);
-    m_door.tell(vaulttexts::found(opened.findings, unread.size()));
+    m_door.tell(vaulttexts::found(opened.findings, unread.size(), m_vault.folder()));
     if (opened.findings.checkDue)
         checkWhenQuiet();
 }

@@ -76,6 +76,7 @@ QtObject {
             editor: ChainEditor { desk: TheDesk; book: TheBook; venueId: root.work.venueId; itemId: chain.itemId }
             onBackRequested: root.stack.back(); onDone: root.stack.back()
             onNumberRequested: key => root.stack.key(chain.editor, key)
+            onMeasurementsRequested: root.measurementsRequested(chain.editor.itemId)
         }
     }
     readonly property Component band: Component {
@@ -85,9 +86,11 @@ QtObject {
             editor: BandEditor { desk: TheDesk; book: TheBook; venueId: root.work.venueId; itemId: band.itemId }
             onBackRequested: root.stack.back(); onDone: root.stack.back()
             onNumberRequested: key => root.stack.key(band.editor, key)
+            onMeasurementsRequested: root.measurementsRequested(band.editor.itemId)
         }
     }
     signal marksRequested()
+    signal measurementsRequested(string itemId)
 
     function hang(itemId: string) {
         const row = root.hanger.hang(itemId)

@@ -18,12 +18,19 @@ PageStack {
         id: squadPages
         stack: root
         work: deskWork
+        onSizesRequested: athleteId => root.show(rightPages.sizes, {athleteId: athleteId})
+        onReviewRequested: root.show(rightPages.review)
+    }
+    RightPages {
+        id: rightPages
+        stack: root
     }
     KitPages {
         id: kitPages
         stack: root
         work: deskWork
         onMarksRequested: root.show(squadPages.marks)
+        onMeasurementsRequested: itemId => root.show(rightPages.measurements, {itemId: itemId})
     }
     DeskWork {
         id: deskWork

@@ -19,6 +19,7 @@ QtObject {
             onAthleteRequested: athleteId => root.stack.show(root.athlete, {athleteId: athleteId})
             onAddRequested: root.stack.show(root.athlete)
             onPreferencesRequested: root.stack.show(root.preferences); onDeedsRequested: root.stack.show(root.deeds)
+            onReviewRequested: root.reviewRequested()
             onLockRequested: TheVault.lockNow()
         }
     }
@@ -31,6 +32,7 @@ QtObject {
             onNumberRequested: key => root.stack.key(athlete.editor, key)
             onLiftsRequested: root.stack.show(root.lifts, {athleteId: athlete.editor.athleteId})
             onSetupsRequested: root.stack.show(root.setups, {athleteId: athlete.editor.athleteId})
+            onSizesRequested: root.sizesRequested(athlete.editor.athleteId)
             onAgreementRequested: root.stack.show(root.agreement, {editor: athlete.editor}); onRemoveRequested: root.stack.show(root.takeOut, {editor: athlete.editor})
         }
     }
@@ -50,6 +52,16 @@ QtObject {
                 root.work.take(lifts.athleteId, lift)
                 root.stack.show(root.marks)
             }
+            onAddRequested: root.stack.show(root.lift)
+            onChangeRequested: lift => root.stack.show(root.lift, {which: lift})
+        }
+    }
+    readonly property Component lift: Component {
+        LiftPage {
+            id: ownLift
+            property string which: ""
+            editor: LiftEditor { book: TheBook; lift: ownLift.which }
+            onBackRequested: root.stack.back(); onDone: root.stack.back()
         }
     }
     readonly property Component setups: Component {
@@ -80,4 +92,6 @@ QtObject {
     readonly property Component preferences: Component {
         PreferencesPage { onBackRequested: root.stack.back() }
     }
+    signal sizesRequested(string athleteId)
+    signal reviewRequested()
 }

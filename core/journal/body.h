@@ -34,6 +34,7 @@ enum class RecordKind : std::uint16_t {
     VaultSettings = 7,
     BodySize = 8, ///< mass or height of an athlete at a date
     Chain = 9,    ///< the entries of a device; the id holds the bytes of its OriginId
+    Lift = 10,    ///< one that a coach added
 };
 
 /// The record that an entry is about.

@@ -2,20 +2,13 @@
 #include "mobile/door/appvault.h"
 
 #include "core/seal/start.h"
+#include "core/work/records/seasonbook.h"
 
 #include <QStandardPaths>
 
 using namespace steelyard;
 
 namespace {
-
-/// What a season is made of and fits into memory; sets and tries are read as pages ask for them.
-vault::Wanted season()
-{
-    using journal::RecordKind;
-    return {{RecordKind::Athlete, RecordKind::Venue, RecordKind::KitItem, RecordKind::Setup, RecordKind::Measurement,
-             RecordKind::Acknowledgement, RecordKind::VaultSettings, RecordKind::BodySize}};
-}
 
 std::filesystem::path inside(QStandardPaths::StandardLocation place, const char* name)
 {
@@ -48,17 +41,17 @@ void AppVault::look(std::function<void(vault::Look)> done)
 
 void AppVault::create(seal::SecretText passphrase, seal::RecoveryCode code, WhenOpen done)
 {
-    m_access.create(m_folders.vault, {std::move(passphrase), std::move(code), m_cost, season()}, std::move(done));
+    m_access.create(m_folders.vault, {std::move(passphrase), std::move(code), m_cost, SeasonBook::wanted()}, std::move(done));
 }
 
 void AppVault::unlock(seal::SecretText passphrase, WhenOpen done)
 {
-    m_access.unlock(m_folders.vault, vault::byPassphrase(std::move(passphrase)), season(), std::move(done));
+    m_access.unlock(m_folders.vault, vault::byPassphrase(std::move(passphrase)), SeasonBook::wanted(), std::move(done));
 }
 
 void AppVault::unlock(seal::RecoveryCode code, WhenOpen done)
 {
-    m_access.unlock(m_folders.vault, vault::byRecoveryCode(std::move(code)), season(), std::move(done));
+    m_access.unlock(m_folders.vault, vault::byRecoveryCode(std::move(code)), SeasonBook::wanted(), std::move(done));
 }
 
 void AppVault::lock(std::function<void()> done)

@@ -18,6 +18,7 @@ public:
     /// What keys cost is measured unless it is given.
     explicit AppVault(Folders folders, std::optional<steelyard::seal::StretchCost> cost = std::nullopt);
 
+    [[nodiscard]] QString folder() const { return QString::fromStdString(m_folders.vault.string()); }
     [[nodiscard]] steelyard::vault::VaultAccess& access() { return m_access; }
     void look(std::function<void(steelyard::vault::Look)> done) override;
     void create(steelyard::seal::SecretText passphrase, steelyard::seal::RecoveryCode code, WhenOpen done) override;

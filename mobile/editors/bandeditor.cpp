@@ -71,7 +71,7 @@ KeepOutcome BandEditor::keepNumber(const QString& key, const KeyedFigure& keyed)
     return {};
 }
 
-bool BandEditor::canKeep() const
+bool BandEditor::isMeasured() const
 {
     if (!ready())
         return false;

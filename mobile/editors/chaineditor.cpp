@@ -54,7 +54,7 @@ KeepOutcome ChainEditor::keepNumber(const QString& key, const KeyedFigure& keyed
     return {};
 }
 
-bool ChainEditor::canKeep() const
+bool ChainEditor::isMeasured() const
 {
     return ready() && chainFrom(measurement()).ok();
 }

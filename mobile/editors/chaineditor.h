@@ -15,7 +15,7 @@ public:
 
     [[nodiscard]] std::vector<FieldSpec> specs() const override;
     KeepOutcome keepNumber(const QString& key, const KeyedFigure& keyed) override;
-    [[nodiscard]] bool canKeep() const override;
+    [[nodiscard]] bool isMeasured() const override;
     [[nodiscard]] QString answer() const override;
     [[nodiscard]] QString trouble() const override;
     /// What one link more or less weighs; empty when its pitch is not known.

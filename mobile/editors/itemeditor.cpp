@@ -4,12 +4,19 @@
 #include "core/work/keeping/keepkititem.h"
 #include "core/work/keeping/putright.h"
 #include "mobile/follow.h"
+#include "mobile/putright/saidtexts.h"
+#include "mobile/text/keepingtexts.h"
 
 #include <QPointer>
 
 #include <algorithm>
 
 using namespace steelyard;
+
+ItemEditor::ItemEditor(QObject* parent)
+    : FieldEditor(parent), m_day([this] { return typedDay(); }, [this](const TypedDay& day) { setTypedDay(day); }, this)
+{
+}
 
 void ItemEditor::setItemId(const QString& id)
 {
@@ -49,42 +56,130 @@ void ItemEditor::setPair(bool pair)
     setItem(now);
 }
 
-QStringList ItemEditor::venues() const
+void ItemEditor::setMeasurementId(const QString& id)
 {
-    if (!m_book || !m_book->book().item(m_id))
+    m_measurement = RecordId::fromHex(id.toStdString()).value_or(RecordId{});
+    Q_EMIT itemIdChanged();
+    refresh();
+}
+
+void ItemEditor::refresh()
+{
+    m_day.setDeskService(deskService());
+    m_day.readAgain();
+    FieldEditor::refresh();
+}
+
+const MeasurementRecord* ItemEditor::known() const
+{
+    const KitRecord* record = m_book && isRighting() ? m_book->book().item(m_id) : nullptr;
+    if (!record)
+        return nullptr;
+    const auto at = std::find_if(record->measurements.begin(), record->measurements.end(), [this](const MeasurementRecord& m) { return m.id == m_measurement; });
+    return at == record->measurements.end() ? nullptr : &*at;
+}
+
+std::optional<TypedDay> ItemEditor::typedDay() const
+{
+    if (!known())
+        return std::nullopt;
+    const auto bytes = m_book->draft(dayKey());
+    const auto typed = bytes ? TypedDay::in(*bytes) : std::nullopt;
+    return typed ? typed : std::optional(TypedDay::of(known()->day));
+}
+
+void ItemEditor::setTypedDay(const TypedDay& day)
+{
+    if (!known())
+        return;
+    if (day == TypedDay::of(known()->day))
+        m_book->throwDraft(dayKey());
+    else
+        m_book->setDraft(dayKey(), day.bytes());
+    m_book->hush();
+    refresh();
+}
+
+std::optional<MeasurementRecord> ItemEditor::righted() const
+{
+    const auto day = typedDay();
+    if (!day || !day->date())
+        return std::nullopt;
+    return MeasurementRecord{m_measurement, m_id, *day->date(), item().measurement};
+}
+
+QString ItemEditor::changesText() const
+{
+    const auto right = righted();
+    if (!right || !isDrafted())
         return {};
-    QStringList list;
-    for (const Venue* venue : m_book->book().venues())
-        list << QString::fromStdString(venue->name);
-    if (!list.isEmpty())
-        list.prepend(tr("no venue"));
-    return list;
+    const auto changed = setupsChangedBy(m_book->book(), m_id, m_measurement, right);
+    if (changed.empty())
+        return tr("No kept set-up pulls otherwise by it.");
+    QStringList names;
+    for (const SavedSetup* setup : changed) {
+        const Athlete* athlete = m_book->book().athlete(setup->athlete);
+        const QString name = tr("%1, %2").arg(athlete ? QString::fromStdString(athlete->name) : tr("somebody taken out"), keepingtexts::lift(setup->lift, m_book->book()));
+        if (!names.contains(name))
+            names << name;
+    }
+    return tr("Kept set-ups that pull otherwise by it: %1.").arg(names.join(QStringLiteral("; ")));
 }
 
-int ItemEditor::venue() const
+ItemRecordText ItemEditor::record() const
 {
-    const auto all = m_book ? m_book->book().venues() : std::vector<const Venue*>();
-    const auto at = std::find_if(all.begin(), all.end(), [this, id = item().venue](const Venue* venue) { return venue->id == id; });
-    return at == all.end() ? 0 : static_cast<int>(at - all.begin()) + 1;
+    ItemRecordText text;
+    const KitRecord* record = m_book ? m_book->book().item(m_id) : nullptr;
+    if (!record)
+        return text;
+    if (const MeasurementRecord* measurement = known()) {
+        const auto day = typedDay();
+        text.said = saidtexts::measurementBefore(*m_book, *measurement);
+        text.changes = changesText();
+        if (*day != TypedDay::of(measurement->day))
+            text.trouble = DayEditor::trouble(*day, m_book->today());
+        return text;
+    }
+    const auto venues = m_book->book().venues();
+    for (const Venue* venue : venues)
+        text.venues << QString::fromStdString(venue->name);
+    if (!text.venues.isEmpty())
+        text.venues.prepend(tr("no venue"));
+    const auto at = std::find_if(venues.begin(), venues.end(), [id = item().venue](const Venue* venue) { return venue->id == id; });
+    text.venue = at == venues.end() ? 0 : static_cast<int>(at - venues.begin()) + 1;
+    const QString age = saidtexts::age(record->measurements.front().day, m_book->today());
+    text.measured = record->measurements.size() == 1 ? age : tr("%1, the last %2").arg(record->measurements.size()).arg(age);
+    return text;
 }
 
-void ItemEditor::setVenue(int index)
+void ItemEditor::moveTo(int venue)
 {
     const auto all = m_book ? m_book->book().venues() : std::vector<const Venue*>();
+    if (venue < 0 || static_cast<std::size_t>(venue) > all.size())
+        return;
     KitItem now = item();
-    now.venue = index > 0 && static_cast<std::size_t>(index) <= all.size() ? all[static_cast<std::size_t>(index) - 1]->id : RecordId{};
+    now.venue = venue > 0 ? all[static_cast<std::size_t>(venue) - 1]->id : RecordId{};
     setItem(now);
 }
 
 bool ItemEditor::isDrafted() const
 {
-    return ready() && desk().draft(m_id, makesChains());
+    return ready() && (desk().draft(draftId(), makesChains()) || (isRighting() && m_book && m_book->draft(dayKey())));
+}
+
+bool ItemEditor::canKeep() const
+{
+    return isMeasured() && (!isRighting() || (isDrafted() && righted() && record().trouble.isEmpty()));
 }
 
 QString ItemEditor::keep()
 {
     if (!canKeep())
         return {};
+    if (isRighting()) {
+        keepRight();
+        return itemId();
+    }
     KitItem now = item();
     if (now.name.empty())
         now.name = ownName(now).toStdString();
@@ -117,14 +212,40 @@ void ItemEditor::keepInBook(KitItem item)
     keepKitItem(m_book->keeping(), std::move(item), m_book->teller(done));
 }
 
+void ItemEditor::keepRight()
+{
+    const auto done = [self = QPointer<ItemEditor>(this), desk = QPointer<DeskService>(deskService()), book = QPointer<BookService>(m_book), key = dayKey(),
+                       id = m_measurement, chain = makesChains()](const RecordId&) {
+        if (desk)
+            desk->desk().throwDraft(id, chain);
+        if (book)
+            book->throwDraft(key);
+        if (!self)
+            return;
+        self->refresh();
+        Q_EMIT self->kept();
+    };
+    putMeasurementRight(m_book->keeping(), *righted(), m_book->teller(done));
+}
+
 void ItemEditor::throwDraft()
 {
-    desk().throwDraft(m_id, makesChains());
+    desk().throwDraft(draftId(), makesChains());
+    if (isRighting() && m_book)
+        m_book->throwDraft(dayKey());
     refresh();
 }
 
 void ItemEditor::remove()
 {
+    if (isRighting()) {
+        if (m_book)
+            takeOut(m_book->keeping(), measurementPlace(m_measurement), m_book->teller([self = QPointer<ItemEditor>(this)](const RecordId&) {
+                if (self)
+                    Q_EMIT self->kept();
+            }));
+        return;
+    }
     desk().removeItem(m_id);
     if (m_book && m_book->book().item(m_id))
         takeOut(m_book->keeping(), itemPlace(m_id), m_book->teller());
@@ -137,8 +258,14 @@ KitItem ItemEditor::item() const
         fresh.measurement = BandMeasurement{};
     if (!ready())
         return fresh;
-    if (const KitItem* draft = desk().draft(m_id, makesChains()))
+    if (const KitItem* draft = desk().draft(draftId(), makesChains()))
         return *draft;
+    if (const MeasurementRecord* measurement = known()) {
+        KitItem told = m_book->book().item(m_id)->item;
+        told.id = m_measurement;
+        told.measurement = measurement->measured;
+        return told;
+    }
     if (const KitItem* kept = desk().item(m_id))
         return *kept;
     return fresh;

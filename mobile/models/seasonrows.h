@@ -18,12 +18,13 @@ struct AthleteRow {
 
 /** A lift with what is known of it for one athlete. */
 struct LiftRow {
-    int lift = 0;
-    QString label, hint, value;
+    QString lift, label, hint, value;
+    bool own = false; ///< added by the coach
     bool operator==(const LiftRow&) const = default;
     static std::vector<RowRole<LiftRow>> roles()
     {
         return {{"lift", [](const LiftRow& r) { return r.lift; }},
+                {"own", [](const LiftRow& r) { return r.own; }},
                 {"label", [](const LiftRow& r) { return r.label; }},
                 {"hint", [](const LiftRow& r) { return r.hint; }},
                 {"value", [](const LiftRow& r) { return r.value; }}};

@@ -125,9 +125,9 @@ QStringList AthleteEditor::ways() const
 {
     const Athlete* known = m_book ? m_book->book().athlete(m_id) : nullptr;
     if (!known)
-        return {QString(), QString()};
+        return {QString(), QString(), QString()};
     const auto count = [](std::size_t n) { return n == 0 ? tr("none yet") : QString::number(n); };
-    return {count(known->marks.size()), count(m_book->book().setupsOf(m_id).size())};
+    return {count(known->marks.size()), count(m_book->book().setupsOf(m_id).size()), known->sizes.empty() ? QString() : count(known->sizes.size())};
 }
 
 std::vector<FieldSpec> AthleteEditor::specs() const

@@ -43,7 +43,7 @@ public:
     [[nodiscard]] bool isMinor() const;
     /// More than name, squad and loads has to wait: for the birth year, or for a guardian's agreement.
     [[nodiscard]] bool isWaiting() const;
-    /// What is there behind "Bar marks" and "Set-ups".
+    /// What is there behind "Bar marks", "Set-ups" and "Measured by day"; the last is empty where nothing is.
     [[nodiscard]] QStringList ways() const;
 
     [[nodiscard]] std::vector<FieldSpec> specs() const override;

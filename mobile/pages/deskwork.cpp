@@ -18,7 +18,7 @@ using namespace steelyard;
 namespace {
 
 // what is remembered from one start to the next, by numbers of its own; 0 says the version
-enum Key { Version, AthleteId, LiftNumber, SetupId, VenueId };
+enum Key { Version, AthleteId, LiftNumber, SetupId, VenueId, LiftText };
 constexpr int version = 1;
 const QString draftKey = QStringLiteral("work");
 
@@ -60,9 +60,14 @@ BarMarks DeskWork::keptMarks() const
         if (const auto at = known->marks.find(m_lift); at != known->marks.end())
             return at->second;
     BarMarks none;
-    if (const Lift* lift = shippedLift(m_lift))
-        none.start = lift->start;
+    if (m_book)
+        none.start = m_book->book().startOf(m_lift);
     return none;
+}
+
+QString DeskWork::lift() const
+{
+    return QString::fromStdString(partOf(m_lift));
 }
 
 QString DeskWork::name() const
@@ -73,7 +78,7 @@ QString DeskWork::name() const
 
 QString DeskWork::who() const
 {
-    return name().isEmpty() ? QString() : tr("%1, %2").arg(name(), keepingtexts::lift(m_lift));
+    return name().isEmpty() ? QString() : tr("%1, %2").arg(name(), keepingtexts::lift(m_lift, m_book->book()));
 }
 
 bool DeskWork::marksDiffer() const
@@ -148,15 +153,16 @@ void DeskWork::setVenue(int index)
     refresh();
 }
 
-void DeskWork::take(const QString& athleteId, int lift)
+void DeskWork::take(const QString& athleteId, const QString& lift)
 {
     if (!ready())
         return;
     const RecordId next = idOf(athleteId);
-    if (next != m_athlete || m_lift.number != lift)
+    const LiftId nextLift = liftIn(lift.toStdString()).value_or(LiftId{});
+    if (next != m_athlete || m_lift != nextLift)
         m_setup = {};
     m_athlete = next;
-    m_lift = {static_cast<std::uint16_t>(lift)};
+    m_lift = nextLift;
     remember();
     m_desk->desk().setMarks(keptMarks());
     Q_EMIT changed();
@@ -268,7 +274,7 @@ void DeskWork::remember()
     if (!m_book)
         return;
     const auto text = [](const RecordId& id) { return QString::fromStdString(id.hex()); };
-    const QCborMap map{{Version, version}, {AthleteId, text(m_athlete)}, {LiftNumber, m_lift.number}, {SetupId, text(m_setup)}, {VenueId, text(m_venue)}};
+    const QCborMap map{{Version, version}, {AthleteId, text(m_athlete)}, {LiftText, lift()}, {SetupId, text(m_setup)}, {VenueId, text(m_venue)}};
     m_book->setDraft(draftKey, map.toCborValue().toCbor());
 }
 
@@ -280,7 +286,9 @@ void DeskWork::recall()
         const QCborMap map = QCborValue::fromCbor(*bytes).toMap();
         if (map.value(Version).toInteger() == version) {
             m_athlete = idOf(map.value(AthleteId).toString());
-            m_lift = {static_cast<std::uint16_t>(map.value(LiftNumber).toInteger())};
+            // a number alone was remembered before lifts could be added
+            const QString text = map.contains(qint64(LiftText)) ? map.value(LiftText).toString() : QString::number(map.value(LiftNumber).toInteger());
+            m_lift = liftIn(text.toStdString()).value_or(LiftId{});
             m_setup = idOf(map.value(SetupId).toString());
             m_venue = idOf(map.value(VenueId).toString());
         }

@@ -14,7 +14,7 @@ class DeskWork : public QObject {
     Q_PROPERTY(DeskService* desk READ desk WRITE setDesk NOTIFY sourcesChanged REQUIRED FINAL)
     Q_PROPERTY(BookService* book READ book WRITE setBook NOTIFY sourcesChanged REQUIRED FINAL)
     Q_PROPERTY(QString athleteId READ athleteId NOTIFY changed FINAL)
-    Q_PROPERTY(int lift READ lift NOTIFY changed FINAL)
+    Q_PROPERTY(QString lift READ lift NOTIFY changed FINAL)
     Q_PROPERTY(QString name READ name NOTIFY changed FINAL)
     Q_PROPERTY(QString who READ who NOTIFY changed FINAL)
     Q_PROPERTY(bool marksDiffer READ marksDiffer NOTIFY changed FINAL)
@@ -32,7 +32,8 @@ public:
     [[nodiscard]] BookService* book() const { return m_book; }
     void setBook(BookService* book);
     [[nodiscard]] QString athleteId() const { return QString::fromStdString(m_athlete.hex()); }
-    [[nodiscard]] int lift() const { return m_lift.number; }
+    /// Its number, or the id of one that was added.
+    [[nodiscard]] QString lift() const;
     /// Of the athlete; empty where the desk is laid out for nobody.
     [[nodiscard]] QString name() const;
     /// "Ana M., back squat".
@@ -50,7 +51,7 @@ public:
     [[nodiscard]] QString venueId() const { return QString::fromStdString(m_venue.hex()); }
 
     /// Lays the desk out for an athlete and a lift; what hangs stays.
-    Q_INVOKABLE void take(const QString& athleteId, int lift);
+    Q_INVOKABLE void take(const QString& athleteId, const QString& lift);
     /// Lays a kept set-up out as it was.
     Q_INVOKABLE void open(const QString& setupId);
     Q_INVOKABLE void keepMarks();

@@ -2,6 +2,7 @@
 #include "mobile/pages/liftsview.h"
 
 #include "core/work/keeping/acknowledge.h"
+#include "core/work/records/codec.h"
 #include "mobile/follow.h"
 #include "mobile/text/keepingtexts.h"
 #include "mobile/text/say.h"
@@ -51,16 +52,19 @@ void LiftsView::refresh()
     std::vector<LiftRow> known, others;
     std::vector<SavedRow> saved;
     if (const Athlete* athlete = m_book ? m_book->book().athlete(m_id) : nullptr) {
-        for (const Lift& lift : shippedLifts()) {
-            if (!lift.onBar)
-                continue;
-            const auto at = athlete->marks.find(lift.id);
+        const auto add = [&](LiftId lift, const QString& hint) {
+            const auto at = athlete->marks.find(lift);
             const bool marked = at != athlete->marks.end();
-            LiftRow row{lift.id.number, keepingtexts::lift(lift.id), {}, marked ? marksFact(at->second) : QString()};
+            LiftRow row{QString::fromStdString(partOf(lift)), keepingtexts::lift(lift, m_book->book()), hint, marked ? marksFact(at->second) : QString(), !lift.own.isNone()};
             (marked ? known : others).push_back(row);
-        }
+        };
+        for (const OwnLift* own : m_book->book().lifts())
+            add(LiftId::added(own->id), own->like == LiftId{} ? tr("yours") : tr("yours, like the %1").arg(keepingtexts::lift(own->like, m_book->book())));
+        for (const Lift& lift : shippedLifts())
+            if (lift.onBar)
+                add(lift.id, {});
         for (const SavedSetup* setup : m_book->book().setupsOf(m_id))
-            saved.push_back({QString::fromStdString(setup->id.hex()), keepingtexts::lift(setup->lift), setupFact(*m_book, *setup),
+            saved.push_back({QString::fromStdString(setup->id.hex()), keepingtexts::lift(setup->lift, m_book->book()), setupFact(*m_book, *setup),
                              tr("%1 and %2 hung").arg(say::inMassUnit(say::entered(setup->setup.bar.wanted))).arg(setup->setup.hung.size())});
     }
     known.insert(known.end(), others.begin(), others.end());

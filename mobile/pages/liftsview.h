@@ -22,7 +22,7 @@ public:
     [[nodiscard]] QString athleteId() const { return QString::fromStdString(m_id.hex()); }
     void setAthleteId(const QString& id);
     [[nodiscard]] QString name() const;
-    /// Those with marks first, then the others in their usual order.
+    /// Those with marks first, then the others in their usual order; among either those that the coach added come first.
     [[nodiscard]] QAbstractListModel* lifts() { return &m_lifts; }
     [[nodiscard]] QAbstractListModel* setups() { return &m_setups; }
 

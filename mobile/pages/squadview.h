@@ -14,6 +14,7 @@ class SquadView : public QObject {
     Q_PROPERTY(QStringList squads READ squads NOTIFY changed FINAL)
     Q_PROPERTY(int squad READ squad WRITE setSquad NOTIFY changed FINAL)
     Q_PROPERTY(QStringList letters READ letters NOTIFY changed FINAL)
+    Q_PROPERTY(int reviewCount READ reviewCount NOTIFY changed FINAL)
     Q_PROPERTY(int letter READ letter WRITE setLetter NOTIFY changed FINAL)
 
 public:
@@ -27,6 +28,8 @@ public:
     [[nodiscard]] QAbstractListModel* athletes() { return &m_athletes; }
     /// Nobody at all, in any squad.
     [[nodiscard]] bool isEmpty() const { return !m_book || m_book->book().athletes().empty(); }
+    /// So many things several devices said differently.
+    [[nodiscard]] int reviewCount() const { return m_book ? static_cast<int>(m_book->book().review().size()) : 0; }
     /// "everybody", then each squad.
     [[nodiscard]] QStringList squads() const { return m_squads; }
     [[nodiscard]] int squad() const { return static_cast<int>(std::max<qsizetype>(m_squads.indexOf(m_squad), 0)); }

@@ -23,11 +23,13 @@ QString nameOf(const DeedDone& done, const SeasonBook& book)
         return QString::fromStdString(athlete->name);
     if (const Venue* venue = book.venue(done.id))
         return QString::fromStdString(venue->name);
+    if (const OwnLift* lift = book.lift(done.id))
+        return QString::fromStdString(lift->name);
     if (const KitRecord* kit = book.item(done.id))
         return QString::fromStdString(kit->item.name);
     if (const SavedSetup* setup = book.setup(done.id)) {
         const Athlete* athlete = book.athlete(setup->athlete);
-        return tr("%1, %2").arg(athlete ? QString::fromStdString(athlete->name) : tr("somebody taken out"), lift(setup->lift));
+        return tr("%1, %2").arg(athlete ? QString::fromStdString(athlete->name) : tr("somebody taken out"), lift(setup->lift, book));
     }
     return {};
 }
@@ -39,10 +41,19 @@ QString named(const char* with, const char* without, const QString& name)
 
 }
 
-QString lift(LiftId id)
+QString shipped(LiftId id)
 {
-    const Lift* shipped = shippedLift(id);
-    return shipped ? QCoreApplication::translate("lifts", shipped->term.data()) : tr("lift %1").arg(id.number);
+    const Lift* known = shippedLift(id);
+    return known ? QCoreApplication::translate("lifts", known->term.data()) : QString();
+}
+
+QString lift(LiftId id, const SeasonBook& book)
+{
+    if (shippedLift(id))
+        return shipped(id);
+    if (const OwnLift* own = book.lift(id.own))
+        return QString::fromStdString(own->name);
+    return id.own.isNone() ? tr("lift %1").arg(id.number) : tr("a lift taken out");
 }
 
 QString deed(const DeedDone& done, const SeasonBook& book)
@@ -51,6 +62,7 @@ QString deed(const DeedDone& done, const SeasonBook& book)
     switch (done.deed) {
     case Deed::AthleteKept:
     case Deed::VenueKept:
+    case Deed::LiftKept:
     case Deed::ItemKept:
         return named(QT_TR_NOOP("kept %1"), QT_TR_NOOP("kept"), name);
     case Deed::BodySizeKept:

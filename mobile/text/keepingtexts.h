@@ -9,8 +9,10 @@
 /** Sentences about what is kept: lifts, deeds, and why something cannot be kept. */
 namespace keepingtexts {
 
-/// "back squat"; a lift that is not known here says its number.
-[[nodiscard]] QString lift(steelyard::LiftId id);
+/// "back squat", or the name of one that was added; a lift that is not known here says its number.
+[[nodiscard]] QString lift(steelyard::LiftId id, const steelyard::SeasonBook& book);
+/// "back squat"; empty for one that does not ship.
+[[nodiscard]] QString shipped(steelyard::LiftId id);
 /// What was done, as it stands behind "Undo:".
 [[nodiscard]] QString deed(const steelyard::DeedDone& done, const steelyard::SeasonBook& book);
 /// What is wrong, and what to do next.

@@ -142,7 +142,7 @@ QString noBackupYet()
     return tr("One device only, no backup yet");
 }
 
-std::vector<sentences::Said> found(const vault::Findings& findings, std::size_t unreadFormCount)
+std::vector<sentences::Said> found(const vault::Findings& findings, std::size_t unreadFormCount, const QString& folder)
 {
     using vault::WitnessState;
     std::vector<sentences::Said> all;
@@ -159,7 +159,8 @@ std::vector<sentences::Said> found(const vault::Findings& findings, std::size_t 
     say(findings.keyFileHealed, tr("One copy of the key file was damaged."),
         tr("The other was whole, and the damaged one has been written anew. If this comes again the storage is failing: copy the vault's folder to another disk."));
     say(findings.folderSynced, tr("Something may carry the vault's folder to other devices."),
-        tr("Two devices writing into one vault would ruin it. Lock, and move the folder to a place that stays here."));
+        folder.isEmpty() ? tr("Two devices writing into one vault would ruin it. Where you chose what is carried, leave the vault's folder out.")
+                         : tr("Two devices writing into one vault would ruin it. Where you chose what is carried, leave this folder out: %1").arg(folder));
     say(findings.reserveMissing, tr("This device is as good as full."), tr("Free some space now, so that what you enter next can be kept."));
     say(unreadFormCount > 0, tr("Half-typed forms of a newer app are here: %1.").arg(unreadFormCount),
         tr("They stay as they are. Update the app to go on with them."));

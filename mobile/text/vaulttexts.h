@@ -15,6 +15,7 @@ namespace vaulttexts {
 [[nodiscard]] sentences::Said restartRefused();
 [[nodiscard]] QString noBackupYet();
 /// What opening found that is not as usual, the gravest first; and forms of a newer version that wait unread.
-[[nodiscard]] std::vector<sentences::Said> found(const steelyard::vault::Findings& findings, std::size_t unreadFormCount);
+[[nodiscard]] std::vector<sentences::Said> found(const steelyard::vault::Findings& findings, std::size_t unreadFormCount,
+                                                 const QString& folder = {});
 
 }

@@ -63,6 +63,21 @@ std::vector<Stop> itinerary()
     squad("set-ups-kept", "SetupsPage", 3, deeds("place 0, row 0, press lifts, press lift:1, press mainAction, press keepSetup, place 0, row 0, press setups")).everywhere = true;
     squad("done-lately-nothing", "DeedsPage", 3, deeds("place 0, press deeds"));
     squad("done-lately", "DeedsPage", 3, deeds("place 0, row 0, press lifts, press lift:1, press mainAction, press keepSetup, place 0, press deeds")).everywhere = true;
+    const auto back = [&](const char* name, const char* page, const QStringList& deeds) -> Stop& {
+        Stop& made = squad(name, page, 3, deeds);
+        made.lookback = true;
+        return made;
+    };
+    back("squad-something-to-settle", "SquadPage", deeds("place 0"));
+    back("to-be-settled", "ReviewPage", deeds("place 0, press review")).everywhere = true;
+    back("athlete-measured-by-day", "AthletePage", deeds("place 0, row 0"));
+    back("measured-by-day", "SizesPage", deeds("place 0, row 0, press sizes")).everywhere = true;
+    back("put-right-a-body-mass", "SizePage", deeds("place 0, row 0, press sizes, press dated:1, press field:mass, key 74.2, press mainAction")).everywhere = true;
+    back("measured-on-a-thing", "MeasurementsPage", deeds("press hangMore, press item:1/measure, press measurements")).everywhere = true;
+    back("put-right-a-chain", "ChainPage", deeds("press hangMore, press item:1/measure, press measurements, press dated:0")).everywhere = true;
+    back("lifts-one-added", "LiftsPage", deeds("place 0, row 0, press lifts")).everywhere = true;
+    squad("lift-of-ones-own", "LiftPage", 3, deeds("place 0, row 0, press lifts, press addLift, choose like 3")).everywhere = true;
+    squad("set-up-looked-over-on", "SetupPage", 3, deeds("place 0, row 0, press lifts, press lift:1, press mainAction, press keepSetup, press caution:0/accept, press caution:1/accept"));
     Stop& news = squad("news-of-the-vault", "NewsPage", 3, {});
     news.news = news.everywhere = true;
     squad("venue-new", "VenuePage", 0, deeds("press hangMore, press newVenue")).everywhere = true;

@@ -2,6 +2,7 @@
 #include "mobile/text/vaulttexts.h"
 #include "mobile/typeface.h"
 #include "tests/mobile/laidout.h"
+#include "tests/mobile/lookback.h"
 #include "tests/mobile/people.h"
 #include "tests/mobile/standinhouse.h"
 #include "tests/tour/hand.h"
@@ -149,6 +150,12 @@ private:
         layOut(m_house.book, m_house.desk.desk(), setup->marks, setup->kit, setup->setup);
         if (stop.people > 0)
             people::fill(m_house.book, stop.people);
+        if (stop.lookback) {
+            lookback::sizes(m_house.book);
+            lookback::measuredAgain(m_house.book);
+            lookback::lift(m_house.book, "Pin squat");
+            lookback::saidTwice(m_house.book);
+        }
         auto* flow = m_window.property("flow").value<QObject*>();
         if (!stop.look)
             QMetaObject::invokeMethod(flow, "go", Q_ARG(int, flow->property("kitPlace").toInt()));

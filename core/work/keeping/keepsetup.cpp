@@ -26,7 +26,7 @@ void keepSetup(SeasonKeeping& keeping, SavedSetup setup, const WhenTold& told)
         setup.id = keeping.newId();
     Drafting drafting(keeping);
     const Place place = setupPlace(setup.id, setup.athlete);
-    drafting.set(place, field::setupLiftNumber, journal::numberItem(setup.lift.number));
+    drafting.set(place, field::setupLiftNumber, contentOf(setup.lift));
     if (changed)
         drafting.set(place, field::setupLoadNumber, content);
     keeping.keep(Deed::SetupKept, setup.id, std::move(drafting).drafts(), told);

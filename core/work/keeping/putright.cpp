@@ -38,6 +38,7 @@ bool isThere(const SeasonBook& book, const Place& place)
     case journal::RecordKind::Athlete: return book.athlete(id);
     case journal::RecordKind::Venue: return book.venue(id);
     case journal::RecordKind::KitItem: return book.item(id);
+    case journal::RecordKind::Lift: return book.lift(id);
     case journal::RecordKind::Setup: return book.setup(id) && place.athlete == book.setup(id)->athlete;
     case journal::RecordKind::BodySize: {
         const Athlete* athlete = place.athlete ? book.athlete(*place.athlete) : nullptr;

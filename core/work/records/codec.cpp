@@ -5,6 +5,7 @@
 #include "core/work/records/recordwriter.h"
 
 #include <charconv>
+#include <limits>
 
 namespace steelyard {
 
@@ -295,14 +296,41 @@ bool keptAlike(const SetupRecord& a, const SetupRecord& b)
     return a == b || contentOf(a, WrittenIn::plain()) == contentOf(b, WrittenIn::plain());
 }
 
+Content contentOf(LiftId lift)
+{
+    return lift.own.isNone() ? journal::numberItem(lift.number) : journal::idItem(lift.own);
+}
+
+std::optional<LiftId> liftIdIn(journal::ByteView content)
+{
+    if (const auto own = journal::idIn(content))
+        return own->isNone() ? std::nullopt : std::optional(LiftId::added(*own));
+    const auto number = journal::numberIn(content);
+    const bool fits = number && *number > 0 && *number <= std::numeric_limits<std::uint16_t>::max();
+    return fits ? std::optional(LiftId{static_cast<std::uint16_t>(*number)}) : std::nullopt;
+}
+
+Content contentOf(LiftStart start)
+{
+    return journal::numberItem(liftStarts.numberOf(start));
+}
+
+std::optional<LiftStart> liftStartIn(journal::ByteView content)
+{
+    return liftStarts.valueOf(journal::numberIn(content));
+}
+
 std::string partOf(LiftId lift)
 {
-    return std::to_string(lift.number);
+    return lift.own.isNone() ? std::to_string(lift.number) : lift.own.hex();
 }
 
 std::optional<LiftId> liftIn(const std::string& part)
 {
     LiftId lift;
+    // as many digits as no number has
+    if (const auto own = RecordId::fromHex(part); own && !own->isNone() && own->hex() == part)
+        return LiftId::added(*own);
     const char* end = part.data() + part.size();
     const auto [at, code] = std::from_chars(part.data(), end, lift.number);
     return code == std::errc{} && at == end && lift != LiftId{} && partOf(lift) == part ? std::optional(lift) : std::nullopt;

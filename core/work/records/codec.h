@@ -36,6 +36,9 @@ using Content = std::optional<journal::ByteBuffer>;
 [[nodiscard]] Content contentOf(const MeasurementRecord& record, const WrittenIn& in);
 [[nodiscard]] Content contentOf(const SetupRecord& load, const WrittenIn& in);
 [[nodiscard]] Content contentOf(const Acknowledgement& acknowledgement);
+/// The number of a lift that ships, the id of one that was added.
+[[nodiscard]] Content contentOf(LiftId lift);
+[[nodiscard]] Content contentOf(LiftStart start);
 
 /// The value again, to the whole base unit; nothing where it cannot be read here. Ids, athletes and days stand in the entry.
 [[nodiscard]] std::optional<BarMarks> marksIn(journal::ByteView content);
@@ -44,6 +47,8 @@ using Content = std::optional<journal::ByteBuffer>;
 [[nodiscard]] std::optional<MeasurementRecord> measurementIn(journal::ByteView content);
 [[nodiscard]] std::optional<SetupRecord> loadIn(journal::ByteView content);
 [[nodiscard]] std::optional<Acknowledgement> acknowledgementIn(journal::ByteView content);
+[[nodiscard]] std::optional<LiftId> liftIdIn(journal::ByteView content);
+[[nodiscard]] std::optional<LiftStart> liftStartIn(journal::ByteView content);
 
 /// Whether both would be kept as the same: to the whole mg and µm.
 [[nodiscard]] bool keptAlike(const BarMarks& a, const BarMarks& b);

@@ -10,15 +10,18 @@ namespace field {
 
 inline constexpr std::uint32_t athleteNameNumber = 1, athleteSquadNumber = 2, athleteBirthYearNumber = 3, athleteAgreementNumber = 4,
                                athleteNotesNumber = 5;
-/// Bar marks; the part of the register is the lift's number in decimal digits.
+/// Bar marks; the part of the register is the lift's number in decimal digits, or the 32 hexadecimal digits of one that was added.
 inline constexpr std::uint32_t athleteMarksNumber = 6;
 
 inline constexpr std::uint32_t venueNameNumber = 1, venueNotesNumber = 2;
 
 inline constexpr std::uint32_t itemNameNumber = 1, itemPairNumber = 2, itemVenueNumber = 3;
 
-/// The lift's number; and bar, plates and what hangs as one value, because one goes with the other.
+/// The lift's number, or the id of one that was added; and bar, plates and what hangs as one value, because one goes with the other.
 inline constexpr std::uint32_t setupLiftNumber = 1, setupLoadNumber = 2;
+
+/// Its name; the number of the lift that ships and is like it; 1 from the lifter's own bottom, 2 from the floor.
+inline constexpr std::uint32_t liftNameNumber = 1, liftLikeNumber = 2, liftStartNumber = 3;
 
 /// The unit's number in the journal.
 inline constexpr std::uint32_t settingsMassUnitNumber = 1, settingsLengthUnitNumber = 2;
@@ -47,6 +50,7 @@ struct Place {
 /// The place of each kind of record.
 [[nodiscard]] inline Place athletePlace(const RecordId& id) { return {{journal::RecordKind::Athlete, id}, id}; }
 [[nodiscard]] inline Place venuePlace(const RecordId& id) { return {{journal::RecordKind::Venue, id}, std::nullopt}; }
+[[nodiscard]] inline Place liftPlace(const RecordId& id) { return {{journal::RecordKind::Lift, id}, std::nullopt}; }
 [[nodiscard]] inline Place itemPlace(const RecordId& id) { return {{journal::RecordKind::KitItem, id}, std::nullopt}; }
 [[nodiscard]] inline Place measurementPlace(const RecordId& id) { return {{journal::RecordKind::Measurement, id}, std::nullopt}; }
 [[nodiscard]] inline Place settingsPlace() { return {{journal::RecordKind::VaultSettings, settingsId}, std::nullopt}; }

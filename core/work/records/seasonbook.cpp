@@ -4,7 +4,6 @@
 #include "core/work/records/codec.h"
 
 #include <algorithm>
-#include <limits>
 #include <utility>
 
 namespace steelyard {
@@ -26,13 +25,6 @@ std::optional<std::chrono::year> yearIn(journal::ByteView content)
     const auto number = journal::numberIn(content);
     const bool fits = number && *number >= int(std::chrono::year::min()) && *number <= int(std::chrono::year::max());
     return fits ? std::optional(std::chrono::year(static_cast<int>(*number))) : std::nullopt;
-}
-
-std::optional<LiftId> liftNumberIn(journal::ByteView content)
-{
-    const auto number = journal::numberIn(content);
-    const bool fits = number && *number > 0 && *number <= std::numeric_limits<std::uint16_t>::max();
-    return fits ? std::optional(LiftId{static_cast<std::uint16_t>(*number)}) : std::nullopt;
 }
 
 template <typename Unit>
@@ -81,7 +73,7 @@ constexpr auto byItemName = [](const KitRecord& a, const KitRecord& b) { return 
 vault::Wanted SeasonBook::wanted()
 {
     return {{RecordKind::Athlete, RecordKind::Venue, RecordKind::KitItem, RecordKind::Setup, RecordKind::Measurement,
-             RecordKind::Acknowledgement, RecordKind::VaultSettings, RecordKind::BodySize}};
+             RecordKind::Acknowledgement, RecordKind::VaultSettings, RecordKind::BodySize, RecordKind::Lift}};
 }
 
 void SeasonBook::load(const vault::Snapshot& snapshot)
@@ -130,6 +122,11 @@ std::vector<const Venue*> SeasonBook::venues() const
     return listed(m_venues, all, byName);
 }
 
+std::vector<const OwnLift*> SeasonBook::lifts() const
+{
+    return listed(m_lifts, all, byName);
+}
+
 std::vector<const KitRecord*> SeasonBook::kit() const
 {
     return listed(m_kit, all, byItemName);
@@ -174,6 +171,18 @@ const Venue* SeasonBook::venue(const RecordId& id) const
 const KitRecord* SeasonBook::item(const RecordId& id) const
 {
     return find(m_kit, id);
+}
+
+const OwnLift* SeasonBook::lift(const RecordId& id) const
+{
+    return find(m_lifts, id);
+}
+
+LiftStart SeasonBook::startOf(LiftId which) const
+{
+    const Lift* shipped = shippedLift(which);
+    const OwnLift* own = lift(which.own);
+    return shipped ? shipped->start : own ? own->start : LiftStart::OwnBottom;
 }
 
 const SavedSetup* SeasonBook::setup(const RecordId& id) const
@@ -235,6 +244,7 @@ void SeasonBook::readAll()
 {
     m_athletes.clear();
     m_venues.clear();
+    m_lifts.clear();
     m_kit.clear();
     m_setups.clear();
     m_acknowledgements.clear();
@@ -266,6 +276,7 @@ void SeasonBook::readKind(const Place& place)
     switch (place.subject.kind) {
     case RecordKind::Athlete: return readAthlete(place);
     case RecordKind::Venue: return readVenue(place);
+    case RecordKind::Lift: return readLift(place);
     case RecordKind::KitItem: return readItem(place.subject.id);
     case RecordKind::Setup: return readSetup(place);
     case RecordKind::Measurement: return readMeasurement(place);
@@ -381,6 +392,19 @@ void SeasonBook::readVenue(const Place& place)
         m_venues[venue.id] = std::move(venue);
 }
 
+void SeasonBook::readLift(const Place& place)
+{
+    OwnLift lift;
+    lift.id = place.subject.id;
+    lift.name = text(place, field::liftNameNumber);
+    lift.like = value(said(place, field::liftLikeNumber), liftIdIn).value_or(LiftId{});
+    lift.start = value(said(place, field::liftStartNumber), liftStartIn).value_or(LiftStart::OwnBottom);
+    if (lift.name.empty() || removed(place))
+        m_lifts.erase(lift.id);
+    else
+        m_lifts[lift.id] = std::move(lift);
+}
+
 void SeasonBook::readItem(const RecordId& id)
 {
     const Place place = itemPlace(id);
@@ -424,7 +448,7 @@ void SeasonBook::readMeasurement(const Place& place)
 
 void SeasonBook::readSetup(const Place& place)
 {
-    const auto lift = value(said(place, field::setupLiftNumber), liftNumberIn);
+    const auto lift = value(said(place, field::setupLiftNumber), liftIdIn);
     const Held* entry = said(place, field::setupLoadNumber);
     auto load = value(entry, loadIn);
     if (!lift || !load || !place.athlete || removed(place))

@@ -48,6 +48,8 @@ public:
     [[nodiscard]] std::vector<const Athlete*> athletes() const;
     [[nodiscard]] std::vector<const Venue*> venues() const;
     [[nodiscard]] std::vector<const KitRecord*> kit() const;
+    /// Those that a coach added.
+    [[nodiscard]] std::vector<const OwnLift*> lifts() const;
     /// Of a venue; none: those that belong to no venue that is there.
     [[nodiscard]] std::vector<const KitRecord*> kitAt(const RecordId& venue) const;
     /// Of an athlete, the last day first; and those in which an item hangs, whoever lifts them.
@@ -60,6 +62,9 @@ public:
     [[nodiscard]] const Venue* venue(const RecordId& id) const;
     [[nodiscard]] const KitRecord* item(const RecordId& id) const;
     [[nodiscard]] const SavedSetup* setup(const RecordId& id) const;
+    [[nodiscard]] const OwnLift* lift(const RecordId& id) const;
+    /// Where a lift starts, of those that ship and those that were added; from the lifter's own bottom where it is not known here.
+    [[nodiscard]] LiftStart startOf(LiftId lift) const;
 
     /// What waits to be looked at.
     [[nodiscard]] std::vector<Contested> review() const;
@@ -97,6 +102,7 @@ private:
     void readKind(const Place& place);
     void readAthlete(const Place& place);
     void readVenue(const Place& place);
+    void readLift(const Place& place);
     void readItem(const RecordId& id);
     void readSetup(const Place& place);
     void readSettings();
@@ -118,6 +124,7 @@ private:
     journal::Fold m_fold;
     std::map<RecordId, Athlete> m_athletes;
     std::map<RecordId, Venue> m_venues;
+    std::map<RecordId, OwnLift> m_lifts;
     std::map<RecordId, KitRecord> m_kit;
     std::map<Place, SavedSetup> m_setups;
     std::map<Place, Acknowledgement> m_acknowledgements;

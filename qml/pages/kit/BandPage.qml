@@ -14,26 +14,18 @@ Sheet {
 
     required property BandEditor editor
     readonly property fitPicture picture: root.editor.picture
+    readonly property bool righting: root.editor.measurementId !== ""
     signal numberRequested(string key)
+    signal measurementsRequested
+    signal dayRequested(string key)
     signal done
 
-    heading: qsTr("Measure a band")
-    under: root.editor.drafted ? qsTr("not kept yet") : qsTr("hang plates, read the length")
-    back: qsTr("Kit")
-    tools: ThrowKey {
-        objectName: "throw"
-        visible: root.editor.drafted || root.editor.itemId !== ""
-        tight: true
-        least: Theme.touchFloor
-        text: root.editor.itemId !== "" ? qsTr("Out of the kit") : qsTr("Throw away")
-        size: Theme.key
-        onClicked: {
-            if (root.editor.itemId !== "")
-                root.editor.remove()
-            else
-                root.editor.throwDraft()
-            root.done()
-        }
+    heading: root.righting ? qsTr("Put right") : qsTr("Measure a band")
+    under: root.editor.drafted ? qsTr("not kept yet") : root.righting ? root.editor.name : qsTr("hang plates, read the length")
+    back: root.righting ? qsTr("List") : qsTr("Kit")
+    tools: ItemThrow {
+        editor: root.editor
+        onDone: root.done()
     }
     foot: [
         PressKey {
@@ -140,6 +132,7 @@ Sheet {
             ChoiceRow {
                 Layout.fillWidth: true
                 objectName: "pair"
+                visible: !root.righting
                 label: qsTr("There")
                 options: [qsTr("are two alike"), qsTr("is one")]
                 current: root.editor.pair ? 0 : 1
@@ -147,7 +140,7 @@ Sheet {
             },
             Words {
                 Layout.fillWidth: true
-                visible: root.editor.pair
+                visible: root.editor.pair && !root.righting
                 text: qsTr("The second stands on this one's measurement, with 3 % more doubt about its length. Measure it too and hang each on its own side to be surer.")
                 size: Theme.note
                 quiet: true
@@ -155,6 +148,7 @@ Sheet {
             NameField {
                 Layout.fillWidth: true
                 objectName: "name"
+                visible: !root.righting
                 label: qsTr("Name, if you give it one")
                 text: root.editor.name
                 maximumLength: 30
@@ -163,6 +157,8 @@ Sheet {
             ItemRecord {
                 Layout.fillWidth: true
                 editor: root.editor
+                onMeasurementsRequested: root.measurementsRequested()
+                onDayRequested: key => root.dayRequested(key)
             }
         ]
     }

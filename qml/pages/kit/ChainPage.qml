@@ -11,26 +11,18 @@ Sheet {
     id: root
 
     required property ChainEditor editor
+    readonly property bool righting: root.editor.measurementId !== ""
     signal numberRequested(string key)
+    signal measurementsRequested
+    signal dayRequested(string key)
     signal done
 
-    heading: qsTr("Measure a chain")
-    under: root.editor.drafted ? qsTr("not kept yet") : ""
-    back: qsTr("Kit")
-    tools: ThrowKey {
-        objectName: "throw"
-        visible: root.editor.drafted || root.editor.itemId !== ""
-        tight: true
-        least: Theme.touchFloor
-        text: root.editor.itemId !== "" ? qsTr("Out of the kit") : qsTr("Throw away")
-        size: Theme.key
-        onClicked: {
-            if (root.editor.itemId !== "")
-                root.editor.remove()
-            else
-                root.editor.throwDraft()
-            root.done()
-        }
+    heading: root.righting ? qsTr("Put right") : qsTr("Measure a chain")
+    under: root.editor.drafted ? qsTr("not kept yet") : root.righting ? root.editor.name : ""
+    back: root.righting ? qsTr("List") : qsTr("Kit")
+    tools: ItemThrow {
+        editor: root.editor
+        onDone: root.done()
     }
     foot: ItemFoot {
         Layout.fillWidth: true
@@ -58,6 +50,7 @@ Sheet {
     NameField {
         Layout.fillWidth: true
         objectName: "name"
+        visible: !root.righting
         label: qsTr("Name, if you give it one")
         text: root.editor.name
         maximumLength: 30
@@ -100,6 +93,7 @@ Sheet {
     ChoiceRow {
         Layout.fillWidth: true
         objectName: "pair"
+        visible: !root.righting
         label: qsTr("There")
         options: [qsTr("are two alike"), qsTr("is one")]
         current: root.editor.pair ? 0 : 1
@@ -108,6 +102,8 @@ Sheet {
     ItemRecord {
         Layout.fillWidth: true
         editor: root.editor
+        onMeasurementsRequested: root.measurementsRequested()
+        onDayRequested: key => root.dayRequested(key)
     }
     Connections {
         target: root.editor

@@ -15,6 +15,6 @@ PressKey {
     main: true
     enabled: root.editor.canKeep
     text: qsTr("KEEP")
-    fact: root.editor.canKeep ? root.editor.name : qsTr("once measured")
+    fact: root.editor.canKeep ? root.editor.name : root.editor.measurementId !== "" ? qsTr("once changed") : qsTr("once measured")
     factSize: Theme.act
 }

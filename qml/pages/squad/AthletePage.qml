@@ -15,6 +15,7 @@ Sheet {
     signal numberRequested(string key)
     signal liftsRequested
     signal setupsRequested
+    signal sizesRequested
     signal agreementRequested
     signal removeRequested
     signal done
@@ -94,6 +95,15 @@ Sheet {
         Layout.fillWidth: true
         fields: root.editor.fields
         onOpened: key => root.numberRequested(key)
+    }
+    FactRow {
+        Layout.fillWidth: true
+        objectName: "sizes"
+        visible: value !== ""
+        label: qsTr("Measured by day")
+        hint: qsTr("look back, or put one right")
+        value: root.editor.ways[2] ?? ""
+        onOpened: root.sizesRequested()
     }
     Notice {
         Layout.fillWidth: true

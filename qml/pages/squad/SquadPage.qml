@@ -18,6 +18,7 @@ Sheet {
     signal preferencesRequested
     signal lockRequested
     signal deedsRequested
+    signal reviewRequested
 
     heading: qsTr("Squad")
     bodySpacing: Theme.apart
@@ -92,6 +93,15 @@ Sheet {
         visible: head !== ""
         head: root.view.book.head
         body: root.view.book.body
+    }
+    FactRow {
+        Layout.fillWidth: true
+        objectName: "review"
+        visible: root.view.reviewCount > 0
+        label: qsTr("To be settled")
+        hint: qsTr("devices said different things")
+        value: String(root.view.reviewCount)
+        onOpened: root.reviewRequested()
     }
     Words {
         Layout.fillWidth: true

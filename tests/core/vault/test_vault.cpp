@@ -319,6 +319,21 @@ private Q_SLOTS:
             QCOMPARE(made.code(), Code::SyncedFolderChooseOther);
     }
 
+    void aFolderThatIsCarriedLaterStillOpens()
+    {
+        {
+            const auto vault = m_place->create();
+            QVERIFY(vault.ok());
+            const auto opened = (*vault)->opened({});
+            QVERIFY(opened.ok() && !opened->findings.folderSynced);
+        }
+        QVERIFY(QDir(m_place->dir.path()).mkdir(".stfolder"));
+        const auto vault = m_place->unlock();
+        QVERIFY(vault.ok());
+        const auto opened = (*vault)->opened({});
+        QVERIFY(opened.ok() && opened->findings.folderSynced);
+    }
+
     void oneRecordIsReadInSlices()
     {
         const auto vault = m_place->create();

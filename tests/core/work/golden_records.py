@@ -44,6 +44,9 @@ RECORDS = {
                  6: [{1: typed("20", "kg"), 2: typed("450", "mm"), 3: typed("40", "mm"), 4: 2}], 7: typed("42", "cm")},
              2: HUNG},
     "acknowledgement": {1: record(3), 2: 2, 3: record(4)},
+    "lift": 14,
+    "addedLift": record(9),
+    "fromTheFloor": 2,
 }
 
 

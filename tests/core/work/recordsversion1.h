@@ -30,6 +30,12 @@ inline constexpr const char* load =
     "00000002020304a601f502f503831a002191c0633232300c04833a000249ef632d31350c058319c35061350c06831a02625a0062343001";
 inline constexpr const char* acknowledgement =
     "a30150000000000000000000000000000000030202035000000000000000000000000000000004";
+inline constexpr const char* lift =
+    "0e";
+inline constexpr const char* addedLift =
+    "5000000000000000000000000000000009";
+inline constexpr const char* fromTheFloor =
+    "02";
 /// First half of BLAKE2b-256 over what hangs.
 inline constexpr const char* markOfLoad = "c99ccdd5db75b32cdcb0474d08b9137b";
 

@@ -119,6 +119,9 @@ void RecordCodecTest::bytesOfVersion1_data()
     row("band read both ways", contentOf(MeasurementRecord{{}, samples::numbered(7), {}, bandReadBothWays()}, metric), recordsversion1::bandReadBothWays);
     row("load", contentOf(load(), metric), recordsversion1::load);
     row("acknowledgement", contentOf(acknowledgement()), recordsversion1::acknowledgement);
+    row("lift that ships", contentOf(LiftId{14}), recordsversion1::lift);
+    row("lift that was added", contentOf(LiftId::added(samples::numbered(9))), recordsversion1::addedLift);
+    row("start", contentOf(LiftStart::Floor), recordsversion1::fromTheFloor);
 }
 
 void RecordCodecTest::bytesOfVersion1()
@@ -139,6 +142,12 @@ void RecordCodecTest::readAgain()
     QVERIFY((measurementIn(fromHex(recordsversion1::bandReadBothWays)) == MeasurementRecord{{}, samples::numbered(7), {}, bandReadBothWays()}));
     QVERIFY(loadIn(fromHex(recordsversion1::load)) == load());
     QVERIFY(acknowledgementIn(fromHex(recordsversion1::acknowledgement)) == acknowledgement());
+    QVERIFY(liftIdIn(fromHex(recordsversion1::lift)) == LiftId{14});
+    QVERIFY(liftIdIn(fromHex(recordsversion1::addedLift)) == LiftId::added(samples::numbered(9)));
+    QVERIFY(liftStartIn(fromHex(recordsversion1::fromTheFloor)) == LiftStart::Floor);
+    for (const std::int64_t number : {0, -1, 65536, 3})
+        QVERIFY(number == 3 ? !liftStartIn(journal::numberItem(number)) : !liftIdIn(journal::numberItem(number)));
+    QVERIFY(!liftIdIn(journal::idItem({})) && !liftIdIn(journal::textItem("14")));
 }
 
 void RecordCodecTest::markOfWhatHangs()
@@ -232,7 +241,10 @@ void RecordCodecTest::liftsAsParts()
     QCOMPARE(partOf(LiftId{14}), std::string("14"));
     for (const Lift& lift : shippedLifts())
         QVERIFY(liftIn(partOf(lift.id)) == lift.id);
-    for (const char* text : {"", "0", "014", "14 ", "-1", "65536", "squat"})
+    const LiftId added = LiftId::added(samples::numbered(0xa9));
+    QCOMPARE(partOf(added), std::string("000000000000000000000000000000a9"));
+    QVERIFY(liftIn(partOf(added)) == added);
+    for (const char* text : {"000000000000000000000000000000A9", "00000000000000000000000000000000", "0000000000000000000000000000000a9", "", "0", "014", "14 ", "-1", "65536", "squat"})
         QVERIFY(!liftIn(text));
 }
 

@@ -2,11 +2,13 @@
 #ifndef Q_MOC_RUN
 #include "mobile/pages/deskwork.h"
 
+#include "mobile/editors/lifteditor.h"
 #include "tests/core/work/samples.h"
 #include "tests/mobile/laidout.h"
 #include "tests/mobile/people.h"
 #include "tests/mobile/standinhouse.h"
 
+#include <QCborMap>
 #include <QSignalSpy>
 #include <QtTest>
 #endif
@@ -29,6 +31,7 @@ private Q_SLOTS:
     void looksOverWaitForTheSetup();
     void aLookThatCouldNotBeKept();
     void remembersForWhom();
+    void aLiftOfTheCoachsOwn();
 
 private:
     [[nodiscard]] QString ana() const { return QString::fromStdString(m_house->book.book().athletes().front()->id.hex()); }
@@ -59,11 +62,11 @@ void DeskWorkTest::forNobodyAtFirst()
 
 void DeskWorkTest::marksOfALift()
 {
-    m_work->take(ana(), 1);
+    m_work->take(ana(), QStringLiteral("1"));
     QCOMPARE(m_work->who(), QStringLiteral("Ana M., back squat"));
     QVERIFY(m_house->desk.desk().marks().top.has_value());
     QVERIFY(!m_work->marksDiffer());
-    m_work->take(ana(), 14);
+    m_work->take(ana(), QStringLiteral("14"));
     QVERIFY(m_house->desk.desk().marks().start == LiftStart::Floor && !m_house->desk.desk().marks().top);
     BarMarks marks = m_house->desk.desk().marks();
     marks.top = metres(0.8);
@@ -78,7 +81,7 @@ void DeskWorkTest::marksOfALift()
 
 void DeskWorkTest::aSetupKeptAndOpenedAgain()
 {
-    m_work->take(ana(), 1);
+    m_work->take(ana(), QStringLiteral("1"));
     Desk& desk = m_house->desk.desk();
     const auto chain = std::find_if(desk.kit().begin(), desk.kit().end(), [](const KitItem& i) { return i.name == "Long chain"; });
     QVERIFY(chain != desk.kit().end());
@@ -99,9 +102,9 @@ void DeskWorkTest::aSetupKeptAndOpenedAgain()
 
 void DeskWorkTest::anotherLiftIsAnotherSetup()
 {
-    m_work->take(ana(), 1);
+    m_work->take(ana(), QStringLiteral("1"));
     m_work->keepSetup();
-    m_work->take(ana(), 14);
+    m_work->take(ana(), QStringLiteral("14"));
     m_work->keepSetup();
     QCOMPARE(m_house->book.book().setupsOf(m_house->book.book().athletes().front()->id).size(), std::size_t(2));
     m_house->desk.desk().stepLoad(true);
@@ -123,7 +126,7 @@ void DeskWorkTest::kitOfAVenue()
 
 void DeskWorkTest::halfMeasuredWaitsThroughAnOpening()
 {
-    m_work->take(ana(), 1);
+    m_work->take(ana(), QStringLiteral("1"));
     m_work->keepSetup();
     m_house->desk.desk().setDraft(samples::item(0, "", BandMeasurement{}));
     const auto saved = m_house->book.book().setupsOf(m_house->book.book().athletes().front()->id);
@@ -141,7 +144,7 @@ void DeskWorkTest::hangTheChain()
 
 void DeskWorkTest::looksOverAreKept()
 {
-    m_work->take(ana(), 1);
+    m_work->take(ana(), QStringLiteral("1"));
     hangTheChain();
     m_work->keepSetup();
     const SeasonBook& book = m_house->book.book();
@@ -167,7 +170,7 @@ void DeskWorkTest::looksOverAreKept()
 
 void DeskWorkTest::looksOverWaitForTheSetup()
 {
-    m_work->take(ana(), 1);
+    m_work->take(ana(), QStringLiteral("1"));
     hangTheChain();
     m_house->desk.desk().lookOver(CautionCode::Chains);
     const SeasonBook& book = m_house->book.book();
@@ -181,7 +184,7 @@ void DeskWorkTest::looksOverWaitForTheSetup()
 
 void DeskWorkTest::aLookThatCouldNotBeKept()
 {
-    m_work->take(ana(), 1);
+    m_work->take(ana(), QStringLiteral("1"));
     hangTheChain();
     m_work->keepSetup();
     const SeasonBook& book = m_house->book.book();
@@ -196,11 +199,42 @@ void DeskWorkTest::aLookThatCouldNotBeKept()
 
 void DeskWorkTest::remembersForWhom()
 {
-    m_work->take(ana(), 1);
+    m_work->take(ana(), QStringLiteral("1"));
     DeskWork next;
     next.setDesk(&m_house->desk);
     next.setBook(&m_house->book);
     QCOMPARE(next.who(), QStringLiteral("Ana M., back squat"));
+    // as it was remembered before lifts could be added
+    m_house->book.setDraft(QStringLiteral("work"), QCborMap{{0, 1}, {1, ana()}, {2, 14}, {3, QString()}, {4, QString()}}.toCborValue().toCbor());
+    DeskWork older;
+    older.setDesk(&m_house->desk);
+    older.setBook(&m_house->book);
+    QCOMPARE(older.who(), QStringLiteral("Ana M., deadlift"));
+}
+
+void DeskWorkTest::aLiftOfTheCoachsOwn()
+{
+    LiftEditor lift;
+    lift.setBook(&m_house->book);
+    lift.setName(QStringLiteral("Block pull"));
+    lift.setFromFloor(true);
+    lift.keep();
+    m_work->take(ana(), lift.lift());
+    QCOMPARE(m_work->who(), QStringLiteral("Ana M., Block pull"));
+    QCOMPARE(m_work->lift(), lift.lift());
+    BarMarks marks = m_house->desk.desk().marks();
+    QVERIFY(marks.start == LiftStart::Floor);
+    marks.top = metres(0.8);
+    m_house->desk.desk().setMarks(marks);
+    m_work->keepMarks();
+    m_work->keepSetup();
+    QVERIFY(!m_work->marksDiffer() && !m_work->setupDiffers());
+    DeskWork next;
+    next.setDesk(&m_house->desk);
+    next.setBook(&m_house->book);
+    QCOMPARE(next.who(), QStringLiteral("Ana M., Block pull"));
+    lift.takeOut();
+    QCOMPARE(m_work->who(), QStringLiteral("Ana M., a lift taken out"));
 }
 
 QTEST_GUILESS_MAIN(DeskWorkTest)

@@ -3,6 +3,7 @@
 #include "mobile/household.h"
 
 #include "core/seal/start.h"
+#include "mobile/editors/lifteditor.h"
 #include "mobile/pages/athleteeditor.h"
 
 #include <QTemporaryDir>
@@ -53,6 +54,11 @@ void HouseholdTest::keptAndHalfTypedComeBack()
         form.keep();
         QTRY_COMPARE(house.book().book().athletes().size(), std::size_t(1));
         QTRY_VERIFY(!form.isDrafted());
+        LiftEditor lift;
+        lift.setBook(&house.book());
+        lift.setName(QStringLiteral("Pin squat"));
+        lift.keep();
+        QTRY_COMPARE(house.book().book().lifts().size(), std::size_t(1));
         form.setAthleteId({});
         form.setName(QStringLiteral("Bo, half typed"));
         BarMarks marks;
@@ -65,6 +71,8 @@ void HouseholdTest::keptAndHalfTypedComeBack()
     char byte = 0;
     QVERIFY(copy.open(QIODevice::ReadWrite) && copy.seek(100) && copy.getChar(&byte) && copy.seek(100) && copy.putChar(static_cast<char>(~byte)));
     copy.close();
+    // since it was made something has begun to carry the folder away
+    QVERIFY(QDir(folder.path()).mkdir(QStringLiteral(".stfolder")));
     Household house(folders, [] { return true; }, seal::weakestStretch);
     house.door().look();
     QTRY_COMPARE(house.door().state(), VaultService::State::Locked);
@@ -77,7 +85,10 @@ void HouseholdTest::keptAndHalfTypedComeBack()
     AthleteEditor form;
     form.setDeskService(&house.desk());
     form.setBook(&house.book());
-    QCOMPARE(house.door().news().size(), 1);
+    QCOMPARE(house.book().book().lifts().size(), std::size_t(1));
+    QCOMPARE(house.door().news().size(), 2);
+    // it opens all the same, and says which folder to leave out
+    QVERIFY(house.door().news().back().toMap().value(QStringLiteral("body")).toString().endsWith(folder.filePath(QStringLiteral("vault"))));
     QCOMPARE(house.door().news().front().toMap().value(QStringLiteral("head")).toString(), QStringLiteral("One copy of the key file was damaged."));
     QCOMPARE(form.name(), QStringLiteral("Bo, half typed"));
     QVERIFY(house.desk().desk().marks().bottom.has_value());

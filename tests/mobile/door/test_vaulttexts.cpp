@@ -22,6 +22,7 @@ private Q_SLOTS:
     void recoveryCodes();
     void whatOpeningFound_data();
     void whatOpeningFound();
+    void aCarriedFolderIsNamed();
     void nothingUnusualIsNotTold();
 };
 
@@ -117,6 +118,15 @@ void VaultTextsTest::whatOpeningFound()
     QCOMPARE(all.front().head, head);
     QVERIFY(!all.front().body.isEmpty());
     QCOMPARE(vaulttexts::found(findings, 3).back().head, QStringLiteral("Half-typed forms of a newer app are here: 3."));
+}
+
+void VaultTextsTest::aCarriedFolderIsNamed()
+{
+    vault::Findings findings;
+    findings.folderSynced = true;
+    // what to do, and with what
+    QVERIFY(vaulttexts::found(findings, 0).front().body.contains(QStringLiteral("leave the vault's folder out")));
+    QVERIFY(vaulttexts::found(findings, 0, QStringLiteral("kept here/vault")).front().body.endsWith(QStringLiteral("leave this folder out: kept here/vault")));
 }
 
 void VaultTextsTest::nothingUnusualIsNotTold()

@@ -3,6 +3,7 @@
 
 #include "mobile/text/vaulttexts.h"
 #include "tests/mobile/laidout.h"
+#include "tests/mobile/lookback.h"
 #include "tests/mobile/people.h"
 #include "tests/core/numberedids.h"
 
@@ -82,6 +83,21 @@ void DeskFiller::people(BookService* book, int count) const
     ::people::fill(*book, count);
 }
 
+void DeskFiller::sizes(BookService* book) const
+{
+    lookback::sizes(*book);
+}
+
+void DeskFiller::saidTwice(BookService* book) const
+{
+    lookback::saidTwice(*book);
+}
+
+void DeskFiller::measuredAgain(BookService* book) const
+{
+    lookback::measuredAgain(*book);
+}
+
 void DeskFiller::news(VaultService* vault) const
 {
     steelyard::vault::Findings findings;
@@ -89,6 +105,17 @@ void DeskFiller::news(VaultService* vault) const
     findings.entriesMissingCount = 12;
     findings.keyFileHealed = findings.movedHere = findings.folderSynced = findings.reserveMissing = true;
     vault->tell(vaulttexts::found(findings, 2));
+}
+
+void DeskFiller::lift(BookService* book, const QString& name) const
+{
+    lookback::lift(*book, name.toStdString());
+}
+
+QString DeskFiller::liftId(BookService* book, int place) const
+{
+    const auto all = book->book().lifts();
+    return place >= 0 && static_cast<std::size_t>(place) < all.size() ? QString::fromStdString(all[static_cast<std::size_t>(place)]->id.hex()) : QString();
 }
 
 QString DeskFiller::itemId(BookService* book, int place) const

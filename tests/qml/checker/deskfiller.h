@@ -26,9 +26,18 @@ public:
     Q_INVOKABLE void squad(BookService* book, int count) const;
     /// So many people more, beside what is in the book.
     Q_INVOKABLE void people(BookService* book, int count) const;
+    /// Body sizes of three days for the first of the people, one of them put right.
+    Q_INVOKABLE void sizes(BookService* book) const;
+    /// Two devices said different things about the first of the people.
+    Q_INVOKABLE void saidTwice(BookService* book) const;
+    /// The first thing of the kit measured anew.
+    Q_INVOKABLE void measuredAgain(BookService* book) const;
     /// A vault that opened with everything unusual about it that can be.
     Q_INVOKABLE void news(VaultService* vault) const;
     /// The id of the person of that place in the order of names.
     Q_INVOKABLE QString athleteId(BookService* book, int place) const;
+    Q_INVOKABLE QString liftId(BookService* book, int place) const;
+    /// A lift of the coach's own.
+    Q_INVOKABLE void lift(BookService* book, const QString& name) const;
     Q_INVOKABLE QString itemId(BookService* book, int place) const;
 };

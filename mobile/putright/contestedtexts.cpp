@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mobile/putright/contestedtexts.h"
+
+#include "core/journal/content.h"
+#include "core/work/records/codec.h"
+#include "mobile/putright/saidtexts.h"
+#include "mobile/text/keepingtexts.h"
+#include "mobile/text/say.h"
+
+#include <QCoreApplication>
+
+using namespace steelyard;
+using journal::RecordKind;
+using journal::RegisterClass;
+using journal::RegisterKey;
+
+namespace contestedtexts {
+
+namespace {
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("contestedtexts", text);
+}
+
+/// The name of a record, of one that was taken out too.
+QString nameOf(const SeasonBook& book, const Place& place, std::uint32_t fieldNumber, const QString& unnamed)
+{
+    const journal::Held* said = book.said(place, fieldNumber);
+    const auto name = said ? journal::textIn(said->body.content) : std::nullopt;
+    return name ? QString::fromStdString(*name) : unnamed;
+}
+
+QString athleteName(const SeasonBook& book, const std::optional<RecordId>& id)
+{
+    return nameOf(book, athletePlace(id.value_or(RecordId{})), field::athleteNameNumber, tr("Somebody"));
+}
+
+/// Whose or what it is.
+QString subjectOf(const SeasonBook& book, const RegisterKey& key)
+{
+    const RecordId& id = key.subject.id;
+    switch (key.subject.kind) {
+    case RecordKind::Venue:
+        return nameOf(book, venuePlace(id), field::venueNameNumber, tr("A venue"));
+    case RecordKind::KitItem:
+        return nameOf(book, itemPlace(id), field::itemNameNumber, tr("A thing of the kit"));
+    case RecordKind::Lift:
+        return nameOf(book, liftPlace(id), field::liftNameNumber, tr("A lift"));
+    case RecordKind::Measurement: {
+        for (const KitRecord* record : book.kit())
+            for (const MeasurementRecord& measured : record->measurements)
+                if (measured.id == id)
+                    return QString::fromStdString(record->item.name);
+        return tr("A thing of the kit");
+    }
+    case RecordKind::Setup: {
+        const SavedSetup* setup = book.setup(id);
+        const QString name = athleteName(book, key.athlete);
+        return setup ? tr("%1, %2").arg(name, keepingtexts::lift(setup->lift, book)) : name;
+    }
+    case RecordKind::VaultSettings:
+        return tr("Units");
+    default:
+        return athleteName(book, key.athlete);
+    }
+}
+
+QString athleteField(const SeasonBook& book, const RegisterKey& key)
+{
+    switch (key.fieldNumber) {
+    case field::athleteNameNumber: return tr("name");
+    case field::athleteSquadNumber: return tr("squad");
+    case field::athleteBirthYearNumber: return tr("birth year");
+    case field::athleteAgreementNumber: return tr("guardian's agreement");
+    case field::athleteNotesNumber: return tr("notes");
+    case field::athleteMarksNumber: return tr("bar marks for the %1").arg(keepingtexts::lift(liftIn(key.part).value_or(LiftId{}), book));
+    default: return tr("something a newer app keeps");
+    }
+}
+
+QString otherField(const RegisterKey& key)
+{
+    const auto field = std::pair(key.subject.kind, key.fieldNumber);
+    if (field == std::pair(RecordKind::Venue, field::venueNameNumber) || field == std::pair(RecordKind::Lift, field::liftNameNumber) || field == std::pair(RecordKind::KitItem, field::itemNameNumber))
+        return tr("name");
+    if (field == std::pair(RecordKind::Venue, field::venueNotesNumber))
+        return tr("notes");
+    if (field == std::pair(RecordKind::KitItem, field::itemPairNumber))
+        return tr("one or a pair");
+    if (field == std::pair(RecordKind::KitItem, field::itemVenueNumber))
+        return tr("where it belongs");
+    if (field == std::pair(RecordKind::Setup, field::setupLiftNumber))
+        return tr("the lift");
+    if (field == std::pair(RecordKind::Setup, field::setupLoadNumber))
+        return tr("what hangs");
+    if (field == std::pair(RecordKind::Lift, field::liftLikeNumber))
+        return tr("which lift it is like");
+    if (field == std::pair(RecordKind::Lift, field::liftStartNumber))
+        return tr("where it starts");
+    if (field == std::pair(RecordKind::VaultSettings, field::settingsMassUnitNumber))
+        return tr("of mass");
+    if (field == std::pair(RecordKind::VaultSettings, field::settingsLengthUnitNumber))
+        return tr("of length");
+    return tr("something a newer app keeps");
+}
+
+QString aspectOf(const SeasonBook& book, const RegisterKey& key)
+{
+    if (key.holds == RegisterClass::Removal)
+        return tr("taken out or not");
+    if (key.holds == RegisterClass::Value)
+        return key.subject.kind == RecordKind::Athlete ? athleteField(book, key) : otherField(key);
+    return key.subject.kind == RecordKind::BodySize ? tr("body mass and height") : tr("a measurement");
+}
+
+template <typename Value, typename Say>
+QString said(const std::optional<Value>& value, const Say& say)
+{
+    return value ? say(*value) : tr("something a newer app wrote");
+}
+
+QString marksText(const BarMarks& marks)
+{
+    QStringList parts;
+    const auto add = [&parts](const char* with, const auto& at) {
+        if (at)
+            parts << tr(with).arg(say::inLengthUnit(say::entered(*at)));
+    };
+    if (marks.start == LiftStart::OwnBottom)
+        add(QT_TR_NOOP("bottom %1"), marks.bottom);
+    add(QT_TR_NOOP("sticking from %1"), marks.zoneFrom);
+    add(QT_TR_NOOP("to %1"), marks.zoneTo);
+    add(QT_TR_NOOP("top %1"), marks.top);
+    add(QT_TR_NOOP("rack %1"), marks.rack);
+    return parts.isEmpty() ? tr("none yet") : parts.join(QStringLiteral(", "));
+}
+
+QString textAnswer(journal::ByteView content)
+{
+    return said(journal::textIn(content), [](const std::string& text) { return QString::fromStdString(text); });
+}
+
+QString athleteAnswer(const BookService& book, std::uint32_t fieldNumber, journal::ByteView content)
+{
+    switch (fieldNumber) {
+    case field::athleteBirthYearNumber:
+        return said(journal::numberIn(content), [](std::int64_t year) { return QString::number(year); });
+    case field::athleteAgreementNumber:
+        return said(agreementIn(content), [&book](const GuardianAgreement& agreed) {
+            return tr("%1, %2").arg(QString::fromStdString(agreed.who), keepingtexts::day(agreed.day, book.today()));
+        });
+    case field::athleteMarksNumber:
+        return said(marksIn(content), marksText);
+    default:
+        return textAnswer(content);
+    }
+}
+
+QString setupAnswer(const BookService& book, std::uint32_t fieldNumber, journal::ByteView content)
+{
+    if (fieldNumber == field::setupLiftNumber)
+        return said(liftIdIn(content), [&book](LiftId lift) { return keepingtexts::lift(lift, book.book()); });
+    return said(loadIn(content), [](const SetupRecord& load) {
+        const QString iron = say::inMassUnit(say::entered(load.bar.wanted));
+        return load.hung.empty() ? tr("%1, iron alone").arg(iron) : tr("%1 and %2 hung").arg(iron).arg(load.hung.size());
+    });
+}
+
+QString liftAnswer(const BookService& book, std::uint32_t fieldNumber, journal::ByteView content)
+{
+    if (fieldNumber == field::liftStartNumber)
+        return said(liftStartIn(content), [](LiftStart start) { return start == LiftStart::Floor ? tr("with plates on the floor") : tr("from her own bottom"); });
+    return fieldNumber == field::liftLikeNumber ? setupAnswer(book, field::setupLiftNumber, content) : textAnswer(content);
+}
+
+QString itemAnswer(const BookService& book, std::uint32_t fieldNumber, journal::ByteView content)
+{
+    if (fieldNumber == field::itemPairNumber)
+        return said(journal::flagIn(content), [](bool pair) { return pair ? tr("a pair") : tr("one"); });
+    if (fieldNumber != field::itemVenueNumber)
+        return textAnswer(content);
+    return said(journal::idIn(content), [&book](const RecordId& id) {
+        const Venue* venue = book.book().venue(id);
+        return venue ? QString::fromStdString(venue->name) : tr("a venue taken out");
+    });
+}
+
+QString unitAnswer(journal::ByteView content)
+{
+    return said(journal::numberIn(content), [](std::int64_t number) {
+        for (const auto& [unit, name] : {std::pair(unitFor(MassUnit::Kilogram), tr("kilograms")), std::pair(unitFor(MassUnit::Pound), tr("pounds")),
+                                         std::pair(unitFor(LengthUnit::Centimetre), tr("centimetres")), std::pair(unitFor(LengthUnit::Inch), tr("inches"))})
+            if (number == static_cast<std::int64_t>(unit))
+                return name;
+        return tr("a unit of a newer app");
+    });
+}
+
+QString valueAnswer(const BookService& book, const RegisterKey& key, journal::ByteView content)
+{
+    if (journal::isNull(content))
+        return tr("left empty");
+    switch (key.subject.kind) {
+    case RecordKind::Athlete: return athleteAnswer(book, key.fieldNumber, content);
+    case RecordKind::Setup: return setupAnswer(book, key.fieldNumber, content);
+    case RecordKind::KitItem: return itemAnswer(book, key.fieldNumber, content);
+    case RecordKind::Lift: return liftAnswer(book, key.fieldNumber, content);
+    case RecordKind::VaultSettings: return unitAnswer(content);
+    default: return textAnswer(content);
+    }
+}
+
+}
+
+QString what(const BookService& book, const RegisterKey& key)
+{
+    return tr("%1: %2").arg(subjectOf(book.book(), key), aspectOf(book.book(), key));
+}
+
+QString answer(const BookService& book, const RegisterKey& key, const journal::Held& entry)
+{
+    const journal::ByteView content = entry.body.content;
+    if (key.holds == RegisterClass::Removal)
+        return said(journal::flagIn(content), [](bool out) { return out ? tr("taken out") : tr("still there"); });
+    if (key.holds == RegisterClass::Value)
+        return valueAnswer(book, key, content);
+    const QString record = key.subject.kind == RecordKind::BodySize ? said(bodySizeIn(content), saidtexts::bodySize)
+                                                                     : said(measurementIn(content), [](const MeasurementRecord& measured) { return saidtexts::measured(measured.measured); });
+    return tr("%1, %2").arg(record, keepingtexts::day(entry.body.localDay, book.today()));
+}
+
+}

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mobile/putright/saidtexts.h"
+
+#include "core/work/measuredkit.h"
+#include "core/work/records/codec.h"
+#include "mobile/text/keepingtexts.h"
+#include "mobile/text/say.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QTimeZone>
+
+using namespace steelyard;
+
+namespace saidtexts {
+
+namespace {
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("saidtexts", text);
+}
+
+QString dayOf(const BookService& book, const journal::Held& entry)
+{
+    const QDate date = moment(book, entry).date();
+    return keepingtexts::day(std::chrono::sys_days(std::chrono::days(date.toJulianDay() - QDate(1970, 1, 1).toJulianDay())), book.today());
+}
+
+/// What stood there at first, with its day where that is another one now.
+QString before(const BookService& book, const SeasonBook::Righted& righted, const QString& first)
+{
+    const auto day = righted.first->body.localDay;
+    const QString right = dayOf(book, *righted.now);
+    if (day == righted.now->body.localDay)
+        return tr("%1 at first; put right on %2").arg(first, right);
+    return tr("%1 on %2 at first; put right on %3").arg(first, keepingtexts::day(day, book.today()), right);
+}
+
+QString chainText(const ChainMeasurement& chain)
+{
+    const QString length = chain.length ? say::inLengthUnit(say::entered(*chain.length)) : tr("no length");
+    if (chain.by == ChainMeasuring::Gauged)
+        return tr("%1, by its links").arg(length);
+    return chain.mass ? tr("%1 and %2, weighed").arg(say::inMassUnit(say::entered(*chain.mass)), length) : length;
+}
+
+QString bandText(const BandMeasurement& band)
+{
+    std::optional<Entered<Length>> longest = band.rest;
+    int count = 0;
+    for (const BandHanging& hanging : band.hangings)
+        if (!hanging.leftOut && hanging.length) {
+            ++count;
+            longest = longest && *longest > *hanging.length ? longest : hanging.length;
+        }
+    const QString hangings = count == 1 ? tr("1 hanging") : tr("%1 hangings").arg(count);
+    return longest ? tr("%1, to %2").arg(hangings, say::inLengthUnit(say::entered(*longest))) : hangings;
+}
+
+}
+
+QString bodySize(const BodySize& size)
+{
+    QStringList parts;
+    if (size.mass)
+        parts << say::inMassUnit(say::entered(*size.mass));
+    if (size.height)
+        parts << say::inLengthUnit(say::entered(*size.height));
+    return parts.join(QStringLiteral(" · "));
+}
+
+QString measured(const Measured& measured)
+{
+    const auto* chain = std::get_if<ChainMeasurement>(&measured);
+    return chain ? chainText(*chain) : bandText(std::get<BandMeasurement>(measured));
+}
+
+QString age(std::chrono::sys_days day, std::chrono::sys_days today)
+{
+    constexpr int week = 7, month = 30, year = 365;
+    const auto days = (today - day).count();
+    if (days <= 0)
+        return days == 0 ? tr("today") : tr("still to come");
+    if (days == 1)
+        return tr("yesterday");
+    if (days < 3 * week)
+        return tr("%1 days old").arg(days);
+    if (days < 3 * month)
+        return tr("%1 weeks old").arg(days / week);
+    return days < 2 * year ? tr("%1 months old").arg(days * 12 / year) : tr("%1 years old").arg(days / year);
+}
+
+QString bodySizeBefore(const BookService& book, const RecordId& athlete, const BodySize& size)
+{
+    const auto righted = book.book().righted(bodySizePlace(size.id, athlete));
+    const auto first = righted ? bodySizeIn(righted->first->body.content) : std::nullopt;
+    return first ? before(book, *righted, bodySize(*first)) : QString();
+}
+
+QString measurementBefore(const BookService& book, const MeasurementRecord& record)
+{
+    const auto righted = book.book().righted(measurementPlace(record.id));
+    const auto first = righted ? measurementIn(righted->first->body.content) : std::nullopt;
+    return first ? before(book, *righted, measured(first->measured)) : QString();
+}
+
+QDateTime moment(const BookService& book, const journal::Held& entry)
+{
+    const journal::ShownTime shown = book.book().fold().shown(entry);
+    const QTimeZone zone(QByteArray::fromStdString(entry.body.zone));
+    return QDateTime::fromMSecsSinceEpoch(std::chrono::duration_cast<std::chrono::milliseconds>(shown.time.time_since_epoch()).count(),
+                                          zone.isValid() ? zone : QTimeZone::utc());
+}
+
+QString whenAndWhere(BookService& book, const journal::Held& entry)
+{
+    const QString when = QLocale().toString(moment(book, entry), QStringLiteral("d MMM yyyy, hh:mm"));
+    const auto& deeds = book.keeping().deeds();
+    if (!deeds.empty() && deeds.front().entries.front().chain.origin == entry.chain.origin)
+        return tr("%1, on this device").arg(when);
+    const QString device = QByteArray(reinterpret_cast<const char*>(entry.chain.origin.bytes.data()), 2).toHex().toUpper();
+    return tr("%1, on device %2").arg(when, device);
+}
+
+}

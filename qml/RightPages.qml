@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Controls.Basic
+import Steelyard.Model
+import Steelyard.Pages.Kit
+import Steelyard.Pages.Right
+
+/** The pages where what was kept is put right or settled, and where each leads. */
+QtObject {
+    id: root
+
+    required property PageStack stack
+    readonly property Component sizes: Component {
+        SizesPage {
+            id: sizes
+            property string athleteId: ""
+            view: SizesView { book: TheBook; athleteId: sizes.athleteId }
+            onBackRequested: root.stack.back()
+            onSizeRequested: sizeId => root.stack.show(root.size, {athleteId: sizes.athleteId, sizeId: sizeId})
+            StackView.onActivating: sizes.view.refresh()
+        }
+    }
+    readonly property Component size: Component {
+        SizePage {
+            id: size
+            property string athleteId: ""
+            property string sizeId: ""
+            editor: SizeEditor { desk: TheDesk; book: TheBook; athleteId: size.athleteId; sizeId: size.sizeId }
+            onBackRequested: root.stack.back(); onDone: root.stack.back()
+            onNumberRequested: key => root.stack.key(size.editor, key)
+            onDayRequested: key => root.stack.key(size.editor.day, key)
+        }
+    }
+    readonly property Component measurements: Component {
+        MeasurementsPage {
+            id: measurements
+            property string itemId: ""
+            view: MeasurementsView { book: TheBook; itemId: measurements.itemId }
+            onBackRequested: root.stack.back()
+            onMeasurementRequested: id => root.stack.show(measurements.view.chain ? root.chain : root.band, {itemId: measurements.itemId, measurementId: id})
+        }
+    }
+    readonly property Component chain: Component {
+        ChainPage {
+            id: chain
+            property string itemId: ""
+            property string measurementId: ""
+            editor: ChainEditor { desk: TheDesk; book: TheBook; itemId: chain.itemId; measurementId: chain.measurementId }
+            onBackRequested: root.stack.back(); onDone: root.stack.back()
+            onNumberRequested: key => root.stack.key(chain.editor, key)
+            onDayRequested: key => root.stack.key(chain.editor.day, key)
+        }
+    }
+    readonly property Component band: Component {
+        BandPage {
+            id: band
+            property string itemId: ""
+            property string measurementId: ""
+            editor: BandEditor { desk: TheDesk; book: TheBook; itemId: band.itemId; measurementId: band.measurementId }
+            onBackRequested: root.stack.back(); onDone: root.stack.back()
+            onNumberRequested: key => root.stack.key(band.editor, key)
+            onDayRequested: key => root.stack.key(band.editor.day, key)
+        }
+    }
+    readonly property Component review: Component {
+        ReviewPage { view: ReviewView { book: TheBook } onBackRequested: root.stack.back() }
+    }
+}
