@@ -78,6 +78,12 @@ QtObject {
         }
     }
     readonly property Component preferences: Component {
-        PreferencesPage { onBackRequested: root.stack.back() }
+        PreferencesPage {
+            sample: TheVault.sample
+            onBackRequested: root.stack.back(); onRemoveSampleRequested: root.stack.show(root.removeSample)
+        }
+    }
+    readonly property Component removeSample: Component {
+        RemoveSamplePage { vault: TheVault; onBackRequested: root.stack.back() }
     }
 }

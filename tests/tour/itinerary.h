@@ -17,6 +17,7 @@ struct Stop {
     QStringList deeds;   ///< see Hand::perform
     bool everywhere = false; ///< also in dark, in sun and with the largest text
     int people = 0;          ///< in the squad
+    bool sample = false;     ///< the sample season's vault, and its people, kit and set-ups
     bool news = false;       ///< the vault opened with something unusual about it
     /// Before the door: how the vault stands, and what it answers to a secret.
     std::optional<steelyard::vault::Look> look = std::nullopt;

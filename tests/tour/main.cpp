@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/sample/keepseason.h"
+#include "mobile/door/samplehouse.h"
 #include "mobile/text/vaulttexts.h"
 #include "mobile/typeface.h"
 #include "tests/mobile/laidout.h"
@@ -73,6 +75,7 @@ public:
     {
         for (const SeasonSetup& setup : m_season)
             m_troubles << setup.faults;
+        m_club = samplehouse::carried(house.today, m_troubles);
     }
 
     /// Every state in the first look, the main one of each page in the others too.
@@ -125,6 +128,19 @@ private:
         findings.keyFileHealed = findings.reserveMissing = true;
         return findings;
     }
+    /// The sample season as the app carries it, in the memory of this house.
+    void keepClub()
+    {
+        using namespace steelyard;
+        const auto today = m_house.today;
+        m_house.book.load({});
+        const auto trouble = sample::keepSeason(m_house.book.keeping(), m_club, {[this](std::chrono::sys_days day) { m_house.today = day; }, [] {}});
+        m_house.today = today;
+        m_house.book.keeping().forget();
+        m_house.book.keeping().setSample(true);
+        if (trouble)
+            m_troubles << QStringLiteral("the sample season is not kept: ") + QString::fromStdString(trouble->what);
+    }
     void put(const Look& look)
     {
         m_house.preferences.setTheme(look.theme);
@@ -139,7 +155,7 @@ private:
         }
         m_house.door.newsRead();
         // the door forgets how far somebody got once the vault has been open
-        m_house.open();
+        m_house.open(stop.sample ? steelyard::seal::VaultNature::Sample : steelyard::seal::VaultNature::Own);
         if (stop.look) {
             m_house.vault.answer.reset();
             if (stop.answer)
@@ -149,6 +165,8 @@ private:
         layOut(m_house.book, m_house.desk.desk(), setup->marks, setup->kit, setup->setup);
         if (stop.people > 0)
             people::fill(m_house.book, stop.people);
+        if (stop.sample)
+            keepClub();
         auto* flow = m_window.property("flow").value<QObject*>();
         if (!stop.look)
             QMetaObject::invokeMethod(flow, "go", Q_ARG(int, flow->property("kitPlace").toInt()));
@@ -201,6 +219,7 @@ private:
     StandInHouse& m_house;
     QDir m_folder;
     std::vector<SeasonSetup> m_season;
+    steelyard::sample::Season m_club;
     QSet<QString> m_seen;
     QStringList m_troubles;
     int m_pictures = 0;
