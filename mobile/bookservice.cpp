@@ -29,6 +29,7 @@ void BookService::tellChanged()
 void BookService::load(const vault::Opened& opened)
 {
     m_keeping.forget();
+    m_keeping.setSample(opened.nature == seal::VaultNature::Sample);
     m_drafts.clear();
     for (const auto& [key, bytes] : opened.drafts)
         m_drafts[QString::fromStdString(key)] = QByteArray(reinterpret_cast<const char*>(bytes.data()), static_cast<qsizetype>(bytes.size()));

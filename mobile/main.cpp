@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/seal/start.h"
+#include "mobile/door/samplehouse.h"
 #include "mobile/firstfonts.h"
 #include "mobile/household.h"
 #include "mobile/platform/idlewatch.h"
@@ -9,6 +10,7 @@
 
 #include <QAccessible>
 #include <QApplication>
+#include <QDate>
 #include <QLibraryInfo>
 #include <QQmlComponent>
 #include <QQmlEngine>
@@ -19,6 +21,11 @@
 #include <memory>
 
 namespace {
+
+std::chrono::sys_days today()
+{
+    return std::chrono::sys_days(std::chrono::days(QDate(1970, 1, 1).daysTo(QDate::currentDate())));
+}
 
 /// For whoever times the start from outside.
 void sayFirstFrame(QObject* root)
@@ -80,7 +87,20 @@ int main(int argc, char* argv[])
     // where it is refused, a crash may leave a core file: the vault is no less sealed
     (void)steelyard::seal::forbidCoreDumps();
 
-    Household household(AppVault::usualFolders(), platformhost::restart);
+    const bool sample = samplehouse::askedFor(QApplication::arguments());
+    const AppVault::Folders folders = sample ? AppVault::sampleFolders() : AppVault::usualFolders();
+    if (sample)
+        if (const QString trouble = samplehouse::makeReady(folders, today()); !trouble.isEmpty()) {
+            std::fprintf(stderr, "the example cannot be made: %s\n", qPrintable(trouble));
+            return 1;
+        }
+    // without the sample there is nothing to ask for any more
+    bool removed = false;
+    Household household(folders, [&removed] { return platformhost::restart(removed ? samplehouse::argument : ""); });
+    QObject::connect(&household.door(), &VaultService::sampleRemoved, &app, [&removed] {
+        removed = true;
+        samplehouse::rememberRemoved();
+    });
     household.door().look();
     Preferences preferences;
     IdleWatch idle(app);

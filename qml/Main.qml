@@ -17,9 +17,9 @@ Window {
     title: qsTr("Steelyard")
     color: Theme.role.paper
 
-    onWidthChanged: Theme.fit(root.width, root.height)
-    onHeightChanged: Theme.fit(root.width, root.height)
-    Component.onCompleted: Theme.fit(root.width, root.height)
+    onWidthChanged: root.fit()
+    onHeightChanged: root.fit()
+    Component.onCompleted: root.fit()
 
     Binding {
         target: Theme
@@ -36,9 +36,17 @@ Window {
         property: "leftHanded"
         value: ThePreferences.hand === 1
     }
+    // made for a sample only
+    Loader {
+        id: example
+        anchors { top: parent.top; left: parent.left; right: parent.right }
+        active: root.begun && TheVault.sample
+        source: active ? "ExampleStrip.qml" : ""
+        onHeightChanged: root.fit()
+    }
     Loader {
         id: door
-        anchors.fill: parent
+        anchors { top: example.bottom; bottom: parent.bottom; left: parent.left; right: parent.right }
         active: root.begun && TheVault.state !== VaultService.Open
         focus: active
         source: active ? "DoorFlow.qml" : ""
@@ -46,9 +54,14 @@ Window {
     // both by their addresses, so that neither is loaded before its time
     Loader {
         id: pages
-        anchors.fill: parent
+        anchors { top: example.bottom; bottom: parent.bottom; left: parent.left; right: parent.right }
         active: TheVault.state === VaultService.Open
         focus: active
         source: active ? "PageFlow.qml" : ""
+    }
+
+    /** The pages have what the example's strip leaves. */
+    function fit() {
+        Theme.fit(root.width, root.height - example.height)
     }
 }

@@ -90,7 +90,13 @@ QtObject {
         }
     }
     readonly property Component preferences: Component {
-        PreferencesPage { onBackRequested: root.stack.back() }
+        PreferencesPage {
+            sample: TheVault.sample
+            onBackRequested: root.stack.back(); onRemoveSampleRequested: root.stack.show(root.removeSample)
+        }
+    }
+    readonly property Component removeSample: Component {
+        RemoveSamplePage { vault: TheVault; onBackRequested: root.stack.back() }
     }
     signal sizesRequested(string athleteId)
     signal reviewRequested()

@@ -27,6 +27,11 @@ AppVault::Folders AppVault::usualFolders()
     return {inside(QStandardPaths::AppDataLocation, "vault"), inside(QStandardPaths::AppConfigLocation, "install")};
 }
 
+AppVault::Folders AppVault::sampleFolders()
+{
+    return {inside(QStandardPaths::AppDataLocation, "sample"), usualFolders().install};
+}
+
 AppVault::AppVault(Folders folders, std::optional<seal::StretchCost> cost)
     : m_folders(std::move(folders)), m_cost(cost),
       m_access({[this](std::function<void()> work) { QMetaObject::invokeMethod(&m_here, std::move(work), Qt::QueuedConnection); }, systemNow,
@@ -57,4 +62,11 @@ void AppVault::unlock(seal::RecoveryCode code, WhenOpen done)
 void AppVault::lock(std::function<void()> done)
 {
     m_access.lock([done = std::move(done)](vault::Outcome<vault::Done>) { done(); });
+}
+
+void AppVault::removeSample(std::function<void(std::optional<vault::Refusal>)> done)
+{
+    m_access.removeSample(m_folders.vault, [done = std::move(done)](const vault::Outcome<vault::Done>& outcome) {
+        done(outcome ? std::nullopt : std::optional(outcome.refusal()));
+    });
 }

@@ -14,6 +14,8 @@ public:
     };
     /// As the system has it for the app's own data.
     [[nodiscard]] static Folders usualFolders();
+    /// Beside it, for the sample season.
+    [[nodiscard]] static Folders sampleFolders();
 
     /// What keys cost is measured unless it is given.
     explicit AppVault(Folders folders, std::optional<steelyard::seal::StretchCost> cost = std::nullopt);
@@ -25,6 +27,7 @@ public:
     void unlock(steelyard::seal::SecretText passphrase, WhenOpen done) override;
     void unlock(steelyard::seal::RecoveryCode code, WhenOpen done) override;
     void lock(std::function<void()> done) override;
+    void removeSample(std::function<void(std::optional<steelyard::vault::Refusal>)> done) override;
 
 private:
     Folders m_folders;

@@ -19,4 +19,6 @@ public:
     virtual void unlock(steelyard::seal::RecoveryCode code, WhenOpen done) = 0;
     /// Waits for what is being kept, closes the database and wipes the keys.
     virtual void lock(std::function<void()> done) = 0;
+    /// Takes a sample vault away once it is locked; told what stood in the way, if anything.
+    virtual void removeSample(std::function<void(std::optional<steelyard::vault::Refusal>)> done) = 0;
 };

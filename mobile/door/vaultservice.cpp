@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/door/vaultservice.h"
 
+#include "core/sample/samplevault.h"
 #include "mobile/text/vaulttexts.h"
 
 using namespace steelyard;
@@ -15,10 +16,16 @@ QString VaultService::backupNote() const
     return vaulttexts::noBackupYet();
 }
 
+QString VaultService::samplePassphrase() const
+{
+    return QString::fromUtf8(sample::passphrase.data(), static_cast<qsizetype>(sample::passphrase.size()));
+}
+
 void VaultService::look()
 {
     enter(State::Looking);
     m_port.look([this](const vault::Look& look) {
+        m_sample = look.nature == seal::VaultNature::Sample;
         if (look.trouble)
             say(vaulttexts::said(*look.trouble));
         enter(look.standing == vault::Standing::None ? State::NoVault : look.standing == vault::Standing::Locked ? State::Locked : State::Stopped);
@@ -55,18 +62,49 @@ void VaultService::unlockByCode(SecretField* code)
     m_port.unlock(*std::move(parsed), afterOpening(State::Locked));
 }
 
+void VaultService::unlockSample()
+{
+    seal::SecretText secret;
+    if (m_state != State::Locked || !m_sample || !secret.append(sample::passphrase))
+        return;
+    enter(State::Working);
+    m_port.unlock(std::move(secret), afterOpening(State::Locked));
+}
+
 void VaultService::lockNow()
 {
     if (m_state != State::Open)
         return;
     Q_EMIT closing();
     enter(State::Looking);
+    m_port.lock([this] { startAnew(); });
+}
+
+void VaultService::removeSample()
+{
+    if (m_state != State::Open || !m_sample)
+        return;
+    Q_EMIT closing();
+    enter(State::Looking);
     m_port.lock([this] {
-        if (m_restart())
-            return;
-        say(vaulttexts::restartRefused());
-        enter(State::Stopped);
+        m_port.removeSample([this](const std::optional<vault::Refusal>& refusal) {
+            if (refusal) {
+                say(vaulttexts::said(*refusal));
+                enter(State::Stopped);
+                return;
+            }
+            Q_EMIT sampleRemoved();
+            startAnew();
+        });
     });
+}
+
+void VaultService::startAnew()
+{
+    if (m_restart())
+        return;
+    say(vaulttexts::restartRefused());
+    enter(State::Stopped);
 }
 
 void VaultService::tell(const std::vector<sentences::Said>& said)
@@ -102,6 +140,7 @@ VaultPort::WhenOpen VaultService::afterOpening(State otherwise)
             enter(vaulttexts::anotherTryHelps(outcome.code()) ? otherwise : State::Stopped);
             return;
         }
+        m_sample = outcome->nature == seal::VaultNature::Sample;
         if (m_receive)
             m_receive(*std::move(outcome));
         enter(State::Open);

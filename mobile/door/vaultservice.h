@@ -20,6 +20,8 @@ class VaultService : public QObject {
     Q_PROPERTY(QString head READ head NOTIFY changed FINAL)
     Q_PROPERTY(QString body READ body NOTIFY changed FINAL)
     Q_PROPERTY(QString backupNote READ backupNote CONSTANT FINAL)
+    Q_PROPERTY(bool sample READ isSample NOTIFY changed FINAL)
+    Q_PROPERTY(QString samplePassphrase READ samplePassphrase CONSTANT FINAL)
     Q_PROPERTY(QVariantList news READ news NOTIFY newsChanged FINAL)
 
 public:
@@ -47,6 +49,11 @@ public:
     /// That there is no second copy, until there is one.
     [[nodiscard]] QString backupNote() const;
 
+    /// Whether the vault here is a sample, known before it is unlocked.
+    [[nodiscard]] bool isSample() const { return m_sample; }
+    /// Opens every sample, and is no secret.
+    [[nodiscard]] QString samplePassphrase() const;
+
     /// What is not as usual with a vault that opens all the same: a list of {head, body}, until it has been read.
     [[nodiscard]] QVariantList news() const { return m_news; }
     void tell(const std::vector<sentences::Said>& said);
@@ -57,6 +64,10 @@ public:
     Q_INVOKABLE void look();
     Q_INVOKABLE void unlock(SecretField* passphrase);
     Q_INVOKABLE void unlockByCode(SecretField* code);
+    /// Unlocks a sample by its own passphrase.
+    Q_INVOKABLE void unlockSample();
+    /// Locks, takes a sample vault away for good, and starts anew without it.
+    Q_INVOKABLE void removeSample();
     /// Full lock: whatever is half entered is saved first, then the process starts anew without a secret.
     Q_INVOKABLE void lockNow();
     /// Takes the sentence away, once something else has been typed.
@@ -68,10 +79,13 @@ Q_SIGNALS:
     void opened();
     /// The last moment to save what is half entered.
     void closing();
+    /// The sample is gone from the disk; the app starts anew right after.
+    void sampleRemoved();
 
 private:
     void enter(State state);
     void say(const sentences::Said& said);
+    void startAnew();
     VaultPort::WhenOpen afterOpening(State otherwise);
 
     VaultPort& m_port;
@@ -80,6 +94,7 @@ private:
     State m_state = State::Looking;
     QString m_head, m_body;
     QVariantList m_news;
+    bool m_sample = false;
 };
 
 /** The door as a type, for pages that are given one. */

@@ -122,6 +122,8 @@ sentences::Said refusal(const Told& told)
         return {tr("It is not said for which lift."), tr("Choose the athlete and the lift first, then keep it.")};
     case Unfit::RecordUnknown:
         return {tr("That is not there any more."), tr("Look at the list again.")};
+    case Unfit::SampleTakesNobody:
+        return {tr("Not kept: this is the example, and everybody knows its passphrase."), tr("It takes no names or notes of yours. Start a vault of your own for your people: remove the example in Preferences.")};
     case Unfit::NothingToUndo:
         return {tr("There is nothing to undo."), tr("The list holds the last 20 of this session.")};
     case Unfit::ChangedSince:

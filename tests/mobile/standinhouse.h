@@ -15,7 +15,8 @@ struct StandInHouse {
     keeping::MemoryKeeper keeper;
     FakeVault vault;
     DeskService desk;
-    OneBook book{keeper, numberedids::counted(1000), [] { return steelyard::Here{keeping::day(2026, 11, 2), "Europe/Berlin"}; }};
+    std::chrono::sys_days today = keeping::day(2026, 11, 2);
+    OneBook book{keeper, numberedids::counted(1000), [this] { return steelyard::Here{today, "Europe/Berlin"}; }};
     Preferences preferences;
     int restartCount = 0;
     OneVault door{vault, {}, [this] { ++restartCount; return true; }};
@@ -36,13 +37,13 @@ struct StandInHouse {
         while (door.state() == VaultService::State::Looking)
             QCoreApplication::processEvents();
     }
-    /// Past the door.
-    void open()
+    /// Past the door, of an own vault or of a sample.
+    void open(steelyard::seal::VaultNature nature = steelyard::seal::VaultNature::Own)
     {
-        if (door.state() == VaultService::State::Open)
+        if (door.state() == VaultService::State::Open && vault.standing.nature == nature)
             return;
         vault.answer.reset();
-        stand({steelyard::vault::Standing::None, std::nullopt});
+        stand({steelyard::vault::Standing::None, std::nullopt, nature});
         auto code = steelyard::seal::RecoveryCode::generate(sealing::countingRandom());
         door.create({}, *std::move(code));
         while (door.state() == VaultService::State::Working)

@@ -20,7 +20,8 @@ QQuickItem* shown(QQuickItem* root, const QString& name)
 {
     if (!root || !root->isVisible())
         return nullptr;
-    if (root->objectName() == name && root->width() > 0 && root->height() > 0)
+    const bool named = name.endsWith(QLatin1Char('*')) ? root->objectName().startsWith(name.chopped(1)) : root->objectName() == name;
+    if (named && root->width() > 0 && root->height() > 0)
         return root;
     for (QQuickItem* child : root->childItems())
         if (QQuickItem* found = shown(child, name))

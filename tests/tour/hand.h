@@ -13,7 +13,7 @@ class Hand {
 public:
     Hand(QQuickWindow& window, QQmlEngine& engine);
 
-    /// "press NAME", "press NAME/PART", "choose NAME 2" (the third option of a row), "key 62.5" on the keypad.
+    /// "press NAME", "press NAME/PART", "press NAM*" the first that begins so, "choose NAME 2" (the third option of a row), "key 62.5" on the keypad.
     /// "type ENTRY a_few_words" into a field for secrets, "copy words ENTRY" and "copy code ENTRY" what the page shows, "row 1" the second
     /// person of a list, "place 0" the first page of a place.
     /// Names are object names of what shows on the current page. Empty when done, else what was in the way.

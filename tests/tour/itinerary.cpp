@@ -47,6 +47,22 @@ std::vector<Stop> itinerary()
     stopped("stopped-newer", Code::NewerVersionUpdateApp);
     stopped("stopped-empty-file", Code::DatabaseEmptyRestoreBackup);
 
+    const auto example = [&](const char* name, const char* page, const QStringList& deeds) -> Stop& {
+        Stop& made = stop(name, QStringLiteral("1-empty-start"), page, deeds);
+        made.sample = made.everywhere = true;
+        return made;
+    };
+    Stop& exampleDoor = door("example-unlock", Standing::Locked, "UnlockPage");
+    exampleDoor.look->nature = steelyard::seal::VaultNature::Sample;
+    exampleDoor.everywhere = true;
+    example("example-squad", "SquadPage", deeds("place 0"));
+    example("example-athlete-long-name", "AthletePage", deeds("place 0, row 12"));
+    example("example-set-ups", "SetupsPage", deeds("place 0, row 0, press setups"));
+    example("example-set-up", "SetupPage", deeds("place 0, row 3, press setups, press setup:*"));
+    example("example-kit", "ThingsPage", deeds("press hangMore")).everywhere = false;
+    example("example-preferences", "PreferencesPage", deeds("place 0, press preferences")).everywhere = false;
+    example("example-remove", "RemoveSamplePage", deeds("place 0, press preferences, press removeSample"));
+
     squad("squad-empty", "SquadPage", 0, deeds("place 0"));
     squad("squad-of-26", "SquadPage", 26, deeds("place 0")).everywhere = true;
     squad("squad-a-handful", "SquadPage", 26, deeds("place 0, choose letters 1"));

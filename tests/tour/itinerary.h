@@ -18,6 +18,7 @@ struct Stop {
     bool everywhere = false; ///< also in dark, in sun and with the largest text
     int people = 0;          ///< in the squad
     bool lookback = false;   ///< something was put right, measured again, and said differently by two devices
+    bool sample = false;     ///< the sample season's vault, and its people, kit and set-ups
     bool news = false;       ///< the vault opened with something unusual about it
     /// Before the door: how the vault stands, and what it answers to a secret.
     std::optional<steelyard::vault::Look> look = std::nullopt;

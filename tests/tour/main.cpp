@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/sample/keepseason.h"
+#include "mobile/door/samplehouse.h"
 #include "mobile/text/vaulttexts.h"
 #include "mobile/typeface.h"
 #include "tests/mobile/laidout.h"
@@ -74,6 +76,7 @@ public:
     {
         for (const SeasonSetup& setup : m_season)
             m_troubles << setup.faults;
+        m_club = samplehouse::carried(house.today, m_troubles);
     }
 
     /// Every state in the first look, the main one of each page in the others too.
@@ -126,6 +129,19 @@ private:
         findings.keyFileHealed = findings.reserveMissing = true;
         return findings;
     }
+    /// The sample season as the app carries it, in the memory of this house.
+    void keepClub()
+    {
+        using namespace steelyard;
+        const auto today = m_house.today;
+        m_house.book.load({});
+        const auto trouble = sample::keepSeason(m_house.book.keeping(), m_club, {[this](std::chrono::sys_days day) { m_house.today = day; }, [] {}});
+        m_house.today = today;
+        m_house.book.keeping().forget();
+        m_house.book.keeping().setSample(true);
+        if (trouble)
+            m_troubles << QStringLiteral("the sample season is not kept: ") + QString::fromStdString(trouble->what);
+    }
     void put(const Look& look)
     {
         m_house.preferences.setTheme(look.theme);
@@ -140,7 +156,7 @@ private:
         }
         m_house.door.newsRead();
         // the door forgets how far somebody got once the vault has been open
-        m_house.open();
+        m_house.open(stop.sample ? steelyard::seal::VaultNature::Sample : steelyard::seal::VaultNature::Own);
         if (stop.look) {
             m_house.vault.answer.reset();
             if (stop.answer)
@@ -156,6 +172,8 @@ private:
             lookback::lift(m_house.book, "Pin squat");
             lookback::saidTwice(m_house.book);
         }
+        if (stop.sample)
+            keepClub();
         auto* flow = m_window.property("flow").value<QObject*>();
         if (!stop.look)
             QMetaObject::invokeMethod(flow, "go", Q_ARG(int, flow->property("kitPlace").toInt()));
@@ -208,6 +226,7 @@ private:
     StandInHouse& m_house;
     QDir m_folder;
     std::vector<SeasonSetup> m_season;
+    steelyard::sample::Season m_club;
     QSet<QString> m_seen;
     QStringList m_troubles;
     int m_pictures = 0;

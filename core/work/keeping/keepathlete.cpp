@@ -44,6 +44,13 @@ std::optional<Unfit> unfitIn(const Athlete& athlete, const Athlete& before, std:
     return unfitNotes(athlete, before, today);
 }
 
+/// Words are what could name somebody; numbers may be tried out.
+bool wordsDiffer(const Athlete& athlete, const Athlete& before)
+{
+    const bool agreementDiffers = athlete.agreement && (!before.agreement || athlete.agreement->who != before.agreement->who);
+    return athlete.name != before.name || athlete.notes != before.notes || athlete.squad != before.squad || agreementDiffers;
+}
+
 /// Refused where a mark cannot be written.
 std::optional<Unfit> draftMarks(Drafting& drafting, const Athlete& athlete, const Athlete& before, const VaultSettings& typedIn)
 {
@@ -73,6 +80,8 @@ void keepAthlete(SeasonKeeping& keeping, Athlete athlete, const WhenTold& told)
     if (!known && !athlete.id.isNone())
         return told({athlete.id, Unfit::AthleteUnknown, std::nullopt});
     const Athlete before = known ? *known : Athlete{};
+    if (keeping.isSample() && wordsDiffer(athlete, before))
+        return told({athlete.id, Unfit::SampleTakesNobody, std::nullopt});
     if (const auto unfit = unfitIn(athlete, before, keeping.here().day))
         return told({athlete.id, unfit, std::nullopt});
     if (!known)

@@ -28,6 +28,7 @@ enum class Unfit : std::uint8_t {
     SetupUnknown,
     LiftUnknown,
     RecordUnknown,
+    SampleTakesNobody,  ///< a sample is open: no person is added to it, and nothing about a person is written in words
     NothingToUndo,
     ChangedSince,       ///< something newer stands there: undo that first
 };
@@ -75,6 +76,9 @@ public:
 
     [[nodiscard]] const SeasonBook& book() const { return m_book; }
     [[nodiscard]] Here here() const { return m_here(); }
+    /// Whether the vault is a sample, whose passphrase everybody knows: nobody real is to come into it.
+    [[nodiscard]] bool isSample() const { return m_sample; }
+    void setSample(bool sample) { m_sample = sample; }
     [[nodiscard]] RecordId newId() const { return m_newIds(); }
     /// The last deed first.
     [[nodiscard]] const std::deque<DeedDone>& deeds() const { return m_deeds; }
@@ -100,6 +104,7 @@ private:
     NewIds m_newIds;
     std::function<Here()> m_here;
     std::deque<DeedDone> m_deeds;
+    bool m_sample = false;
     Listeners m_listeners;
     std::shared_ptr<char> m_life = std::make_shared<char>();
 };

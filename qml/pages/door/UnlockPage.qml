@@ -19,7 +19,16 @@ DoorSheet {
     foot: [
         PressKey {
             width: parent.width
+            objectName: "openSample"
+            visible: root.vault.sample
+            enabled: root.locked
+            text: qsTr("Open with this passphrase")
+            onClicked: root.vault.unlockSample()
+        },
+        PressKey {
+            width: parent.width
             objectName: "otherWay"
+            visible: !root.vault.sample
             enabled: root.locked
             text: root.byCode ? qsTr("Use the passphrase") : qsTr("Use the recovery code")
             onClicked: root.turn()
@@ -35,6 +44,12 @@ DoorSheet {
     ]
     Component.onCompleted: entry.field.forceActiveFocus()
 
+    Words {
+        width: parent.width
+        objectName: "sampleNote"
+        visible: root.vault.sample
+        text: qsTr("This is a season of Marrow Hill, an invented club. Its passphrase is no secret: %1").arg(root.vault.samplePassphrase)
+    }
     SecretEntry {
         id: entry
         width: parent.width

@@ -10,9 +10,19 @@ import Steelyard.Theme
 Sheet {
     id: root
 
+    property bool sample: false
+    signal removeSampleRequested
+
     heading: qsTr("Preferences")
     under: qsTr("units belong to the vault, the rest to this device")
     back: qsTr("Squad")
+    foot: ThrowKey {
+        Layout.fillWidth: true
+        objectName: "removeSample"
+        visible: root.sample
+        text: qsTr("Remove the example")
+        onClicked: root.removeSampleRequested()
+    }
 
     UnitsChoice {
         id: units

@@ -47,6 +47,7 @@ private Q_SLOTS:
     void waitsForTheGuardian_data();
     void waitsForTheGuardian();
     void loadsNeedNoAgreement();
+    void aSampleTakesNobody();
     void sizesByDate();
     void sizesThatCannotBe();
     void vaultRefusesAndNothingChanges();
@@ -202,6 +203,38 @@ void KeepAthleteTest::waitsForTheGuardian()
     QVERIFY(device.last.kept());
     keepBodySize(device.keeping, device.last.id, massOf(61.5, device.today), device.told());
     QVERIFY(device.last.unfit == unfit);
+}
+
+void KeepAthleteTest::aSampleTakesNobody()
+{
+    Device device;
+    Athlete athlete = named("Ines", std::chrono::year(1999));
+    keepAthlete(device.keeping, athlete, device.told());
+    athlete = *device.book.athlete(device.last.id);
+    device.keeping.setSample(true);
+    keepAthlete(device.keeping, named("Somebody real", std::chrono::year(1999)), device.told());
+    QVERIFY(device.last.unfit == Unfit::SampleTakesNobody);
+    for (std::string Athlete::* const word : {&Athlete::name, &Athlete::squad, &Athlete::notes}) {
+        Athlete other = athlete;
+        other.*word = "Somebody real";
+        keepAthlete(device.keeping, other, device.told());
+        QVERIFY(device.last.unfit == Unfit::SampleTakesNobody);
+    }
+    Athlete agreed = athlete;
+    agreed.agreement = GuardianAgreement{"somebody real", day(2026, 1, 2)};
+    keepAthlete(device.keeping, agreed, device.told());
+    QVERIFY(device.last.unfit == Unfit::SampleTakesNobody);
+    QCOMPARE(device.book.athletes().size(), std::size_t(1));
+    QVERIFY(*device.book.athlete(athlete.id) == athlete);
+    // numbers can be tried out
+    athlete.marks[LiftId{1}] = samples::marks(0.7, 1.2);
+    keepAthlete(device.keeping, athlete, device.told());
+    QVERIFY(device.last.kept());
+    keepBodySize(device.keeping, athlete.id, massOf(61.5, device.today), device.told());
+    QVERIFY(device.last.kept());
+    device.keeping.setSample(false);
+    keepAthlete(device.keeping, named("Bo", std::chrono::year(1999)), device.told());
+    QVERIFY(device.last.kept());
 }
 
 void KeepAthleteTest::loadsNeedNoAgreement()

@@ -15,6 +15,7 @@ public:
     std::string passphrase; ///< what came in last
     int codeCount = 0;
     int lockedCount = 0;
+    int removedCount = 0;
 
     void look(std::function<void(steelyard::vault::Look)> done) override
     {
@@ -35,6 +36,10 @@ public:
         ++codeCount;
         later([this, done] { done(result()); });
     }
+    void removeSample(std::function<void(std::optional<steelyard::vault::Refusal>)> done) override
+    {
+        later([this, done] { ++removedCount; done(answer); });
+    }
     void lock(std::function<void()> done) override
     {
         later([this, done] { ++lockedCount; done(); });
@@ -45,7 +50,9 @@ private:
     {
         if (answer)
             return *answer;
-        return steelyard::vault::Opened{};
+        steelyard::vault::Opened opened;
+        opened.nature = standing.nature;
+        return opened;
     }
     void later(std::function<void()> what) { QTimer::singleShot(0, &m_here, std::move(what)); }
 

@@ -21,5 +21,5 @@ int main(int argc, char* argv[])
     if (!first)
         return 0;
     std::ofstream(argv[1]) << "been here";
-    return platformhost::restart() ? 3 : 4;
+    return platformhost::restart("--leave") ? 3 : 4;
 }

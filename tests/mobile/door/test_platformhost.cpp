@@ -21,14 +21,16 @@ void PlatformHostTest::sameProcessSameArguments()
 {
     const QTemporaryDir folder;
     QProcess program;
-    program.start(m_program, {folder.filePath(QStringLiteral("mark")), QStringLiteral("one two"), QString(), QStringLiteral("ü")});
+    program.start(m_program, {folder.filePath(QStringLiteral("mark")), QStringLiteral("one two"), QString(), QStringLiteral("--leave-it"), QStringLiteral("ü")});
     QVERIFY(program.waitForFinished());
     QCOMPARE(program.exitStatus(), QProcess::NormalExit);
     QCOMPARE(program.exitCode(), 0);
     const QStringList lines = QString::fromUtf8(program.readAllStandardOutput()).split(QLatin1Char('\n'), Qt::SkipEmptyParts);
     QCOMPARE(lines.size(), 2);
     QVERIFY(lines[0].startsWith(QStringLiteral("first ")) && lines[1].startsWith(QStringLiteral("second ")));
-    QCOMPARE(lines[0].mid(6), lines[1].mid(7));
+    // but for what it was told to leave out
+    QCOMPARE(lines[0].mid(6).remove(QStringLiteral(" [--leave-it]")), lines[1].mid(7));
+    QVERIFY(lines[0].contains(QStringLiteral("--leave-it")));
     QVERIFY(lines[1].endsWith(QStringLiteral(" [one two] [] [ü]")));
 }
 

@@ -29,6 +29,10 @@ private Q_SLOTS:
     void aRefusedRestartIsSaid();
     void lockedIsNotLockedAgain();
     void newsWaitsUntilItIsRead();
+    void aSampleOpensByItsOwnPassphrase();
+    void aSampleIsRemovedOnceItIsLocked();
+    void whatStandsInTheWayOfRemovingIsSaid();
+    void anOwnVaultIsNeverRemoved();
 
 private:
     static void type(SecretField& field, std::string_view text);
@@ -207,6 +211,61 @@ void VaultServiceTest::locksAfterTheLastWordAndStartsAnew()
     QTRY_COMPARE(restarts, 1);
     QCOMPARE(fake.lockedCount, 1);
     QCOMPARE(order, QStringList({QStringLiteral("closing 0"), QStringLiteral("restart")}));
+}
+
+void VaultServiceTest::aSampleOpensByItsOwnPassphrase()
+{
+    FakeVault fake;
+    VaultService door(fake, {}, [] { return true; });
+    atTheDoor(door, fake);
+    QVERIFY(!door.isSample());
+    door.unlockSample();
+    QCOMPARE(door.state(), VaultService::State::Locked);
+    fake.standing.nature = seal::VaultNature::Sample;
+    atTheDoor(door, fake);
+    QVERIFY(door.isSample());
+    door.unlockSample();
+    QTRY_COMPARE(door.state(), VaultService::State::Open);
+    QCOMPARE(QString::fromStdString(fake.passphrase), door.samplePassphrase());
+    QVERIFY(door.isSample());
+}
+
+void VaultServiceTest::aSampleIsRemovedOnceItIsLocked()
+{
+    FakeVault fake;
+    QStringList order;
+    VaultService door(fake, {}, [&] { order << QStringLiteral("restart"); return true; });
+    connect(&door, &VaultService::closing, this, [&] { order << QStringLiteral("closing"); });
+    connect(&door, &VaultService::sampleRemoved, this, [&] { order << QStringLiteral("removed %1 %2").arg(fake.lockedCount).arg(fake.removedCount); });
+    fake.standing.nature = seal::VaultNature::Sample;
+    unlocked(door, fake);
+    door.removeSample();
+    QTRY_COMPARE(order, QStringList({QStringLiteral("closing"), QStringLiteral("removed 1 1"), QStringLiteral("restart")}));
+}
+
+void VaultServiceTest::whatStandsInTheWayOfRemovingIsSaid()
+{
+    FakeVault fake;
+    int restarts = 0;
+    VaultService door(fake, {}, [&] { ++restarts; return true; });
+    fake.standing.nature = seal::VaultNature::Sample;
+    unlocked(door, fake);
+    fake.answer = vault::Refusal{vault::Code::FolderReadOnlyChooseOther};
+    door.removeSample();
+    QTRY_COMPARE(door.state(), VaultService::State::Stopped);
+    QVERIFY(!door.head().isEmpty());
+    QCOMPARE(restarts, 0);
+}
+
+void VaultServiceTest::anOwnVaultIsNeverRemoved()
+{
+    FakeVault fake;
+    VaultService door(fake, {}, [] { return true; });
+    unlocked(door, fake);
+    door.removeSample();
+    QTest::qWait(20);
+    QCOMPARE(door.state(), VaultService::State::Open);
+    QCOMPARE(fake.lockedCount + fake.removedCount, 0);
 }
 
 void VaultServiceTest::newsWaitsUntilItIsRead()

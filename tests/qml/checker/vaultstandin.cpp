@@ -46,9 +46,9 @@ void VaultStandIn::open()
     QCoreApplication::processEvents();
 }
 
-void VaultStandIn::stand(vault::Standing standing)
+void VaultStandIn::stand(vault::Standing standing, seal::VaultNature nature)
 {
-    m_fake.standing = {standing, std::nullopt};
+    m_fake.standing = {standing, std::nullopt, nature};
     m_door.look();
     QCoreApplication::processEvents();
 }

@@ -28,6 +28,8 @@ public:
     Q_INVOKABLE void answer(int code);
     Q_INVOKABLE void none() { stand(steelyard::vault::Standing::None); }
     Q_INVOKABLE void locked() { stand(steelyard::vault::Standing::Locked); }
+    /// A sample, locked.
+    Q_INVOKABLE void example() { stand(steelyard::vault::Standing::Locked, steelyard::seal::VaultNature::Sample); }
     Q_INVOKABLE void stopped(int code);
     /// Types a secret that is shown, as a person reads it from the page.
     Q_INVOKABLE void copy(SecretNote* shown, SecretField* into) const;
@@ -35,7 +37,7 @@ public:
     Q_INVOKABLE void open();
 
 private:
-    void stand(steelyard::vault::Standing standing);
+    void stand(steelyard::vault::Standing standing, steelyard::seal::VaultNature nature = steelyard::seal::VaultNature::Own);
 
     FakeVault m_fake;
     int m_restartCount = 0;

@@ -91,6 +91,7 @@ Item {
                     setup: page => testCase.type(testCase.field(page, "entry"), "AAAAAA-AAAAAB-AAA")},
                 {tag: "unlock", component: unlock, before: () => stand.locked(), setup: page => testCase.type(testCase.field(page, "entry"), "a few words")},
                 {tag: "unlock, wrong", component: unlock, before: () => { stand.locked(); testCase.refuse(0) }},
+                {tag: "unlock the example", component: unlock, before: () => stand.example()},
                 {tag: "unlock by code", component: unlock, before: () => stand.locked(), setup: page => { page.turn(); testCase.type(testCase.field(page, "entry"), "abcd") }},
                 {tag: "stopped, in use", component: stopped, before: () => stand.stopped(12)},
                 {tag: "stopped, damaged", component: stopped, before: () => stand.stopped(18)}]
@@ -145,6 +146,19 @@ Item {
         function test_page(row) {
             row.before()
             checker.check({name: row.tag, component: row.component, setup: row.setup})
+        }
+        function test_example_opens_with_the_passphrase_that_is_shown() {
+            stand.example()
+            const page = testCase.createTemporaryObject(unlock, root, {width: 360, height: 720})
+            testCase.waitForRendering(page)
+            testCase.verify(testCase.find(page, "sampleNote").text.endsWith(stand.vault.samplePassphrase))
+            testCase.compare(testCase.find(page, "otherWay"), null)
+            testCase.tap(testCase.target(testCase.find(page, "openSample")))
+            testCase.tryCompare(stand.vault, "state", VaultService.Open)
+            testCase.compare(stand.passphrase, stand.vault.samplePassphrase)
+            stand.locked()
+            testCase.compare(testCase.find(page, "sampleNote"), null)
+            testCase.compare(testCase.find(page, "openSample"), null)
         }
         function test_made_by_typing_everything_back() {
             stand.none()

@@ -59,6 +59,14 @@ Item {
         NewsPage { vault: TheVault }
     }
     Component {
+        id: preferences
+        PreferencesPage { sample: true }
+    }
+    Component {
+        id: removeSample
+        RemoveSamplePage { vault: TheVault }
+    }
+    Component {
         id: deeds
         DeedsPage { view: DeedsView { book: TheBook } }
     }
@@ -127,6 +135,8 @@ Item {
                 {tag: "her marks, changed", component: marks, before: () => { testCase.person(3, 0); deskWork.take(theEditor.athleteId, 14) }},
                 {tag: "set-up, for her", component: setup, before: () => { testCase.person(3, 0); deskWork.take(theEditor.athleteId, 1) }},
                 {tag: "chain of a venue", component: chain, before: () => { testCase.kitKept(); deskWork.keepVenue("Marrow Hill hall"); deskWork.venue = 0 }},
+                {tag: "preferences of the example", component: preferences, before: () => {}},
+                {tag: "remove the example", component: removeSample, before: () => {}},
                 {tag: "venue", component: venue, before: () => testCase.person(0, -1)},
                 {tag: "kit of a venue", component: things, before: () => testCase.kept()}]
         }
