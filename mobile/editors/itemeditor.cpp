@@ -76,6 +76,16 @@ void ItemEditor::setVenue(int index)
     setItem(now);
 }
 
+void ItemEditor::measureAnew()
+{
+    KitItem now = item();
+    if (makesChains())
+        now.measurement = ChainMeasurement{};
+    else
+        now.measurement = BandMeasurement{};
+    setItem(now);
+}
+
 bool ItemEditor::isDrafted() const
 {
     return ready() && desk().draft(m_id, makesChains());
