@@ -132,6 +132,5 @@ StepSheet {
         guide: root.steps
         brief: root.begins
         onFormRequested: root.formRequested()
-        onLaterRequested: root.done()
     }
 }

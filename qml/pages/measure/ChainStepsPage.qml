@@ -73,6 +73,5 @@ StepSheet {
         guide: root.steps
         brief: root.begins
         onFormRequested: root.formRequested()
-        onLaterRequested: root.done()
     }
 }

@@ -14,7 +14,6 @@ Item {
     /** At the beginning: only the ways elsewhere. */
     property bool brief: false
     signal formRequested
-    signal laterRequested
 
     implicitWidth: Theme.touchMain
     implicitHeight: column.implicitHeight
@@ -68,30 +67,6 @@ Item {
             text: qsTr("All numbers on one page")
             size: Theme.key
             onClicked: root.formRequested()
-        }
-        PressKey {
-            Layout.fillWidth: true
-            objectName: visible ? "later" : ""
-            visible: !root.brief
-            text: qsTr("Later")
-            fact: qsTr("what is keyed waits")
-            factSize: Theme.note
-            size: Theme.key
-            onClicked: root.laterRequested()
-        }
-        ThrowKey {
-            Layout.fillWidth: true
-            Layout.topMargin: Theme.safeApart - Theme.block
-            // as far from the key that keeps
-            Layout.bottomMargin: Theme.indent
-            objectName: "throw"
-            visible: root.guide.form.drafted
-            text: root.guide.form.itemId === "" ? qsTr("Throw away") : qsTr("Stay with the last measurement")
-            size: Theme.key
-            onClicked: {
-                root.guide.form.throwDraft()
-                root.laterRequested()
-            }
         }
     }
 }

@@ -79,6 +79,34 @@ Sheet {
         head: root.guide.form.book ? root.guide.form.book.head : ""
         body: root.guide.form.book ? root.guide.form.book.body : ""
     }
+    // far from the key that keeps, which stands beside the page where a phone lies on its side
+    KeyRow {
+        Layout.fillWidth: true
+        Layout.leftMargin: Theme.low ? Theme.apart : 0
+        Layout.rightMargin: Theme.low ? Theme.apart : 0
+        visible: root.ends || root.begins && root.guide.form.drafted
+        PressKey {
+            objectName: visible ? "later" : ""
+            visible: root.ends
+            least: Theme.touchFloor
+            text: qsTr("Later")
+            about: qsTr("what is keyed waits")
+            size: Theme.key
+            onClicked: root.done()
+        }
+        ThrowKey {
+            objectName: "throw"
+            visible: root.guide.form.drafted
+            least: Theme.touchFloor
+            text: qsTr("Throw away")
+            about: root.guide.form.itemId === "" ? "" : qsTr("the last measurement stays")
+            size: Theme.key
+            onClicked: {
+                root.guide.form.throwDraft()
+                root.done()
+            }
+        }
+    }
     Pair {
         id: pair
         Layout.fillWidth: true
