@@ -4,6 +4,7 @@ import QtQuick
 import QtQuick.Controls.Basic
 import Steelyard.Model
 import Steelyard.Pages.Kit
+import Steelyard.Pages.Measure
 
 /** The pages of set-up and kit, and where each leads. */
 QtObject {
@@ -89,6 +90,28 @@ QtObject {
             onMeasurementsRequested: root.measurementsRequested(band.editor.itemId)
         }
     }
+    readonly property Component chainSteps: Component {
+        ChainStepsPage {
+            id: chainSteps
+            property string itemId: ""
+            steps: ChainGuide {
+                form: ChainEditor { desk: TheDesk; book: TheBook; venueId: root.work.venueId; itemId: chainSteps.itemId }
+            }
+            onDone: root.stack.back()
+            onFormRequested: root.stack.instead(root.chain, {itemId: chainSteps.itemId})
+        }
+    }
+    readonly property Component bandSteps: Component {
+        BandStepsPage {
+            id: bandSteps
+            property string itemId: ""
+            steps: BandGuide {
+                form: BandEditor { desk: TheDesk; book: TheBook; venueId: root.work.venueId; itemId: bandSteps.itemId }
+            }
+            onDone: root.stack.back()
+            onFormRequested: root.stack.instead(root.band, {itemId: bandSteps.itemId})
+        }
+    }
     signal marksRequested()
     signal measurementsRequested(string itemId)
 
@@ -98,6 +121,6 @@ QtObject {
             root.stack.show(root.hanging, {row: row})
     }
     function measure(itemId: string, chain: bool) {
-        root.stack.show(chain ? root.chain : root.band, {itemId: itemId})
+        root.stack.show(chain ? root.chainSteps : root.bandSteps, {itemId: itemId})
     }
 }

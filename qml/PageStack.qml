@@ -41,6 +41,10 @@ StackView {
     function show(page: Component, values: var) {
         root.push(page, values ?? {})
     }
+    /** Another page in place of this one. */
+    function instead(page: Component, values: var) {
+        root.replace(page, values ?? {})
+    }
     function key(editor: FieldEditor, field: string) {
         root.push(keypadPage, {editor: editor, field: field})
     }

@@ -178,12 +178,21 @@ QString BandEditor::oddText() const
                    : tr("Hanging %1 lies %2 under the line of the others").arg(which, say::inMassUnit(say::fixed(-off, 1)));
 }
 
-QString BandEditor::addHanging()
+QString BandEditor::addHanging(bool unloading)
 {
     BandMeasurement m = measurement();
-    m.hangings.push_back({});
+    m.hangings.emplace_back().unloading = unloading;
     setMeasurement(m);
     return massKey + QString::number(m.hangings.size() - 1);
+}
+
+void BandEditor::setUnloading(int row, bool unloading)
+{
+    BandMeasurement m = measurement();
+    if (row < 0 || row >= static_cast<int>(m.hangings.size()))
+        return;
+    m.hangings[static_cast<std::size_t>(row)].unloading = unloading;
+    setMeasurement(m);
 }
 
 void BandEditor::setLeftOut(int row, bool leftOut)
@@ -213,7 +222,7 @@ void BandEditor::refresh()
         for (std::size_t i = 0; i < m.hangings.size(); ++i) {
             const BandHanging& h = m.hangings[i];
             const bool isOdd = odd && odd->index == i;
-            const QString note = h.leftOut ? tr("left out") : isOdd ? tr("odd") : QString();
+            const QString note = h.leftOut ? tr("left out") : isOdd ? tr("odd") : h.unloading ? tr("on the way back") : QString();
             rows.push_back({h.mass ? say::inMassUnit(say::entered(*h.mass)) : tr("mass"), h.length ? say::inLengthUnit(say::entered(*h.length)) : tr("length"), note, isOdd, h.leftOut});
         }
         m_hangings.setRows(std::move(rows));

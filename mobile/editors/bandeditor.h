@@ -40,6 +40,7 @@ class BandEditor : public ItemEditor {
 public:
     using ItemEditor::ItemEditor;
 
+    [[nodiscard]] steelyard::BandMeasurement measurement() const;
     [[nodiscard]] std::vector<FieldSpec> specs() const override;
     KeepOutcome keepNumber(const QString& key, const KeyedFigure& keyed) override;
     [[nodiscard]] bool isMeasured() const override;
@@ -54,7 +55,9 @@ public:
     [[nodiscard]] QString modelText() const;
     [[nodiscard]] QString oddText() const;
     /// A hanging more; the key of its mass.
-    Q_INVOKABLE QString addHanging();
+    Q_INVOKABLE QString addHanging(bool unloading = false);
+    /// Read while the load comes off again, apart from the others.
+    void setUnloading(int row, bool unloading);
     Q_INVOKABLE void setLeftOut(int row, bool leftOut);
     Q_INVOKABLE void removeHanging(int row);
 
@@ -64,7 +67,6 @@ protected:
     [[nodiscard]] QString ownName(const steelyard::KitItem& item) const override;
 
 private:
-    [[nodiscard]] steelyard::BandMeasurement measurement() const;
     void setMeasurement(const steelyard::BandMeasurement& measurement);
 
     RowList<HangingRow> m_hangings;

@@ -13,6 +13,7 @@ class ChainEditor : public ItemEditor {
 public:
     using ItemEditor::ItemEditor;
 
+    [[nodiscard]] steelyard::ChainMeasurement measurement() const;
     [[nodiscard]] std::vector<FieldSpec> specs() const override;
     KeepOutcome keepNumber(const QString& key, const KeyedFigure& keyed) override;
     [[nodiscard]] bool isMeasured() const override;
@@ -26,7 +27,4 @@ public:
 protected:
     [[nodiscard]] bool makesChains() const override { return true; }
     [[nodiscard]] QString ownName(const steelyard::KitItem& item) const override;
-
-private:
-    [[nodiscard]] steelyard::ChainMeasurement measurement() const;
 };

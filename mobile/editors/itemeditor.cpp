@@ -162,6 +162,16 @@ void ItemEditor::moveTo(int venue)
     setItem(now);
 }
 
+void ItemEditor::measureAnew()
+{
+    KitItem now = item();
+    if (makesChains())
+        now.measurement = ChainMeasurement{};
+    else
+        now.measurement = BandMeasurement{};
+    setItem(now);
+}
+
 bool ItemEditor::isDrafted() const
 {
     return ready() && (desk().draft(draftId(), makesChains()) || (isRighting() && m_book && m_book->draft(dayKey())));

@@ -69,6 +69,10 @@ public:
     [[nodiscard]] virtual bool isMeasured() const = 0;
     [[nodiscard]] virtual QString answer() const = 0;
     [[nodiscard]] virtual QString trouble() const = 0;
+    /// What the form says it measures now.
+    [[nodiscard]] steelyard::Measured measured() const { return item().measurement; }
+    /// Leaves name and number as they are and empties the rest, for whoever measures it again.
+    void measureAnew();
     /// Entries that are not kept yet.
     [[nodiscard]] bool isDrafted() const;
     /// Puts the item into the kit as it stands; its id, empty when it cannot be kept.

@@ -47,6 +47,11 @@ QString NumberPad::text() const
     return shown.replace(QLatin1Char('.'), QLocale().decimalPoint());
 }
 
+QString NumberPad::standing() const
+{
+    return m_spec.shown ? say::plain(*m_spec.shown, m_spec.limits.decimalCount) : QString();
+}
+
 QString NumberPad::hint() const
 {
     if (m_spec.shown) {

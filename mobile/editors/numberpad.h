@@ -12,6 +12,7 @@ class NumberPad : public QObject {
     Q_PROPERTY(QString subject READ subject NOTIFY targetChanged FINAL)
     Q_PROPERTY(QString unit READ unit NOTIFY targetChanged FINAL)
     Q_PROPERTY(QString text READ text NOTIFY keyed FINAL)
+    Q_PROPERTY(QString standing READ standing NOTIFY targetChanged FINAL)
     Q_PROPERTY(QString hint READ hint NOTIFY keyed FINAL)
     Q_PROPERTY(QString refusal READ refusal NOTIFY keyed FINAL)
     Q_PROPERTY(QString keepFact READ keepFact NOTIFY keyed FINAL)
@@ -29,6 +30,8 @@ public:
     [[nodiscard]] QString subject() const;
     [[nodiscard]] QString unit() const { return m_spec.unit; }
     [[nodiscard]] QString text() const;
+    /// The number that stands there already; empty where none does.
+    [[nodiscard]] QString standing() const;
     [[nodiscard]] QString hint() const;
     [[nodiscard]] QString refusal() const { return m_refusal; }
     [[nodiscard]] QString keepFact() const;

@@ -123,17 +123,37 @@ std::vector<Stop> itinerary()
 
     stop("kit-empty", empty, "ThingsPage", deeds("press hangMore"));
     stop("kit", tall, "ThingsPage", deeds("press hangMore")).everywhere = true;
-    stop("kit-with-a-chain-begun", tall, "ThingsPage", deeds("press hangMore, press newChain, press field:length, key 200, press mainAction, press back, press back"));
+    stop("kit-with-a-chain-begun", tall, "ThingsPage", deeds("press hangMore, press newChain, press byWeight, key 200, press mainAction, press later"));
 
-    stop("chain-new", empty, "ChainPage", deeds("press hangMore, press newChain"));
-    stop("chain-weighed", tall, "ChainPage", deeds("press hangMore, press item:1/measure")).everywhere = true;
-    stop("chain-gauged", low, "ChainPage", deeds("press hangMore, press item:1/measure"));
+    stop("chain-new", empty, "ChainPage", deeds("press hangMore, press newChain, press form"));
+    stop("chain-weighed", tall, "ChainPage", deeds("press hangMore, press item:1/measure, press form")).everywhere = true;
+    stop("chain-gauged", low, "ChainPage", deeds("press hangMore, press item:1/measure, press form"));
 
-    stop("band-new", empty, "BandPage", deeds("press hangMore, press newBand"));
-    stop("band-of-three-hangings", past, "BandPage", deeds("press hangMore, press item:1/measure"));
-    stop("band-with-its-fit", tall, "BandPage", deeds("press hangMore, press item:2/measure"));
-    stop("band-with-an-odd-hanging", tall, "BandPage", deeds("press hangMore, press item:3/measure")).everywhere = true;
-    stop("band-odd-hanging-left-out", tall, "BandPage", deeds("press hangMore, press item:3/measure, press hanging:4/leaveOut"));
+    stop("band-new", empty, "BandPage", deeds("press hangMore, press newBand, press form"));
+    stop("band-of-three-hangings", past, "BandPage", deeds("press hangMore, press item:1/measure, press form"));
+    stop("band-with-its-fit", tall, "BandPage", deeds("press hangMore, press item:2/measure, press form"));
+    stop("band-with-an-odd-hanging", tall, "BandPage", deeds("press hangMore, press item:3/measure, press form")).everywhere = true;
+    stop("band-odd-hanging-left-out", tall, "BandPage", deeds("press hangMore, press item:3/measure, press form, press hanging:4/leaveOut"));
+
+    stop("chain-step-how", tall, "ChainStepsPage", deeds("press hangMore, press newChain")).everywhere = true;
+    stop("chain-step-length", tall, "ChainStepsPage", deeds("press hangMore, press newChain, press byWeight, key 180")).everywhere = true;
+    stop("chain-step-mass", tall, "ChainStepsPage", deeds("press hangMore, press newChain, press byWeight, key 180, press mainAction"));
+    stop("chain-step-scale", tall, "ChainStepsPage", deeds("press hangMore, press newChain, press byWeight, key 180, press mainAction, key 10.3, press mainAction"));
+    stop("chain-step-back", tall, "ChainStepsPage", deeds("press hangMore, press newChain, press byWeight, key 180, press mainAction, press back"));
+    stop("chain-step-result", tall, "ChainStepsPage", deeds("press hangMore, press newChain, press byWeight, key 180, press mainAction, key 10.3, press mainAction, key 0.1, press mainAction")).everywhere = true;
+    stop("chain-step-wire", tall, "ChainStepsPage", deeds("press hangMore, press newChain, press byLink, key 180, press mainAction"));
+    stop("chain-step-pitch", tall, "ChainStepsPage", deeds("press hangMore, press newChain, press byLink, key 180, press mainAction, key 16, press mainAction"));
+    stop("chain-step-long-link", tall, "ChainStepsPage", deeds("press hangMore, press newChain, press byLink, key 180, press mainAction, key 16, press mainAction, key 56, press mainAction"));
+    stop("chain-step-drift", tall, "ChainStepsPage", deeds("press hangMore, press item:1/measure, press byWeight, key 120, press mainAction, key 6, press mainAction, key 0.05, press mainAction"));
+    stop("band-step-caution", tall, "BandStepsPage", deeds("press hangMore, press newBand")).everywhere = true;
+    stop("band-step-rest", tall, "BandStepsPage", deeds("press hangMore, press newBand, press caution/accept"));
+    stop("band-step-first-mass", tall, "BandStepsPage", deeds("press hangMore, press newBand, press caution/accept, key 50, press mainAction")).everywhere = true;
+    stop("band-step-length", tall, "BandStepsPage", deeds("press hangMore, press newBand, press caution/accept, key 50, press mainAction, key 5, press mainAction, key 62.5"));
+    const QString three = QStringLiteral("press hangMore, press newBand, press caution/accept, key 50, press mainAction, key 5, press mainAction, key 62.5, press mainAction, "
+                                         "key 10, press mainAction, key 76, press mainAction, key 14, press mainAction, key 92, press mainAction");
+    stop("band-step-where-next", tall, "BandStepsPage", deeds(qPrintable(three))).everywhere = true;
+    stop("band-step-result", tall, "BandStepsPage", deeds(qPrintable(three + QStringLiteral(", press enough")))).everywhere = true;
+    stop("band-step-way-back", tall, "BandStepsPage", deeds(qPrintable(three + QStringLiteral(", press enough, press comeOff"))));
 
     stop("hangs-chain", tall, "HangPage", deeds("press hung:0")).everywhere = true;
     stop("hangs-chain-bunched", tall, "HangPage", deeds("press hung:0, choose way 2"));
@@ -148,7 +168,7 @@ std::vector<Stop> itinerary()
     stop("keypad-offers", tall, "KeypadPage", deeds("press load/stepType, key 108.4, press mainAction")).everywhere = true;
     stop("keypad-out-of-range", tall, "KeypadPage", deeds("press marks, press field:top, key 350, press mainAction"));
     stop("keypad-may-be-left-out", tall, "KeypadPage", deeds("press marks, press field:rack"));
-    stop("keypad-hanging", tall, "KeypadPage", deeds("press hangMore, press item:2/measure, press addHanging, key 14"));
+    stop("keypad-hanging", tall, "KeypadPage", deeds("press hangMore, press item:2/measure, press form, press addHanging, key 14"));
 
     stop("preferences", tall, "PreferencesPage", deeds("place 0, press preferences")).everywhere = true;
     const auto pounds = [&](const char* name, const QString& season, const char* page, const char* then) -> Stop& {

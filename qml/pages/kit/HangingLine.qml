@@ -54,7 +54,7 @@ Column {
     }
     RowLayout {
         width: root.width
-        visible: root.odd || root.leftOut
+        visible: root.note !== ""
         spacing: Theme.apart
         Words {
             Layout.fillWidth: true
@@ -64,6 +64,7 @@ Column {
         }
         PressKey {
             objectName: "leaveOut"
+            visible: root.odd || root.leftOut
             tight: true
             text: root.leftOut ? qsTr("Take in again") : qsTr("Leave out")
             size: Theme.key

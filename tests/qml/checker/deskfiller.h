@@ -34,10 +34,11 @@ public:
     Q_INVOKABLE void measuredAgain(BookService* book) const;
     /// A vault that opened with everything unusual about it that can be.
     Q_INVOKABLE void news(VaultService* vault) const;
+    /// The id of the thing of that place in the order of names.
+    Q_INVOKABLE QString itemId(BookService* book, int place) const;
     /// The id of the person of that place in the order of names.
     Q_INVOKABLE QString athleteId(BookService* book, int place) const;
     Q_INVOKABLE QString liftId(BookService* book, int place) const;
     /// A lift of the coach's own.
     Q_INVOKABLE void lift(BookService* book, const QString& name) const;
-    Q_INVOKABLE QString itemId(BookService* book, int place) const;
 };

@@ -93,12 +93,17 @@ Item {
         function test_a_half_measured_chain_waits() {
             testCase.press("hangMore")
             testCase.press("newChain")
+            testCase.press("form")
             testCase.press("field:length")
             testCase.keyIn("150")
             testCase.press("back")
             testCase.press("back")
             testCase.verify(testCase.part("newChain").fact.length > 0, "the list says that one was begun")
             testCase.press("newChain")
+            testCase.press("back")
+            testCase.compare(testCase.part("keyNumber").text, "150")
+            testCase.press("back")
+            testCase.press("form")
             testCase.compare(testCase.part("field:length").value, "150")
             testCase.verify(!testCase.part("mainAction").enabled, "nothing to keep yet")
             testCase.press("throw")
@@ -107,6 +112,7 @@ Item {
         function test_a_thing_out_of_the_kit_is_off_the_bar_and_its_entries_wait() {
             testCase.press("hangMore")
             testCase.press("measure", testCase.part("item:3"))
+            testCase.press("form")
             testCase.press("throw")
             testCase.verify(testCase.part("newChain").fact.length > 0)
             testCase.press("back")
@@ -115,6 +121,7 @@ Item {
         function test_a_measured_thing_again_from_the_bar() {
             testCase.press("hung:0")
             testCase.press("measureAgain")
+            testCase.press("form")
             testCase.press("field:length")
             testCase.keyIn("80")
             testCase.press("mainAction")
@@ -143,6 +150,7 @@ Item {
         function test_an_odd_hanging_is_left_out_and_taken_in_again() {
             testCase.press("hangMore")
             testCase.press("measure", testCase.part("item:1"))
+            testCase.press("form")
             testCase.part("odd")
             const before = testCase.part("answer").text
             testCase.press("leaveOut", testCase.part("hanging:3"))

@@ -5,6 +5,7 @@ import QtTest
 import Steelyard.Checker
 import Steelyard.Model
 import Steelyard.Pages.Kit
+import Steelyard.Pages.Measure
 import Steelyard.Pages.Squad
 import Steelyard.Theme
 
@@ -68,11 +69,23 @@ Item {
     }
     Component {
         id: chainPage
-        ChainPage { editor: ChainEditor { desk: TheDesk; itemId: "1".padStart(32, "0") } }
+        ChainPage { editor: ChainEditor { desk: TheDesk; itemId: TheDeskFiller.itemId(TheBook, 2) } }
     }
     Component {
         id: bandPage
-        BandPage { editor: BandEditor { desk: TheDesk; itemId: "2".padStart(32, "0") } }
+        BandPage { editor: BandEditor { desk: TheDesk; itemId: TheDeskFiller.itemId(TheBook, 0) } }
+    }
+    Component {
+        id: chainSteps
+        ChainStepsPage { steps: ChainGuide { form: ChainEditor { desk: TheDesk; book: TheBook } } }
+    }
+    Component {
+        id: chainStepsAgain
+        ChainStepsPage { steps: ChainGuide { form: ChainEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 2) } } }
+    }
+    Component {
+        id: bandSteps
+        BandStepsPage { steps: BandGuide { form: BandEditor { desk: TheDesk; book: TheBook } } }
     }
     Component {
         id: keypadPage
@@ -89,6 +102,25 @@ Item {
         function press(page: KeypadPage, keys: string) {
             for (const key of keys)
                 page.pad.press(key)
+        }
+        /** From the beginning: keys each number in its step; "" goes on from the first page, "weigh" and "gauge" too. */
+        function step(page: Item, numbers: var) {
+            page.steps.form.throwDraft()
+            page.steps.resume()
+            testCase.stepOn(page, numbers)
+        }
+        function stepOn(page: Item, numbers: var) {
+            for (const number of numbers) {
+                if (number === "")
+                    page.steps.next()
+                else if (number === "weigh" || number === "gauge")
+                    page.steps.choose(number === "gauge")
+                else {
+                    for (const key of number)
+                        page.pad.press(key)
+                    page.goOn()
+                }
+            }
         }
         function test_page_data() {
             return [{tag: "set-up, empty", component: setupPage, full: false},
@@ -108,6 +140,21 @@ Item {
                 {tag: "chain, gauged", component: chainPage, full: true},
                 {tag: "band, empty", component: newBand, full: false},
                 {tag: "band, odd hanging", component: bandPage, full: true},
+                {tag: "chain steps, how", component: chainSteps, full: false, setup: page => testCase.step(page, [])},
+                {tag: "chain steps, length", component: chainSteps, full: false, setup: page => testCase.step(page, ["weigh"])},
+                {tag: "chain steps, mass refused", component: chainSteps, full: false, setup: page => testCase.step(page, ["weigh", "180", "1..2"])},
+                {tag: "chain steps, long link", component: chainSteps, full: false, setup: page => testCase.step(page, ["gauge", "180", "16", "56"])},
+                {tag: "chain steps, result", component: chainSteps, full: false, setup: page => testCase.step(page, ["gauge", "180", "16", "56", "20"])},
+                {tag: "chain steps, drift", component: chainStepsAgain, full: true, setup: page => testCase.step(page, ["weigh", "70", "5", "0.1"])},
+                {tag: "band steps, caution", component: bandSteps, full: false, setup: page => testCase.step(page, [])},
+                {tag: "band steps, rest", component: bandSteps, full: false, setup: page => testCase.step(page, [""])},
+                {tag: "band steps, first mass", component: bandSteps, full: false, setup: page => testCase.step(page, ["", "50"])},
+                {tag: "band steps, length", component: bandSteps, full: false, setup: page => testCase.step(page, ["", "50", "5"])},
+                {tag: "band steps, where next", component: bandSteps, full: false, setup: page => testCase.step(page, ["", "50", "5", "62", "10", "76", "14", "90"])},
+                {tag: "band steps, odd", component: bandSteps, full: false,
+                    setup: page => { testCase.step(page, ["", "52", "2.5", "68.4", "5", "82.9", "7.5", "97.8", "10", "117", "12.5", "124", "15", "137.4"]); page.steps.enough() }},
+                {tag: "band steps, coming off", component: bandSteps, full: false,
+                    setup: page => { testCase.step(page, ["", "50", "5", "62", "10", "76", "14", "90"]); page.steps.more(true); testCase.stepOn(page, ["10", "78", "5", "64"]); page.steps.enough() }},
                 {tag: "keypad", component: keypadPage, full: true, setup: page => testCase.press(page, "108.5")},
                 {tag: "keypad, offers", component: keypadPage, full: true, setup: page => { testCase.press(page, "108.5"); page.pad.keep() }},
                 {tag: "keypad, refusal", component: keypadPage, full: true, setup: page => testCase.press(page, "1234")}]

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/work/measuring/bandlengths.h"
+#include "core/work/measuring/comparing.h"
+#include "core/work/measuring/guiding.h"
+
+#include <QString>
+
+/** Sentences of measuring on site. */
+namespace measuretexts {
+
+/// "Since 12 Sep it pulls 3 % less at 104 cm: more than noise."
+[[nodiscard]] QString drift(const steelyard::Compared& both, const steelyard::MeasurementRecord& last, std::chrono::sys_days today);
+/// "Go for about 78 cm", and why, with about what to hang.
+[[nodiscard]] QString goFor(const steelyard::LengthAdvice& advice);
+[[nodiscard]] QString whyThere(const steelyard::LengthAdvice& advice, const steelyard::BandMeasurement& measurement);
+[[nodiscard]] QString wayBack(const steelyard::WayBack& back);
+[[nodiscard]] QString gain(steelyard::ChainGain gain);
+/// A length as it is aimed for: to the whole unit.
+[[nodiscard]] QString aboutLength(steelyard::Length length);
+[[nodiscard]] QString aboutMass(steelyard::Mass mass);
+[[nodiscard]] QString percent(double share);
+
+}

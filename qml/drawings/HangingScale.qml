@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import Steelyard.Theme
+
+/** A hanging scale on its hook, with what hangs below it; its display stands out where its reading is asked for. */
+Item {
+    id: root
+
+    property bool asked: false
+    default property alias load: place.data
+
+    Accessible.ignored: true
+
+    Rectangle {
+        anchors.horizontalCenter: parent.horizontalCenter
+        width: 4 * Theme.indent
+        height: Theme.bar
+        color: Theme.role.ink
+    }
+    Rectangle {
+        anchors.horizontalCenter: parent.horizontalCenter
+        width: Theme.rule
+        height: box.y
+        color: Theme.role.ink
+    }
+    Rectangle {
+        id: box
+        y: Theme.indent
+        anchors.horizontalCenter: parent.horizontalCenter
+        width: 3 * Theme.indent
+        height: 2 * Theme.indent
+        color: Theme.role.wash
+        radius: Theme.corner
+        border { width: Theme.rule; color: Theme.role.ink }
+
+        Rectangle {
+            anchors.centerIn: parent
+            width: 2 * Theme.indent
+            height: Theme.inset
+            color: Theme.role.paper
+            border { width: root.asked ? Theme.ring : Theme.hair; color: root.asked ? Theme.role.accent : Theme.role.ink }
+        }
+    }
+    Item {
+        id: place
+        anchors { left: parent.left; right: parent.right; top: box.bottom; bottom: parent.bottom }
+    }
+}

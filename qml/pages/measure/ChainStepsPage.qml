@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtQuick.Layouts
+import Steelyard.Controls
+import Steelyard.Drawings
+import Steelyard.Keys
+import Steelyard.Model
+import Steelyard.Theme
+
+/** A chain measured in short steps, by the scale or by one link. */
+StepSheet {
+    id: root
+
+    required property ChainGuide steps
+    readonly property ChainEditor chain: root.steps.form as ChainEditor
+    signal formRequested
+
+    guide: root.steps
+    notes: [
+        Words {
+            Layout.fillWidth: true
+            objectName: "how"
+            visible: root.asks && text !== ""
+            text: root.steps.how
+            quiet: true
+        },
+        ChainMeasured {
+            Layout.fillWidth: true
+            Layout.preferredHeight: Theme.wide ? Theme.pictureHeight : Theme.touchMain + Theme.indent
+            objectName: "drawing"
+            visible: root.asks
+            part: root.steps.part
+            sentence: root.steps.heading
+        }
+    ]
+
+    Words {
+        Layout.fillWidth: true
+        visible: root.begins
+        text: qsTr("A chain weighs what hangs of it, so a metre is what counts. Weighing is surer: gauged is within 6 %.")
+    }
+    PressKey {
+        Layout.fillWidth: true
+        objectName: "byWeight"
+        visible: root.begins
+        least: Theme.touchMain
+        outlined: true
+        text: qsTr("Weigh it")
+        fact: qsTr("scale and tape")
+        factSize: Theme.note
+        onClicked: root.steps.choose(false)
+    }
+    PressKey {
+        Layout.fillWidth: true
+        objectName: "byLink"
+        visible: root.begins
+        least: Theme.touchMain
+        outlined: true
+        text: qsTr("Gauge one link")
+        fact: qsTr("caliper and tape")
+        factSize: Theme.note
+        onClicked: root.steps.choose(true)
+    }
+    Words {
+        Layout.fillWidth: true
+        objectName: "link"
+        visible: root.ends && text !== ""
+        text: root.chain.linkText
+    }
+    ItemEnd {
+        Layout.fillWidth: true
+        visible: !root.asks
+        guide: root.steps
+        brief: root.begins
+        onFormRequested: root.formRequested()
+    }
+}

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtQuick.Layouts
+import Steelyard.Controls
+import Steelyard.Keys
+import Steelyard.Model
+import Steelyard.Theme
+
+/** The end of a measurement: what changed since the last one, what would make it better, how many there are, its name. */
+Item {
+    id: root
+
+    required property MeasureGuide guide
+    /** At the beginning: only the ways elsewhere. */
+    property bool brief: false
+    signal formRequested
+
+    implicitWidth: Theme.touchMain
+    implicitHeight: column.implicitHeight
+
+    ColumnLayout {
+        id: column
+        width: root.width
+        height: implicitHeight
+        spacing: Theme.block
+
+        Words {
+            Layout.fillWidth: true
+            objectName: "drift"
+            visible: !root.brief && text !== ""
+            text: root.guide.drift
+            strong: true
+        }
+        Words {
+            Layout.fillWidth: true
+            objectName: "gain"
+            visible: !root.brief && text !== ""
+            text: root.guide.gain
+        }
+        Words {
+            Layout.fillWidth: true
+            objectName: "wrong"
+            visible: !root.brief && text !== ""
+            text: root.guide.form.trouble
+        }
+        ChoiceRow {
+            Layout.fillWidth: true
+            objectName: "pair"
+            visible: !root.brief
+            label: qsTr("There")
+            options: [qsTr("are two alike"), qsTr("is one")]
+            current: root.guide.form.pair ? 0 : 1
+            onChosen: index => root.guide.form.pair = index === 0
+        }
+        NameField {
+            Layout.fillWidth: true
+            objectName: "name"
+            visible: !root.brief
+            label: qsTr("Name, if you give it one")
+            text: root.guide.form.name
+            maximumLength: 30
+            onEdited: text => root.guide.form.name = text
+        }
+        PressKey {
+            Layout.fillWidth: true
+            objectName: "form"
+            text: qsTr("All numbers on one page")
+            size: Theme.key
+            onClicked: root.formRequested()
+        }
+    }
+}
