@@ -18,7 +18,7 @@ using namespace steelyard;
 namespace {
 
 // numbers of this form's draft: 0 says the version, 1 holds what is measured in the journal's own form, with the digits as they were typed
-enum Key { Version, Measured, Day };
+enum Key { Version, Sizes, Day };
 constexpr int version = 1;
 
 journal::ByteBuffer bytesOf(const QByteArray& bytes)
@@ -100,7 +100,7 @@ std::optional<SizeEditor::Form> SizeEditor::form() const
     const auto bytes = kept ? m_book->draft(draftKey()) : std::nullopt;
     const QCborMap map = bytes ? QCborValue::fromCbor(*bytes).toMap() : QCborMap();
     const auto day = TypedDay::in(map.value(Day).toByteArray());
-    const auto typed = bodySizeIn(bytesOf(map.value(Measured).toByteArray()));
+    const auto typed = bodySizeIn(bytesOf(map.value(Sizes).toByteArray()));
     if (map.value(Version).toInteger() != version || !day || !typed)
         return kept;
     return Form{typed->mass, typed->height, *day};
@@ -115,7 +115,7 @@ void SizeEditor::setForm(const Form& form)
         m_book->throwDraft(draftKey());
     } else if (content) {
         const QByteArray measured(reinterpret_cast<const char*>(content->data()), static_cast<qsizetype>(content->size()));
-        m_book->setDraft(draftKey(), QCborMap{{Version, version}, {Measured, measured}, {Day, form.day.bytes()}}.toCborValue().toCbor());
+        m_book->setDraft(draftKey(), QCborMap{{Version, version}, {Sizes, measured}, {Day, form.day.bytes()}}.toCborValue().toCbor());
     }
     m_book->hush();
     refresh();

@@ -373,7 +373,7 @@ void UnitsTest::differsOnlyInWhatIsKept()
     DeskWork work;
     work.setDesk(&m_house->desk);
     work.setBook(&m_house->book);
-    work.take(QString::fromStdString(m_house->book.book().athletes().front()->id.hex()), 1);
+    work.take(QString::fromStdString(m_house->book.book().athletes().front()->id.hex()), QStringLiteral("1"));
     QVERIFY(!work.marksDiffer());
     choose(false, true);
     QVERIFY(!work.marksDiffer());
