@@ -51,12 +51,13 @@ QtObject {
     readonly property Component things: Component {
         ThingsPage {
             id: things
-            view: KitView { desk: TheDesk }
+            view: KitView { desk: TheDesk; book: TheBook }
             work: root.work
             onVenueRequested: root.stack.show(root.venue)
             onBackRequested: root.stack.back()
             onHangRequested: itemId => root.hang(itemId)
             onMeasureRequested: (itemId, chain) => root.measure(itemId, chain)
+            onInspectRequested: itemId => root.stack.show(root.inspection, {itemId: itemId})
             StackView.onActivating: things.view.refresh()
         }
     }
@@ -98,7 +99,7 @@ QtObject {
                 form: ChainEditor { desk: TheDesk; book: TheBook; venueId: root.work.venueId; itemId: chainSteps.itemId }
             }
             onDone: root.stack.back()
-            onFormRequested: root.stack.instead(root.chain, {itemId: chainSteps.itemId})
+            onFormRequested: root.stack.instead(root.chain, {itemId: chainSteps.itemId}); onInspectRequested: root.stack.instead(root.inspection, {itemId: chainSteps.itemId})
         }
     }
     readonly property Component bandSteps: Component {
@@ -109,7 +110,15 @@ QtObject {
                 form: BandEditor { desk: TheDesk; book: TheBook; venueId: root.work.venueId; itemId: bandSteps.itemId }
             }
             onDone: root.stack.back()
-            onFormRequested: root.stack.instead(root.band, {itemId: bandSteps.itemId})
+            onFormRequested: root.stack.instead(root.band, {itemId: bandSteps.itemId}); onInspectRequested: root.stack.instead(root.inspection, {itemId: bandSteps.itemId})
+        }
+    }
+    readonly property Component inspection: Component {
+        InspectPage {
+            id: inspection
+            property string itemId: ""
+            editor: InspectionEditor { book: TheBook; itemId: inspection.itemId }
+            onDone: root.stack.back()
         }
     }
     signal marksRequested()

@@ -2,6 +2,7 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import Steelyard.Model
+import Steelyard.Pages.Measure
 import Steelyard.Pages.Squad
 
 /** The pages of the people, and where each leads. */
@@ -87,6 +88,13 @@ QtObject {
             onBackRequested: root.stack.back()
             onNumberRequested: key => root.stack.key(marks.editor, key)
             onDone: root.stack.go(root.stack.kitPlace)
+            onRunRequested: root.stack.instead(root.marksRun)
+        }
+    }
+    readonly property Component marksRun: Component {
+        MarksRunPage {
+            run: MarksRun { form: MarksEditor { desk: TheDesk } work: root.work }
+            onDone: root.stack.back()
         }
     }
     readonly property Component preferences: Component {

@@ -47,6 +47,17 @@ struct BandMeasurement {
 /// What measuring an item gave.
 using Measured = std::variant<ChainMeasurement, BandMeasurement>;
 
+/// What takes a thing out of use.
+enum class KitFault : std::uint8_t { WornLink, Cut, Other };
+
+/// One look over of a thing on a day: what was found, or that it is fit to be used.
+struct Inspection {
+    std::optional<KitFault> fault;
+    std::string note;
+    std::chrono::sys_days day{};
+    bool operator==(const Inspection&) const = default;
+};
+
 /// A thing to hang. A pair is two of a kind of which one was measured.
 struct KitItem {
     RecordId id;
@@ -54,6 +65,10 @@ struct KitItem {
     bool pair = true;
     Measured measurement;
     RecordId venue{}; ///< where it belongs; none when it was not said
+    std::optional<Inspection> inspection{}; ///< the last one
+
+    /// Until a look over finds it fit again.
+    [[nodiscard]] bool isOutOfUse() const { return inspection && inspection->fault; }
     bool operator==(const KitItem&) const = default;
 };
 

@@ -218,6 +218,9 @@ WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const
     setup.uIron = plateUncertainty(record.bar, setup.plates);
     setup.platesThickness = out.load->thickness();
     setup.limits.sleeve = record.bar.sleeve;
+    for (const KitItem& item : kit)
+        if (item.isOutOfUse() && std::any_of(record.hung.begin(), record.hung.end(), [&](const HungRecord& hung) { return hung.item == item.id; }))
+            out.outOfUse.push_back(item.name);
     Hanger hanger(setup, kit);
     for (const HungRecord& hung : record.hung)
         if (auto wrong = hanger.hang(hung))
@@ -239,7 +242,9 @@ WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const
     out.cautions = cautionsFor(setup, *curve, lookedOver);
     out.weakAnchors = hanger.weakAnchors(*path);
     const auto& warnings = curve->warnings;
-    if (!curve->ready)
+    if (!out.outOfUse.empty())
+        out.readiness = Readiness::NotToBeUsed;
+    else if (!curve->ready)
         out.readiness = Readiness::PullUnknown;
     else if (!out.weakAnchors.empty() || std::any_of(warnings.begin(), warnings.end(), isLimit))
         out.readiness = Readiness::NotToBeUsed;

@@ -10,6 +10,7 @@
 #include <cstdint>
 #include <optional>
 #include <span>
+#include <string>
 #include <vector>
 
 namespace steelyard {
@@ -44,6 +45,7 @@ struct WeighedUp {
     std::optional<Setup> setup;         ///< what was worked out, for reading at other heights
     std::optional<PullCurve> curve;
     std::vector<Caution> cautions;
+    std::vector<std::string> outOfUse;   ///< names of things that hang and may not be used until they are looked over
     std::vector<WeakAnchor> weakAnchors; ///< bands whose anchor might lift: not to be used
 };
 

@@ -209,7 +209,7 @@ int HangEditor::hang(const QString& itemId)
 {
     const auto id = RecordId::fromHex(itemId.toStdString());
     const KitItem* item = ready() && id ? desk().item(*id) : nullptr;
-    if (!item)
+    if (!item || item->isOutOfUse())
         return -1;
     HungRecord fresh;
     fresh.item = item->id;

@@ -49,7 +49,7 @@ QString NumberPad::text() const
 
 QString NumberPad::standing() const
 {
-    return m_spec.shown ? say::plain(*m_spec.shown, m_spec.limits.decimalCount) : QString();
+    return m_spec.shown ? m_spec.text : QString();
 }
 
 QString NumberPad::hint() const

@@ -26,13 +26,13 @@ QString percent(double share)
 
 QString aboutLength(Length length)
 {
-    return tr("%1 cm").arg(say::plain(inMetres(length) * 100, 0));
+    return say::inLengthUnit(say::plain(say::shown(length), 0));
 }
 
 QString aboutMass(Mass mass)
 {
-    const double kg = inKilograms(mass);
-    return tr("%1 kg").arg(say::plain(kg, kg < 10 ? 1 : 0));
+    const double shown = say::shown(mass);
+    return say::inMassUnit(say::plain(shown, shown < 10 ? 1 : 0));
 }
 
 QString drift(const Compared& both, const MeasurementRecord& last, std::chrono::sys_days today)
@@ -45,8 +45,19 @@ QString drift(const Compared& both, const MeasurementRecord& last, std::chrono::
     if (band)
         return (less ? tr("Since %1 it pulls %2 less at %3: more than the give-or-take.") : tr("Since %1 it pulls %2 more at %3: more than the give-or-take."))
             .arg(since, percent(both.share()), aboutLength(both.length));
-    return (less ? tr("Since %1 a metre weighs %2 less: more than the give-or-take.") : tr("Since %1 a metre weighs %2 more: more than the give-or-take."))
+    return (less ? tr("Since %1 it weighs %2 less for its length: more than the give-or-take.") : tr("Since %1 it weighs %2 more for its length: more than the give-or-take."))
         .arg(since, percent(both.share()));
+}
+
+QString pair(const Compared& both, const KitItem& other)
+{
+    const QString name = QString::fromStdString(other.name), share = percent(both.share());
+    if (!both.clear())
+        return tr("Too close to call: they differ by %1, which is within the give-or-take.").arg(share);
+    const bool band = std::holds_alternative<BandMeasurement>(other.measurement), less = both.difference < Force{};
+    const QString differs = band ? (less ? tr("It pulls %1 less than %2 at %3.") : tr("It pulls %1 more than %2 at %3.")).arg(share, name, aboutLength(both.length))
+                                 : (less ? tr("It weighs %1 less than %2 for its length.") : tr("It weighs %1 more than %2 for its length.")).arg(share, name);
+    return std::abs(both.share()) > unevenPairShare ? tr("%1 One side would be heavier: find each another partner.").arg(differs) : tr("%1 Close enough for a pair.").arg(differs);
 }
 
 QString goFor(const LengthAdvice& advice)
@@ -77,6 +88,38 @@ QString wayBack(const WayBack& back)
     return back.unloading < back.loading
                ? tr("On the way back it pulls %1 less at %2. What counts is the way up.").arg(percent(back.lessShare()), aboutLength(back.length))
                : tr("On the way back it pulls as much at %1.").arg(aboutLength(back.length));
+}
+
+QString age(const MeasurementRecord& last, std::chrono::sys_days today)
+{
+    const Due due = dueOn(last, today);
+    const QString day = keepingtexts::day(last.day, today);
+    const auto left = (due.next - today).count();
+    if (due.state == DueState::Due)
+        return tr("measured %1, due again").arg(day);
+    if (left < 14)
+        return left == 1 ? tr("measured %1, due tomorrow").arg(day) : tr("measured %1, due in %2 days").arg(day).arg(left);
+    return tr("measured %1, due in %2 weeks").arg(day).arg(left / 7);
+}
+
+QString fault(KitFault fault)
+{
+    switch (fault) {
+    case KitFault::WornLink:
+        return tr("worn link");
+    case KitFault::Cut:
+        return tr("cut");
+    case KitFault::Other:
+        break;
+    }
+    return tr("other");
+}
+
+QString outOfUse(const Inspection& inspection, std::chrono::sys_days today)
+{
+    const QString day = keepingtexts::day(inspection.day, today), what = fault(inspection.fault.value_or(KitFault::Other));
+    const QString note = QString::fromStdString(inspection.note);
+    return note.isEmpty() ? tr("out of use since %1: %2").arg(day, what) : tr("out of use since %1: %2, %3").arg(day, what, note);
 }
 
 QString gain(ChainGain gain)

@@ -54,12 +54,14 @@ struct ThingRow {
     QString itemId;
     bool chain = false;
     bool usable = true;
+    bool outOfUse = false;
     QString what, how, leftPiece, rightPiece;
     bool operator==(const ThingRow&) const = default;
     static std::vector<RowRole<ThingRow>> roles()
     {
         return {{"itemId", [](const ThingRow& r) { return r.itemId; }},       {"chain", [](const ThingRow& r) { return r.chain; }},
-                {"usable", [](const ThingRow& r) { return r.usable; }},       {"what", [](const ThingRow& r) { return r.what; }},
+                {"usable", [](const ThingRow& r) { return r.usable; }},       {"outOfUse", [](const ThingRow& r) { return r.outOfUse; }},
+                      {"what", [](const ThingRow& r) { return r.what; }},
                 {"how", [](const ThingRow& r) { return r.how; }},             {"leftPiece", [](const ThingRow& r) { return r.leftPiece; }},
                 {"rightPiece", [](const ThingRow& r) { return r.rightPiece; }}};
     }

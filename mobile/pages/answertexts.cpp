@@ -171,6 +171,8 @@ QVariantList marks(const WeighedUp& weighed)
 std::vector<NoticeRow> notices(const WeighedUp& weighed)
 {
     std::vector<NoticeRow> rows;
+    for (const std::string& name : weighed.outOfUse)
+        rows.push_back({tr("%1 is out of use").arg(QString::fromStdString(name)), tr("Hang another, or look it over and say that it is fit."), true});
     if (!weighed.curve)
         return rows;
     for (const WeakAnchor& anchor : weighed.weakAnchors) {

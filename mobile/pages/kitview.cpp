@@ -3,8 +3,11 @@
 
 #include "core/work/measuredkit.h"
 #include "mobile/follow.h"
+#include "mobile/measuring/measuretexts.h"
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
+
+#include <array>
 
 using namespace steelyard;
 
@@ -16,11 +19,20 @@ void KitView::setDesk(DeskService* desk)
     refresh();
 }
 
+void KitView::setBook(BookService* book)
+{
+    if (!follow(this, m_book, book, &KitView::refresh))
+        return;
+    Q_EMIT deskChanged();
+    refresh();
+}
+
 void KitView::refresh()
 {
     if (!m_desk)
         return;
-    std::vector<ThingRow> rows;
+    // what is due to be measured comes first, what is out of use last
+    std::array<std::vector<ThingRow>, 3> ranked;
     for (const KitItem& item : m_desk->desk().kit()) {
         ThingRow row;
         row.itemId = QString::fromStdString(item.id.hex());
@@ -40,8 +52,22 @@ void KitView::refresh()
         }
         if (m_desk->desk().draft(item.id, row.chain))
             row.how = tr("%1 · changes not kept").arg(row.how);
-        rows.push_back(row);
+        const KitRecord* record = m_book ? m_book->book().item(item.id) : nullptr;
+        bool due = false;
+        if (item.isOutOfUse()) {
+            row.outOfUse = true;
+            row.usable = false;
+            row.how = measuretexts::outOfUse(*item.inspection, m_book ? m_book->today() : item.inspection->day);
+        } else if (record && !record->measurements.empty()) {
+            const MeasurementRecord& last = record->measurements.front();
+            due = dueOn(last, m_book->today()).state == DueState::Due;
+            row.how = tr("%1 · %2").arg(row.how, measuretexts::age(last, m_book->today()));
+        }
+        ranked[row.outOfUse ? 2 : due ? 0 : 1].push_back(row);
     }
+    std::vector<ThingRow> rows;
+    for (const auto& part : ranked)
+        rows.insert(rows.end(), part.begin(), part.end());
     m_things.setRows(std::move(rows));
     Q_EMIT changed();
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "mobile/bookservice.h"
 #include "mobile/deskservice.h"
 #include "mobile/models/rows.h"
 
@@ -12,6 +13,7 @@ class KitView : public QObject {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(DeskService* desk READ desk WRITE setDesk NOTIFY deskChanged REQUIRED FINAL)
+    Q_PROPERTY(BookService* book READ book WRITE setBook NOTIFY deskChanged FINAL)
     Q_PROPERTY(QAbstractListModel* things READ things CONSTANT FINAL)
     Q_PROPERTY(bool empty READ isEmpty NOTIFY changed FINAL)
     Q_PROPERTY(QString chainDraft READ chainDraft NOTIFY changed FINAL)
@@ -22,6 +24,9 @@ public:
 
     [[nodiscard]] DeskService* desk() const { return m_desk; }
     void setDesk(DeskService* desk);
+    /// Where there is one, each thing says when it was measured and when it is due again.
+    [[nodiscard]] BookService* book() const { return m_book; }
+    void setBook(BookService* book);
     [[nodiscard]] QAbstractListModel* things() { return &m_things; }
     [[nodiscard]] bool isEmpty() const { return m_things.rowCount() == 0; }
     /// Says that a new chain or band was begun and not kept; empty when none was.
@@ -38,5 +43,6 @@ private:
     [[nodiscard]] QString draftText(bool chain) const;
 
     DeskService* m_desk = nullptr;
+    BookService* m_book = nullptr;
     RowList<ThingRow> m_things;
 };

@@ -2,6 +2,7 @@
 #include "mobile/pages/liftsview.h"
 
 #include "core/work/keeping/acknowledge.h"
+#include "core/work/measuring/due.h"
 #include "core/work/records/codec.h"
 #include "mobile/follow.h"
 #include "mobile/text/keepingtexts.h"
@@ -16,6 +17,21 @@ QString marksFact(const BarMarks& marks)
     if (marks.top && marks.bottom && marks.start == LiftStart::OwnBottom)
         return LiftsView::tr("%1 to %2").arg(say::entered(*marks.bottom), say::inLengthUnit(say::entered(*marks.top)));
     return marks.top ? LiftsView::tr("top %1").arg(say::inLengthUnit(say::entered(*marks.top))) : LiftsView::tr("begun");
+}
+
+/// Why the marks of a lift should be taken again; empty where they need not.
+QString againFact(const BookService& book, const Athlete& athlete, LiftId lift)
+{
+    const journal::Held* marks = book.book().said(athletePlace(athlete.id), field::athleteMarksNumber, partOf(lift));
+    switch (marks ? remeasureMarks(athlete, marks->body.localDay, book.today()) : Remeasure::No) {
+    case Remeasure::Grown:
+        return LiftsView::tr("measure again: the height has changed");
+    case Remeasure::MayHave:
+        return LiftsView::tr("measure again: may have grown");
+    case Remeasure::No:
+        break;
+    }
+    return {};
 }
 
 /// "24 Nov · looked over on 25 Nov".
@@ -56,6 +72,8 @@ void LiftsView::refresh()
             const auto at = athlete->marks.find(lift);
             const bool marked = at != athlete->marks.end();
             LiftRow row{QString::fromStdString(partOf(lift)), keepingtexts::lift(lift, m_book->book()), hint, marked ? marksFact(at->second) : QString(), !lift.own.isNone()};
+            if (const QString again = marked ? againFact(*m_book, *athlete, lift) : QString(); !again.isEmpty())
+                row.hint = row.hint.isEmpty() ? again : tr("%1 · %2").arg(row.hint, again);
             (marked ? known : others).push_back(row);
         };
         for (const OwnLift* own : m_book->book().lifts())

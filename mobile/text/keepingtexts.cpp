@@ -77,6 +77,8 @@ QString deed(const DeedDone& done, const SeasonBook& book)
         return tr("taken out");
     case Deed::Settled:
         return tr("settled");
+    case Deed::Inspected:
+        return tr("looked over");
     }
     return {};
 }

@@ -73,6 +73,8 @@ std::vector<Stop> itinerary()
     squad("athlete-take-out", "TakeOutPage", 3, deeds("place 0, row 1, press throw")).everywhere = true;
     squad("lifts", "LiftsPage", 3, deeds("place 0, row 0, press lifts")).everywhere = true;
     squad("marks-of-a-lift", "MarksPage", 3, deeds("place 0, row 0, press lifts, press lift:1, press field:top, key 128, press mainAction"));
+    squad("marks-in-a-row", "MarksRunPage", 3, deeds("place 0, row 0, press lifts, press lift:1, press inARow, key 78")).everywhere = true;
+    squad("marks-in-a-row-kept", "MarksRunPage", 3, deeds("place 0, row 0, press lifts, press lift:1, press inARow, key 78, press mainAction, press mainAction, choose copyTo 0")).everywhere = true;
     squad("set-up-for-her", "SetupPage", 3, deeds("place 0, row 0, press lifts, press lift:1, press mainAction")).everywhere = true;
     squad("set-up-kept-undo", "SetupPage", 3, deeds("place 0, row 0, press lifts, press lift:1, press mainAction, press keepSetup"));
     squad("set-ups-none", "SetupsPage", 3, deeds("place 0, row 0, press setups"));
@@ -145,6 +147,9 @@ std::vector<Stop> itinerary()
     stop("chain-step-pitch", tall, "ChainStepsPage", deeds("press hangMore, press newChain, press byLink, key 180, press mainAction, key 16, press mainAction"));
     stop("chain-step-long-link", tall, "ChainStepsPage", deeds("press hangMore, press newChain, press byLink, key 180, press mainAction, key 16, press mainAction, key 56, press mainAction"));
     stop("chain-step-drift", tall, "ChainStepsPage", deeds("press hangMore, press item:1/measure, press byWeight, key 120, press mainAction, key 6, press mainAction, key 0.05, press mainAction"));
+    stop("kit-look-over", tall, "InspectPage", deeds("press hangMore, press item:1/measure, press inspect, choose fault 0")).everywhere = true;
+    stop("kit-out-of-use", tall, "ThingsPage", deeds("press hangMore, press item:1/measure, press inspect, choose fault 0, press mainAction"));
+    stop("set-up-out-of-use", tall, "SetupPage", deeds("press hangMore, press item:1/measure, press inspect, choose fault 0, press mainAction, press back"));
     stop("band-step-caution", tall, "BandStepsPage", deeds("press hangMore, press newBand")).everywhere = true;
     stop("band-step-rest", tall, "BandStepsPage", deeds("press hangMore, press newBand, press caution/accept"));
     stop("band-step-first-mass", tall, "BandStepsPage", deeds("press hangMore, press newBand, press caution/accept, key 50, press mainAction")).everywhere = true;

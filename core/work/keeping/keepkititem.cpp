@@ -34,4 +34,15 @@ void keepKitItem(SeasonKeeping& keeping, KitItem item, const WhenTold& told)
     keeping.keep(Deed::ItemKept, item.id, std::move(drafting).drafts(), told);
 }
 
+void keepInspection(SeasonKeeping& keeping, const RecordId& item, const std::optional<KitFault>& fault, const std::string& note, const WhenTold& told)
+{
+    if (!keeping.book().item(item))
+        return told({item, Unfit::ItemUnknown, std::nullopt});
+    if (const auto unfit = unfitText(note, mostNotesByteCount))
+        return told({item, unfit, std::nullopt});
+    Drafting drafting(keeping);
+    drafting.set(itemPlace(item), field::itemInspectionNumber, contentOf(Inspection{fault, note, keeping.here().day}));
+    keeping.keep(Deed::Inspected, item, std::move(drafting).drafts(), told);
+}
+
 }

@@ -9,4 +9,7 @@ namespace steelyard {
 /// is added as a new one of today; the earlier ones stay.
 void keepKitItem(SeasonKeeping& keeping, KitItem item, const WhenTold& told);
 
+/// Keeps that a thing was looked over today: a fault takes it out of use, none puts it back. What was found before stays on record.
+void keepInspection(SeasonKeeping& keeping, const RecordId& item, const std::optional<KitFault>& fault, const std::string& note, const WhenTold& told);
+
 }

@@ -49,6 +49,15 @@ std::optional<Length> longestUse(const SetupRecord& setup, const std::optional<L
     return longest;
 }
 
+std::vector<LiftId> similarLifts(LiftId lift)
+{
+    static const std::vector<std::vector<LiftId>> groups{{{1}, {2}}, {{3}, {4}}, {{8}, {9}, {19}}, {{14}, {15}}, {{21}, {22}}};
+    for (std::vector<LiftId> group : groups)
+        if (std::erase(group, lift) > 0)
+            return group;
+    return {};
+}
+
 std::optional<Length> measureUpTo(const BandMeasurement& measurement, const std::optional<Length>& longestUse)
 {
     if (!measurement.rest)

@@ -2,10 +2,12 @@
 #pragma once
 
 #include "core/season/kit.h"
+#include "core/season/lifts.h"
 #include "core/season/setuprecord.h"
 #include "core/work/weighup.h"
 
 #include <optional>
+#include <vector>
 
 namespace steelyard {
 
@@ -25,6 +27,10 @@ enum class ChainGain : std::uint8_t {
 /// The longest that a band gets in a set-up, along all of it: `√(z²+x²)` to the bar at bottom or top, twice that and the wrap when
 /// doubled. Nothing where it does not hang there or the bar has no path yet.
 [[nodiscard]] std::optional<Length> longestUse(const SetupRecord& setup, const std::optional<LiftPath>& path, const RecordId& band);
+
+/// Lifts in which the bar goes about the same way for one lifter, so that marks may be copied until there is time to measure: the two
+/// squats on two legs, the two on one, overhead press, push press and jerk, the two deadlifts, the two pulls (common practice, no source).
+[[nodiscard]] std::vector<LiftId> similarLifts(LiftId lift);
 
 /// How far a band should be measured: the longest that the set-up stretches it, else twice its rest. Nothing without a rest length.
 [[nodiscard]] std::optional<Length> measureUpTo(const BandMeasurement& measurement, const std::optional<Length>& longestUse);

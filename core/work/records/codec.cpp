@@ -17,6 +17,8 @@ constexpr Numbered<BandModel, 3> bandModels{{{{BandModel::Line, 1}, {BandModel::
 constexpr Numbered<PlateTrust, 2> plateTrusts{{{{PlateTrust::AsMarked, 1}, {PlateTrust::Unweighed, 2}}}};
 constexpr Numbered<HungOn, 3> hungOns{{{{HungOn::BothSides, 1}, {HungOn::LeftOnly, 2}, {HungOn::RightOnly, 3}}}};
 constexpr Numbered<ChainHangingWay, 3> chainWays{{{{ChainHangingWay::Straight, 1}, {ChainHangingWay::Doubled, 2}, {ChainHangingWay::Bunched, 3}}}};
+constexpr std::int64_t foundFitNumber = 1;
+constexpr Numbered<KitFault, 3> kitFaults{{{{KitFault::WornLink, 2}, {KitFault::Cut, 3}, {KitFault::Other, 4}}}};
 constexpr Numbered<CautionCode, 3> cautionCodes{{{{CautionCode::Chains, 1}, {CautionCode::BandsBelow, 2}, {CautionCode::BandsAbove, 3}}}};
 
 std::chrono::sys_days dayOf(std::int64_t dayNumber)
@@ -217,6 +219,27 @@ std::optional<GuardianAgreement> agreementIn(journal::ByteView content)
     RecordReader reader(content);
     GuardianAgreement agreement{reader.neededText(1), dayOf(reader.neededNumber(2))};
     return ifRead(reader, std::move(agreement));
+}
+
+Content contentOf(const Inspection& inspection)
+{
+    RecordWriter writer({});
+    writer.number(1, inspection.fault ? kitFaults.numberOf(*inspection.fault) : foundFitNumber);
+    if (!inspection.note.empty())
+        writer.text(2, inspection.note);
+    return writer.number(3, inspection.day.time_since_epoch().count()).content();
+}
+
+std::optional<Inspection> inspectionIn(journal::ByteView content)
+{
+    RecordReader reader(content);
+    Inspection inspection;
+    if (reader.neededNumber(1) != foundFitNumber)
+        inspection.fault = reader.among(1, kitFaults);
+    if (reader.has(2))
+        inspection.note = reader.neededText(2);
+    inspection.day = dayOf(reader.neededNumber(3));
+    return ifRead(reader, std::move(inspection));
 }
 
 Content contentOf(const BodySize& size, const WrittenIn& in)

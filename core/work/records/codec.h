@@ -25,6 +25,7 @@ namespace steelyard {
 ///   what hangs      1 item · 2 on (1 both, 2 left, 3 right) · 3 chain's placing, or 4 band's
 ///   chain's placing 1 way (1 straight, 2 doubled, 3 bunched) · 2 lead · 3 lead's mass · 4 bunch
 ///   band's placing  1 true when doubled · 2 true when above · 3 anchor's height · 4 offset · 5 handle · 6 held by
+///   inspection      1 found (1 fit, 2 worn link, 3 cut, 4 other) · 2 note · 3 day, since 1970
 ///   acknowledgement 1 set-up · 2 caution (1 chains, 2 bands below, 3 bands above) · 3 mark of what hung
 /// Nothing where a quantity is not finite or does not fit a whole number of the base unit.
 using Content = std::optional<journal::ByteBuffer>;
@@ -35,6 +36,7 @@ using Content = std::optional<journal::ByteBuffer>;
 [[nodiscard]] Content contentOf(const BodySize& size, const WrittenIn& in);
 [[nodiscard]] Content contentOf(const MeasurementRecord& record, const WrittenIn& in);
 [[nodiscard]] Content contentOf(const SetupRecord& load, const WrittenIn& in);
+[[nodiscard]] Content contentOf(const Inspection& inspection);
 [[nodiscard]] Content contentOf(const Acknowledgement& acknowledgement);
 /// The number of a lift that ships, the id of one that was added.
 [[nodiscard]] Content contentOf(LiftId lift);
@@ -46,6 +48,7 @@ using Content = std::optional<journal::ByteBuffer>;
 [[nodiscard]] std::optional<BodySize> bodySizeIn(journal::ByteView content);
 [[nodiscard]] std::optional<MeasurementRecord> measurementIn(journal::ByteView content);
 [[nodiscard]] std::optional<SetupRecord> loadIn(journal::ByteView content);
+[[nodiscard]] std::optional<Inspection> inspectionIn(journal::ByteView content);
 [[nodiscard]] std::optional<Acknowledgement> acknowledgementIn(journal::ByteView content);
 [[nodiscard]] std::optional<LiftId> liftIdIn(journal::ByteView content);
 [[nodiscard]] std::optional<LiftStart> liftStartIn(journal::ByteView content);

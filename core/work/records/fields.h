@@ -15,7 +15,8 @@ inline constexpr std::uint32_t athleteMarksNumber = 6;
 
 inline constexpr std::uint32_t venueNameNumber = 1, venueNotesNumber = 2;
 
-inline constexpr std::uint32_t itemNameNumber = 1, itemPairNumber = 2, itemVenueNumber = 3;
+inline constexpr std::uint32_t itemNameNumber = 1, itemPairNumber = 2, itemVenueNumber = 3,
+                               itemInspectionNumber = 4;
 
 /// The lift's number, or the id of one that was added; and bar, plates and what hangs as one value, because one goes with the other.
 inline constexpr std::uint32_t setupLiftNumber = 1, setupLoadNumber = 2;

@@ -421,6 +421,7 @@ void SeasonBook::readItem(const RecordId& id)
     }
     record.item.pair = value(said(place, field::itemPairNumber), journal::flagIn).value_or(true);
     record.item.venue = value(said(place, field::itemVenueNumber), journal::idIn).value_or(RecordId{});
+    record.item.inspection = value(said(place, field::itemInspectionNumber), inspectionIn);
     std::sort(measured.begin(), measured.end(), [](const auto* a, const auto* b) {
         return a->value.day != b->value.day ? a->value.day > b->value.day : a->rank > b->rank;
     });

@@ -13,8 +13,10 @@ GridLayout {
     required property string how
     required property string leftPiece
     required property bool usable
+    required property bool outOfUse
     signal hangRequested
     signal measureRequested
+    signal inspectRequested
 
     columns: Theme.stacked ? 1 : 2
     columnSpacing: Theme.apart
@@ -26,7 +28,7 @@ GridLayout {
         label: root.what
         hint: root.how
         value: root.leftPiece
-        onOpened: root.usable ? root.hangRequested() : root.measureRequested()
+        onOpened: root.outOfUse ? root.inspectRequested() : root.usable ? root.hangRequested() : root.measureRequested()
     }
     PressKey {
         Layout.fillWidth: Theme.stacked

@@ -16,6 +16,7 @@ Sheet {
     signal venueRequested
     signal hangRequested(string itemId)
     signal measureRequested(string itemId, bool chain)
+    signal inspectRequested(string itemId)
 
     heading: qsTr("Kit here")
     under: root.view.empty ? "" : qsTr("Tap what to hang")
@@ -66,6 +67,7 @@ Sheet {
             Layout.fillWidth: true
             objectName: "item:" + (row.index + 1)
             onHangRequested: root.hangRequested(row.itemId)
+            onInspectRequested: root.inspectRequested(row.itemId)
             onMeasureRequested: root.measureRequested(row.itemId, row.chain)
         }
     }

@@ -18,6 +18,7 @@ StepSheet {
     readonly property fitPicture picture: root.band.picture
     readonly property bool loads: root.asks && root.steps.part === "mass"
     signal formRequested
+    signal inspectRequested
 
     guide: root.steps
     notes: [
@@ -132,5 +133,6 @@ StepSheet {
         guide: root.steps
         brief: root.begins
         onFormRequested: root.formRequested()
+        onInspectRequested: root.inspectRequested()
     }
 }

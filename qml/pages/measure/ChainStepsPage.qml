@@ -14,6 +14,7 @@ StepSheet {
     required property ChainGuide steps
     readonly property ChainEditor chain: root.steps.form as ChainEditor
     signal formRequested
+    signal inspectRequested
 
     guide: root.steps
     notes: [
@@ -37,7 +38,7 @@ StepSheet {
     Words {
         Layout.fillWidth: true
         visible: root.begins
-        text: qsTr("A chain weighs what hangs of it, so a metre is what counts. Weighing is surer: gauged is within 6 %.")
+        text: qsTr("What hangs of a chain is what it weighs, so its mass by length counts. Weighing is surer: gauged is within 6 %.")
     }
     PressKey {
         Layout.fillWidth: true
@@ -73,5 +74,6 @@ StepSheet {
         guide: root.steps
         brief: root.begins
         onFormRequested: root.formRequested()
+        onInspectRequested: root.inspectRequested()
     }
 }

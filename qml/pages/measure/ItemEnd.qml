@@ -13,7 +13,9 @@ Item {
     required property MeasureGuide guide
     /** At the beginning: only the ways elsewhere. */
     property bool brief: false
+    readonly property KitComparison comparison: KitComparison { form: root.guide.form }
     signal formRequested
+    signal inspectRequested
 
     implicitWidth: Theme.touchMain
     implicitHeight: column.implicitHeight
@@ -45,6 +47,22 @@ Item {
         }
         ChoiceRow {
             Layout.fillWidth: true
+            objectName: "compareWith"
+            visible: !root.brief && root.comparison.names.length > 0
+            label: qsTr("Compare it with")
+            options: root.comparison.names
+            current: root.comparison.chosen
+            onChosen: index => root.comparison.chosen = index
+        }
+        Words {
+            Layout.fillWidth: true
+            objectName: "compared"
+            visible: !root.brief && text !== ""
+            text: root.comparison.text
+            strong: true
+        }
+        ChoiceRow {
+            Layout.fillWidth: true
             objectName: "pair"
             visible: !root.brief
             label: qsTr("There")
@@ -67,6 +85,14 @@ Item {
             text: qsTr("All numbers on one page")
             size: Theme.key
             onClicked: root.formRequested()
+        }
+        PressKey {
+            Layout.fillWidth: true
+            objectName: "inspect"
+            visible: root.brief && root.guide.form.itemId !== ""
+            text: qsTr("Worn or cut: out of use")
+            size: Theme.key
+            onClicked: root.inspectRequested()
         }
     }
 }

@@ -16,6 +16,7 @@ Sheet {
     required property DeskWork work
     signal numberRequested(string key)
     signal done
+    signal runRequested
 
     heading: root.work.who === "" ? qsTr("Her bar marks") : root.work.who
     under: qsTr("floor to the bar's middle, read at the sleeve")
@@ -45,6 +46,16 @@ Sheet {
         visible: head !== ""
         head: root.work.book.head
         body: root.work.book.body
+    }
+    PressKey {
+        Layout.fillWidth: true
+        objectName: "inARow"
+        visible: root.work.who !== ""
+        text: qsTr("One after the other")
+        fact: qsTr("bottom and top")
+        factSize: Theme.note
+        size: Theme.key
+        onClicked: root.runRequested()
     }
     ChoiceRow {
         Layout.fillWidth: true

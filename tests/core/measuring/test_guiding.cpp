@@ -29,6 +29,7 @@ private Q_SLOTS:
     void noUseWhereItDoesNotHang();
     void measuredUpToItsUseOrTwiceItsRest();
     void massInProportionThenByTheFit();
+    void similarLiftsStartAlike();
 };
 
 void GuidingTest::gaugedGainsByWeighing()
@@ -114,6 +115,21 @@ void GuidingTest::measuredUpToItsUseOrTwiceItsRest()
     QCOMPARE(measureUpTo(band, std::nullopt)->si(), 1.0);
     QCOMPARE(measureUpTo(band, metres(1.3))->si(), 1.3);
     QCOMPARE(measureUpTo(band, metres(0.52))->si(), 1.0);
+}
+
+void GuidingTest::similarLiftsStartAlike()
+{
+    QCOMPARE(similarLifts({1}).size(), std::size_t(1));
+    QVERIFY(similarLifts({6}).empty());
+    QVERIFY(similarLifts({}).empty());
+    for (const Lift& lift : shippedLifts())
+        for (const LiftId other : similarLifts(lift.id)) {
+            QVERIFY(other != lift.id);
+            QVERIFY(shippedLift(other)->onBar && lift.onBar);
+            QVERIFY(shippedLift(other)->start == lift.start);
+            const auto back = similarLifts(other);
+            QVERIFY(std::find(back.begin(), back.end(), lift.id) != back.end());
+        }
 }
 
 void GuidingTest::massInProportionThenByTheFit()

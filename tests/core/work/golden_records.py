@@ -43,6 +43,8 @@ RECORDS = {
     "load": {1: {1: typed("20", "kg"), 2: True, 3: typed("0.5", "kg"), 4: typed("60", "kg"), 5: 1,
                  6: [{1: typed("20", "kg"), 2: typed("450", "mm"), 3: typed("40", "mm"), 4: 2}], 7: typed("42", "cm")},
              2: HUNG},
+    "inspection": {1: 2, 2: "third link from the hook", 3: 20000},
+    "inspectionFit": {1: 1, 3: 20001},
     "acknowledgement": {1: record(3), 2: 2, 3: record(4)},
     "lift": 14,
     "addedLift": record(9),

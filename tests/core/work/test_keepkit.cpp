@@ -7,6 +7,7 @@
 #include "core/work/keeping/keepsetup.h"
 #include "core/work/keeping/keepvenue.h"
 #include "core/work/keeping/putright.h"
+#include "core/work/keeping/undo.h"
 #include "core/work/records/codec.h"
 #include "tests/core/work/memorykeeper.h"
 #include "tests/core/work/samples.h"
@@ -58,6 +59,8 @@ private Q_SLOTS:
     void setupRefusals();
     void lookedOver();
     void lookedOverOnceADay();
+    void outOfUseUntilLookedOver();
+    void inspectionRefusals();
     void poundsAndInches();
 };
 
@@ -102,6 +105,43 @@ void KeepKitTest::measurementsAreAddedAndTheLastCounts()
         keepKitItem(device.keeping, item, device.told());
         QVERIFY(device.book.item(id)->item.measurement == Measured(again));
     }
+}
+
+void KeepKitTest::outOfUseUntilLookedOver()
+{
+    Device device;
+    const RecordId id = keptChain(device);
+    QVERIFY(!device.book.item(id)->item.inspection);
+    keepInspection(device.keeping, id, KitFault::WornLink, "third link", device.told());
+    QVERIFY(device.last.kept());
+    const KitItem worn = device.book.item(id)->item;
+    QVERIFY(worn.isOutOfUse());
+    QVERIFY((*worn.inspection == Inspection{KitFault::WornLink, "third link", device.today}));
+    // measuring and renaming it does not bring it back
+    KitItem renamed = worn;
+    renamed.name = "Old chain";
+    keepKitItem(device.keeping, renamed, device.told());
+    QVERIFY(device.book.item(id)->item.isOutOfUse());
+    device.today += std::chrono::days(9);
+    keepInspection(device.keeping, id, std::nullopt, "", device.told());
+    const KitItem fit = device.book.item(id)->item;
+    QVERIFY(!fit.isOutOfUse());
+    QVERIFY(fit.inspection->day == device.today);
+    // taken back, it is out of use again, since the day it was
+    undo(device.keeping, 0, device.told());
+    QVERIFY(device.last.kept());
+    QVERIFY(device.book.item(id)->item.inspection == worn.inspection);
+}
+
+void KeepKitTest::inspectionRefusals()
+{
+    Device device;
+    keepInspection(device.keeping, samples::numbered(77), KitFault::Cut, "", device.told());
+    QVERIFY(device.last.unfit == Unfit::ItemUnknown);
+    const RecordId id = keptChain(device);
+    keepInspection(device.keeping, id, KitFault::Cut, std::string(30'000, 'a'), device.told());
+    QVERIFY(device.last.unfit == Unfit::TextTooLong);
+    QVERIFY(!device.book.item(id)->item.inspection);
 }
 
 void KeepKitTest::renamingMeasuresNothing()

@@ -31,6 +31,7 @@ class ReadinessTest : public QObject {
 
 private Q_SLOTS:
     void ironIsReady();
+    void outOfUseIsNotReady();
     void marksMissing();
     void floorLiftNeedsPlates();
     void refusedEntriesAreNamed();
@@ -58,6 +59,23 @@ void ReadinessTest::ironIsReady()
         VERIFY_NEAR_SHARE(asMass(reading->value).si(), 100.0, 1e-12);
         QCOMPARE(reading->giveOrTake.si(), 0.0);
     }
+}
+
+void ReadinessTest::outOfUseIsNotReady()
+{
+    KitItem worn = samples::item(1, "Worn chain", samples::weighed());
+    worn.inspection = Inspection{KitFault::WornLink, {}, {}};
+    const std::vector<KitItem> kit{worn, samples::item(2, "Sound chain", samples::weighed())};
+    const CautionCode looked[] = {CautionCode::Chains};
+    const BarMarks marks = samples::marks(0.77, 1.27);
+    const WeighedUp with = weighUp(samples::setup(100, {samples::hung(1, samples::chainOn(0.1))}), kit, marks, looked);
+    QVERIFY(with.readiness == Readiness::NotToBeUsed);
+    QCOMPARE(with.outOfUse, std::vector<std::string>{"Worn chain"});
+    // the answer stands all the same, so that another can be found for it
+    QVERIFY(with.curve.has_value());
+    const WeighedUp without = weighUp(samples::setup(100, {samples::hung(2, samples::chainOn(0.1))}), kit, marks, looked);
+    QVERIFY(without.readiness == Readiness::Ready);
+    QVERIFY(without.outOfUse.empty());
 }
 
 void ReadinessTest::marksMissing()

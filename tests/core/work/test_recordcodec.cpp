@@ -19,6 +19,8 @@ namespace {
 
 constexpr VaultSettings metric{}, imperial{MassUnit::Pound, LengthUnit::Inch};
 
+Inspection inspection() { return {KitFault::WornLink, "third link from the hook", std::chrono::sys_days(std::chrono::days(20000))}; }
+
 BarMarks marks()
 {
     BarMarks m = samples::marks(0.77, 1.27);
@@ -118,6 +120,8 @@ void RecordCodecTest::bytesOfVersion1_data()
     row("band", contentOf(MeasurementRecord{{}, samples::numbered(7), {}, band()}, metric), recordsversion1::band);
     row("band read both ways", contentOf(MeasurementRecord{{}, samples::numbered(7), {}, bandReadBothWays()}, metric), recordsversion1::bandReadBothWays);
     row("load", contentOf(load(), metric), recordsversion1::load);
+    row("inspection", contentOf(inspection()), recordsversion1::inspection);
+    row("inspection, fit", contentOf(Inspection{std::nullopt, {}, std::chrono::sys_days(std::chrono::days(20001))}), recordsversion1::inspectionFit);
     row("acknowledgement", contentOf(acknowledgement()), recordsversion1::acknowledgement);
     row("lift that ships", contentOf(LiftId{14}), recordsversion1::lift);
     row("lift that was added", contentOf(LiftId::added(samples::numbered(9))), recordsversion1::addedLift);
@@ -141,6 +145,11 @@ void RecordCodecTest::readAgain()
     QVERIFY((measurementIn(fromHex(recordsversion1::band)) == MeasurementRecord{{}, samples::numbered(7), {}, band()}));
     QVERIFY((measurementIn(fromHex(recordsversion1::bandReadBothWays)) == MeasurementRecord{{}, samples::numbered(7), {}, bandReadBothWays()}));
     QVERIFY(loadIn(fromHex(recordsversion1::load)) == load());
+    QVERIFY(inspectionIn(fromHex(recordsversion1::inspection)) == inspection());
+    const auto fit = inspectionIn(fromHex(recordsversion1::inspectionFit));
+    QVERIFY(fit && !fit->fault && fit->note.empty() && fit->day == std::chrono::sys_days(std::chrono::days(20001)));
+    // a fifth finding, of a newer app
+    QVERIFY(!inspectionIn(fromHex("a2010503194e21")));
     QVERIFY(acknowledgementIn(fromHex(recordsversion1::acknowledgement)) == acknowledgement());
     QVERIFY(liftIdIn(fromHex(recordsversion1::lift)) == LiftId{14});
     QVERIFY(liftIdIn(fromHex(recordsversion1::addedLift)) == LiftId::added(samples::numbered(9)));

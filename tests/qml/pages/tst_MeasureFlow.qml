@@ -109,6 +109,65 @@ Item {
             testCase.keyIn("110.6")
             testCase.compare(testCase.shown(flow.currentItem, "odd"), null)
         }
+        function test_out_of_use_and_back() {
+            testCase.press("hangMore")
+            testCase.press("measure", testCase.part("item:3"))
+            testCase.press("inspect")
+            testCase.verify(!testCase.part("mainAction").enabled, "it is said why, first")
+            testCase.choose("fault", "worn link")
+            testCase.press("mainAction")
+            testCase.verify(testCase.part("item:3").how.includes("out of use"), testCase.part("item:3").how)
+            testCase.press("back")
+            testCase.compare(testCase.part("state").text, "DO NOT LIFT")
+            testCase.press("hangMore")
+            // tapping it hangs nothing
+            testCase.press("thing", testCase.part("item:3"))
+            testCase.verify(flow.currentItem.under.includes("worn link"), flow.currentItem.under)
+            testCase.press("mainAction")
+            testCase.verify(!testCase.part("item:3").how.includes("out of use"))
+        }
+        function test_a_twin_compared() {
+            testCase.press("hangMore")
+            testCase.press("measure", testCase.part("item:2"))
+            testCase.press("accept")
+            // every length a tenth longer past the rest than its twin's: it pulls less
+            for (const number of ["52", "2.5", "70", "5", "86", "7.5", "102.4", "12.5", "131.2", "15", "146"]) {
+                if (testCase.shown(flow.currentItem, "more"))
+                    testCase.press("more")
+                testCase.keyIn(number)
+            }
+            if (!testCase.shown(flow.currentItem, "more"))
+                testCase.press("enough")
+            testCase.choose("compareWith", "Band B1")
+            testCase.verify(testCase.part("compared").text.includes("less than Band B1"), testCase.part("compared").text)
+        }
+        function test_marks_in_a_row() {
+            TheDeskFiller.squad(TheBook, 4)
+            flow.go(flow.squadPlace)
+            testCase.press("athlete:" + TheDeskFiller.athleteId(TheBook, 0))
+            testCase.press("lifts")
+            testCase.press("lift:1")
+            testCase.press("inARow")
+            testCase.compare(testCase.part("keyNumber").text, "77", "what is known stands")
+            testCase.keyIn("78")
+            testCase.keyIn("126")
+            testCase.choose("copyTo", "front squat")
+            testCase.verify(testCase.part("copied").text.includes("back squat to front squat"), testCase.part("copied").text)
+            testCase.verify(testCase.part("mainAction").fact.startsWith("Cleo"), "the next of her squad")
+            testCase.press("mainAction")
+            testCase.verify(flow.currentItem.heading.startsWith("Cleo"))
+            testCase.press("zone")
+            for (const height of ["70", "82", "95", "118"])
+                testCase.keyIn(height)
+            testCase.compare(testCase.shown(flow.currentItem, "trouble"), null)
+            testCase.press("mainAction")
+            testCase.verify(testCase.part("lift:1").value.includes("78 to 126"), testCase.part("lift:1").value)
+            testCase.verify(testCase.part("lift:2").value.includes("78 to 126"))
+        }
+        function test_when_it_is_due() {
+            testCase.press("hangMore")
+            testCase.verify(testCase.part("item:1").how.includes("due in 17 weeks"), testCase.part("item:1").how)
+        }
         function test_measured_again_or_left_as_it_was() {
             testCase.press("hangMore")
             const before = testCase.part("item:3").how

@@ -49,7 +49,7 @@ Item {
     }
     Component {
         id: thingsPage
-        ThingsPage { view: KitView { desk: TheDesk } work: deskWork }
+        ThingsPage { view: KitView { desk: TheDesk; book: TheBook } work: deskWork }
     }
     Component {
         id: hangChain
@@ -84,6 +84,14 @@ Item {
         ChainStepsPage { steps: ChainGuide { form: ChainEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 2) } } }
     }
     Component {
+        id: inspectPage
+        InspectPage { editor: InspectionEditor { book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 2) } }
+    }
+    Component {
+        id: marksRun
+        MarksRunPage { run: MarksRun { form: MarksEditor { desk: TheDesk } work: deskWork } }
+    }
+    Component {
         id: bandSteps
         BandStepsPage { steps: BandGuide { form: BandEditor { desk: TheDesk; book: TheBook } } }
     }
@@ -108,6 +116,11 @@ Item {
             page.steps.form.throwDraft()
             page.steps.resume()
             testCase.stepOn(page, numbers)
+        }
+        function lifter(page: Item) {
+            TheDeskFiller.squad(TheBook, 3)
+            deskWork.take(TheDeskFiller.athleteId(TheBook, 0), "1")
+            page.run.start()
         }
         function stepOn(page: Item, numbers: var) {
             for (const number of numbers) {
@@ -146,6 +159,9 @@ Item {
                 {tag: "chain steps, long link", component: chainSteps, full: false, setup: page => testCase.step(page, ["gauge", "180", "16", "56"])},
                 {tag: "chain steps, result", component: chainSteps, full: false, setup: page => testCase.step(page, ["gauge", "180", "16", "56", "20"])},
                 {tag: "chain steps, drift", component: chainStepsAgain, full: true, setup: page => testCase.step(page, ["weigh", "70", "5", "0.1"])},
+                {tag: "marks in a row", component: marksRun, full: true, setup: page => testCase.lifter(page)},
+                {tag: "marks in a row, kept", component: marksRun, full: true, setup: page => { testCase.lifter(page); page.run.next(); page.run.next(); page.run.copyTo(0) }},
+                {tag: "look over", component: inspectPage, full: true, setup: page => { page.editor.fault = 0; page.editor.note = "third link from the hook" }},
                 {tag: "band steps, caution", component: bandSteps, full: false, setup: page => testCase.step(page, [])},
                 {tag: "band steps, rest", component: bandSteps, full: false, setup: page => testCase.step(page, [""])},
                 {tag: "band steps, first mass", component: bandSteps, full: false, setup: page => testCase.step(page, ["", "50"])},

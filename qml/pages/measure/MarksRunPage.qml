@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtQuick.Layouts
+import Steelyard.Controls
+import Steelyard.Drawings
+import Steelyard.Keys
+import Steelyard.Model
+import Steelyard.Theme
+
+/** Bar marks of one lifter after the other: bottom and top with the keys on the page, kept as the last is keyed. */
+Sheet {
+    id: root
+
+    required property MarksRun run
+    readonly property bool asks: root.run.key !== ""
+    readonly property NumberPad pad: NumberPad { editor: root.run.form; key: root.run.key }
+    readonly property bool stands: root.pad.text === "" && root.pad.standing !== ""
+    signal done
+
+    heading: root.run.heading
+    under: root.run.progress
+    back: qsTr("Lifts")
+    tools: PressKey {
+        objectName: "zone"
+        visible: root.asks
+        tight: true
+        least: Theme.touchFloor
+        text: root.run.zone ? qsTr("No zone") : qsTr("Zone too")
+        size: Theme.key
+        onClicked: root.run.zone = !root.run.zone
+    }
+    pinned: KeyedNumber {
+        Layout.fillWidth: true
+        objectName: visible ? "keyNumber" : ""
+        visible: root.asks
+        name: root.pad.subject
+        text: root.stands ? root.pad.standing : root.pad.text
+        unit: root.pad.unit
+        hint: root.stands ? "" : root.pad.hint
+        refusal: root.pad.refusal
+        size: Math.round(Theme.keyNumber * Theme.tailShare)
+        entry: root.stands ? ReadOut.State.Kept : root.pad.text === "" ? ReadOut.State.Planned : ReadOut.State.Entered
+    }
+    foot: [
+        NumberKeys {
+            Layout.fillWidth: true
+            visible: root.asks && !Theme.wide
+            onPressed: key => root.pad.press(key)
+        },
+        PressKey {
+            Layout.fillWidth: true
+            objectName: "mainAction"
+            main: true
+            text: root.asks ? qsTr("NEXT") : root.run.nextName !== "" ? qsTr("NEXT") : qsTr("DONE")
+            fact: root.asks ? root.stands ? root.pad.standing + " " + root.pad.unit : root.pad.keepFact : root.run.nextName
+            onClicked: root.goOn()
+        }
+    ]
+    onBackRequested: root.goBack()
+
+    Notice {
+        Layout.fillWidth: true
+        objectName: "notKept"
+        visible: head !== ""
+        head: root.run.work.book.head
+        body: root.run.work.book.body
+    }
+    Notice {
+        Layout.fillWidth: true
+        objectName: "trouble"
+        visible: !root.asks && root.run.form.trouble !== ""
+        head: root.run.form.trouble
+        body: qsTr("Go back and read it again.")
+    }
+    NumberKeys {
+        Layout.fillWidth: true
+        visible: root.asks && Theme.wide
+        onPressed: key => root.pad.press(key)
+    }
+    Words {
+        Layout.fillWidth: true
+        objectName: "copied"
+        visible: text !== ""
+        text: root.run.copied
+        strong: true
+    }
+    MarksRule {
+        Layout.fillWidth: true
+        Layout.preferredHeight: Theme.pictureHeight
+        visible: !root.asks && root.run.form.marks.length > 0 && Theme.textFactor < 1.5
+        marks: root.run.form.marks
+    }
+    ChoiceRow {
+        Layout.fillWidth: true
+        objectName: "copyTo"
+        visible: !root.asks && root.run.alike.length > 0
+        label: qsTr("The same marks for another lift too")
+        options: root.run.alike
+        onChosen: index => root.run.copyTo(index)
+    }
+
+    function goOn() {
+        if (root.asks) {
+            if (root.stands || root.pad.keep())
+                root.run.next()
+        } else if (root.run.nextName !== "")
+            root.run.nextLifter()
+        else
+            root.done()
+    }
+    function goBack() {
+        if (!root.run.back())
+            root.done()
+    }
+}
