@@ -58,7 +58,7 @@ std::vector<ThingRow> hanging(const Desk& desk)
             continue;
         const bool chain = std::holds_alternative<ChainPlacing>(h.placing), twin = !chain && item->pair && h.on == HungOn::BothSides;
         const QString one = tr("one"), second = twin ? tr("its twin") : one, none = QStringLiteral("–");
-        rows.push_back({QString::fromStdString(h.item.hex()), chain, true, QString::fromStdString(item->name), howItHangs(h),
+        rows.push_back({QString::fromStdString(h.item.hex()), chain, true, item->isOutOfUse(), QString::fromStdString(item->name), howItHangs(h),
                         h.on == HungOn::RightOnly ? none : one, h.on == HungOn::LeftOnly ? none : h.on == HungOn::RightOnly ? one : second});
     }
     return rows;
