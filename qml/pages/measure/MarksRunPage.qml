@@ -86,7 +86,6 @@ Sheet {
     }
     MarksRule {
         Layout.fillWidth: true
-        Layout.preferredHeight: Theme.pictureHeight
         visible: !root.asks && root.run.form.marks.length > 0 && Theme.textFactor < 1.5
         marks: root.run.form.marks
     }
