@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/editors/numberpad.h"
 
+#include "mobile/follow.h"
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
 
@@ -8,7 +9,7 @@
 
 void NumberPad::setEditor(FieldEditor* editor)
 {
-    m_editor = editor;
+    follow(this, m_editor, editor, &NumberPad::look);
     load();
 }
 
@@ -27,6 +28,19 @@ void NumberPad::load()
     m_offers.clear();
     Q_EMIT targetChanged();
     Q_EMIT keyed();
+}
+
+void NumberPad::look()
+{
+    // what is keyed already stays as it was keyed
+    if (!m_entry.text().empty())
+        return;
+    if (const auto spec = m_editor ? m_editor->spec(m_key) : std::nullopt) {
+        m_spec = *spec;
+        m_entry = steelyard::NumberEntry(m_spec.limits);
+        Q_EMIT targetChanged();
+        Q_EMIT keyed();
+    }
 }
 
 QString NumberPad::subject() const

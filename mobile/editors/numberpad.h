@@ -55,6 +55,8 @@ Q_SIGNALS:
 
 private:
     void load();
+    /// The editor has changed: its field may stand otherwise now.
+    void look();
     bool keepValue(const KeyedFigure& number);
 
     FieldEditor* m_editor = nullptr;

@@ -98,7 +98,7 @@ sentences::Said said(const steelyard::vault::Refusal& refusal)
     case Code::AthleteErasedStartAnew:
         return {tr("Not saved: this athlete has been erased."), tr("Nothing more is written about somebody erased. Add the person anew.")};
     case Code::SampleMarkMissingLeaveIt:
-        return {tr("This is no example: it is somebody's own vault."), tr("Nothing was removed.")};
+        return {tr("This is no example: it is somebody's own vault."), tr("Nothing was removed: only an example can be taken away.")};
     case Code::StoppedTryAgain:
         return {tr("Something more urgent came between."), tr("Nothing is lost. Do it again.")};
     default:

@@ -24,9 +24,9 @@ ChartView {
     plotAreaColor: "transparent"
     margins { left: 0; right: 0; top: 0; bottom: 0 }
     plotArea: root.plot
-    onFitChanged: SeriesFill.replace(fitLine, root.fit ?? [], -Infinity, Infinity)
-    onLowChanged: SeriesFill.replace(lowLine, root.low ?? [], -Infinity, Infinity)
-    onHighChanged: SeriesFill.replace(highLine, root.high ?? [], -Infinity, Infinity)
+    onFitChanged: root.fill(fitLine, root.fit)
+    onLowChanged: root.fill(lowLine, root.low)
+    onHighChanged: root.fill(highLine, root.high)
     Component.onCompleted: {
         root.fitChanged()
         root.lowChanged()
@@ -65,5 +65,13 @@ ChartView {
         axisY: lengthAxis
         color: Theme.role.ink
         capStyle: Qt.RoundCap
+    }
+
+    /** Before the lines are made there is nothing to fill. */
+    function fill(line: LineSeries, points: var) {
+        if (line && points && points.length > 0)
+            SeriesFill.replace(line, points, -Infinity, Infinity)
+        else if (line)
+            line.clear()
     }
 }

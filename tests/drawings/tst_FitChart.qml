@@ -23,7 +23,7 @@ Item {
             return Array.from({length: 47}, (_, i) => Qt.point(Math.max(0, 15.5 * i / 50 + 2.4 * i * i / 2500 + shift * (0.25 + 0.01 * i)), 52 + 2 * i))
         }
         function make(properties) {
-            const own = {width: 328, points: usual, sentence: "Pulls 15.5 kg", fit: line(0), low: line(-1), high: line(1), xTo: 20, yFrom: 40, yTo: 150, measuredTo: 144, measuredText: "measured to here"}
+            const own = {width: 328, xUnit: "kg", points: usual, sentence: "Pulls 15.5 kg", fit: line(0), low: line(-1), high: line(1), xTo: 20, yFrom: 40, yTo: 150, measuredTo: 144, measuredText: "measured to here"}
             const made = createTemporaryObject(chart, top, Object.assign(own, properties))
             made.height = Qt.binding(() => made.implicitHeight)
             wait(1)

@@ -22,7 +22,7 @@ Item {
         name: "HeightPicture"
 
         function make(properties) {
-            const own = {width: 328, curve: usual, marks: marks(usual, 0.82, 1.4), sentence: "97 at the bottom", plates: usualPlates, items: usualItems}
+            const own = {width: 328, unitText: "kg", curve: usual, marks: marks(usual, 0.82, 1.4), sentence: "97 at the bottom", plates: usualPlates, items: usualItems}
             const made = createTemporaryObject(picture, top, Object.assign(own, properties))
             made.height = Qt.binding(() => made.implicitHeight)
             wait(1)

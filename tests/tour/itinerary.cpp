@@ -91,8 +91,8 @@ std::vector<Stop> itinerary()
     back("athlete-measured-by-day", "AthletePage", deeds("place 0, row 0"));
     back("measured-by-day", "SizesPage", deeds("place 0, row 0, press sizes")).everywhere = true;
     back("put-right-a-body-mass", "SizePage", deeds("place 0, row 0, press sizes, press dated:1, press field:mass, key 74.2, press mainAction")).everywhere = true;
-    back("measured-on-a-thing", "MeasurementsPage", deeds("press hangMore, press item:1/measure, press measurements")).everywhere = true;
-    back("put-right-a-chain", "ChainPage", deeds("press hangMore, press item:1/measure, press measurements, press dated:0")).everywhere = true;
+    back("measured-on-a-thing", "MeasurementsPage", deeds("press hangMore, press item:1/measure, press form, press measurements")).everywhere = true;
+    back("put-right-a-chain", "ChainPage", deeds("press hangMore, press item:1/measure, press form, press measurements, press dated:0")).everywhere = true;
     back("lifts-one-added", "LiftsPage", deeds("place 0, row 0, press lifts")).everywhere = true;
     squad("lift-of-ones-own", "LiftPage", 3, deeds("place 0, row 0, press lifts, press addLift, choose like 3")).everywhere = true;
     squad("set-up-looked-over-on", "SetupPage", 3, deeds("place 0, row 0, press lifts, press lift:1, press mainAction, press keepSetup, press caution:0/accept, press caution:1/accept"));
@@ -184,8 +184,8 @@ std::vector<Stop> itinerary()
     pounds("set-up-in-pounds-do-not-lift", weak, "SetupPage", "press load/stepUp");
     pounds("marks-in-inches", tall, "MarksPage", "press marks, press field:top, key 62.25, press mainAction").everywhere = true;
     pounds("bar-and-plates-in-pounds", tall, "BarPage", "press barHere, press newPlate, key 45, press mainAction").everywhere = true;
-    pounds("chain-in-pounds", tall, "ChainPage", "press hangMore, press item:1/measure").everywhere = true;
-    pounds("band-in-pounds", tall, "BandPage", "press hangMore, press item:3/measure").everywhere = true;
+    pounds("chain-in-pounds", tall, "ChainPage", "press hangMore, press item:1/measure, press form").everywhere = true;
+    pounds("band-in-pounds", tall, "BandPage", "press hangMore, press item:3/measure, press form").everywhere = true;
     pounds("keypad-in-pounds-offers", tall, "KeypadPage", "press load/stepType, key 240.5, press mainAction");
     pounds("set-up-entered-in-pounds", tall, "SetupPage",
            "press barHere, press newPlate, key 45, press mainAction, press back, press load/stepType, key 135.2, press mainAction, place 0, press preferences, choose massUnit 0, press back, place 1");

@@ -105,6 +105,7 @@ Item {
             TheDeskFiller.measuredAgain(TheBook)
             testCase.press("hangMore")
             testCase.press("measure", testCase.part("item:1"))
+            testCase.press("form")
             testCase.press("measurements")
             testCase.press("dated:1")
             testCase.press("throw")
@@ -172,6 +173,7 @@ Item {
             testCase.press("mainAction")
             testCase.choose("venues", "everywhere")
             testCase.press("measure", testCase.part("item:1"))
+            testCase.press("form")
             testCase.choose("belongs", "Hall")
             testCase.press("mainAction")
             testCase.choose("venues", "Hall")
@@ -179,6 +181,7 @@ Item {
             testCase.press("undoLast")
             testCase.choose("venues", "everywhere")
             testCase.press("measure", testCase.part("item:1"))
+            testCase.press("form")
             testCase.compare(testCase.part("belongs").current, 0)
         }
     }

@@ -107,7 +107,7 @@ Item {
                 testCase.verify(pad.keep(), pad.refusal)
             }
             athleteEditor.keep()
-            deskWork.take(athleteEditor.athleteId, 1)
+            deskWork.take(athleteEditor.athleteId, "1")
             deskWork.keepSetup()
         }
         function cleanup() {
@@ -141,7 +141,7 @@ Item {
                 {tag: "lifts", component: liftsPage, numbers: 1}, {tag: "set-ups", component: setupsPage, numbers: 1}]
         }
         function test_everyPage(row) {
-            const metric = /\b(kg|cm|mm)\b/, imperial = /\blb\b|\bin$|[0-9] in\b|\ba foot\b/
+            const metric = /\b(kg|cm|mm)\b/, imperial = /\blb\b|^in$|[0-9] in\b|\ba foot\b/
             testCase.page = row.component.createObject(root, {width: root.width, height: root.height})
             testCase.verify(testCase.page)
             const before = testCase.saying(metric)
