@@ -19,6 +19,7 @@
 namespace {
 
 QJsonValue toJson(const QVariant& value);
+QJsonObject dump(const QObject& object);
 
 QJsonValue number(double value)
 {
@@ -87,6 +88,9 @@ QJsonValue toJson(const QVariant& value)
     }
     if (const auto* model = value.value<QAbstractItemModel*>())
         return rows(*model);
+    // a form that is part of another one
+    if (const auto* part = value.value<QObject*>())
+        return dump(*part);
     if (value.metaType().flags() & QMetaType::IsGadget)
         return gadget(value);
     return QStringLiteral("not dumped: ") + QLatin1String(value.typeName());
