@@ -7,7 +7,7 @@ import Steelyard.Theme
 Rectangle {
     id: root
 
-    height: words.height + 2 * Theme.line
+    implicitHeight: words.height + 2 * Theme.line
     color: Theme.role.ink
     Accessible.role: Accessible.StaticText
     Accessible.name: words.text

@@ -39,6 +39,8 @@ Window {
     // made for a sample only
     Loader {
         id: example
+        // a loader keeps the height of what it has let go
+        height: (item as Item)?.implicitHeight ?? 0
         anchors { top: parent.top; left: parent.left; right: parent.right }
         active: root.begun && TheVault.sample
         source: active ? "ExampleStrip.qml" : ""
