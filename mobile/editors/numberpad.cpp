@@ -32,15 +32,10 @@ void NumberPad::load()
 
 void NumberPad::look()
 {
-    // what is keyed already stays as it was keyed
-    if (!m_entry.text().empty())
-        return;
-    if (const auto spec = m_editor ? m_editor->spec(m_key) : std::nullopt) {
-        m_spec = *spec;
-        m_entry = steelyard::NumberEntry(m_spec.limits);
-        Q_EMIT targetChanged();
-        Q_EMIT keyed();
-    }
+    const auto spec = m_editor ? m_editor->spec(m_key) : std::nullopt;
+    // what is keyed stays as it was keyed, unless it was meant in another unit
+    if (spec && (m_entry.text().empty() || spec->unit != m_spec.unit))
+        load();
 }
 
 QString NumberPad::subject() const
