@@ -56,7 +56,7 @@ std::vector<Stop> itinerary()
     exampleDoor.look->nature = steelyard::seal::VaultNature::Sample;
     exampleDoor.everywhere = true;
     example("example-squad", "SquadPage", deeds("place 0"));
-    example("example-athlete-long-name", "AthletePage", deeds("place 0, row 12"));
+    example("example-athlete-long-name", "AthletePage", deeds("place 0, row 11"));
     example("example-set-ups", "SetupsPage", deeds("place 0, row 0, press setups"));
     example("example-set-up", "SetupPage", deeds("place 0, row 3, press setups, press setup:*"));
     example("example-kit", "ThingsPage", deeds("press hangMore")).everywhere = false;
