@@ -91,9 +91,8 @@ Force PullParts::u() const
 
 Result<PullParts> pullPartsAt(const Setup& setup, Height height)
 {
-    // the same entries are refused in the same words
-    if (auto curve = pullCurve(setup, 0); !curve)
-        return curve.error();
+    if (auto wrong = setupFault(setup))
+        return *wrong;
     const PullSum sum(setup);
     if (!std::isfinite(height.si()) || height < Height{} || !sum.knows(height))
         return Error{Refusal::OutOfRange, "height"};
@@ -106,8 +105,8 @@ Result<PullParts> pullPartsAt(const Setup& setup, Height height)
 
 Result<PullParts> pullPartsOfMean(const Setup& setup, Height from, Height to)
 {
-    if (auto curve = pullCurve(setup, 0); !curve)
-        return curve.error();
+    if (auto wrong = setupFault(setup))
+        return *wrong;
     const PullSum sum(setup);
     if (!(from < to) || from < Height{} || !std::isfinite(to.si()) || !sum.knowsAll(from, to))
         return Error{Refusal::OutOfRange, "height"};

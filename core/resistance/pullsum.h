@@ -71,6 +71,9 @@ private:
     std::vector<std::size_t> m_sourceOf; ///< for each item, left before right
 };
 
+/// Why a set-up cannot be worked out at all; nothing where it can.
+[[nodiscard]] std::optional<Error> setupFault(const Setup& setup);
+
 /// Warnings of a set-up over its path, in the order of their codes.
 [[nodiscard]] std::vector<SetupWarning> setupWarnings(const Setup& setup, const PullSum& sum);
 

@@ -13,29 +13,6 @@ namespace {
 
 bool notNegative(double v) { return std::isfinite(v) && v >= 0; }
 
-std::optional<Error> fault(const Setup& s)
-{
-    const std::pair<double, const char*> amounts[] = {
-        {s.bar.si(), "bar"}, {s.collars.si(), "collars"}, {s.plates.si(), "plates"},
-        {s.uIron.si(), "uncertainty of the plates"}, {s.path.bottom.si(), "bottom"}, {s.path.top.si(), "top"},
-        {s.path.uMark.si(), "uncertainty of the marks"}, {s.path.rack.value_or(Height{}).si(), "rack mark"},
-        {s.path.zoneFrom.value_or(Height{}).si(), "sticking zone"}, {s.path.zoneTo.value_or(Height{}).si(), "sticking zone"},
-        {s.limits.cap.value_or(Mass{}).si(), "cap"}, {s.limits.rackRating.value_or(Mass{}).si(), "rack rating"},
-        {s.limits.safetyRating.value_or(Mass{}).si(), "safety rating"}, {s.limits.sleeve.value_or(Length{}).si(), "sleeve"},
-        {s.platesThickness.si(), "plates"},
-    };
-    for (const auto& [value, name] : amounts)
-        if (!notNegative(value))
-            return Error{Refusal::OutOfRange, name};
-    if (s.path.top <= s.path.bottom)
-        return Error{Refusal::HeightsOutOfOrder, "top"};
-    if (s.path.zoneFrom.has_value() != s.path.zoneTo.has_value())
-        return Error{Refusal::HeightsOutOfOrder, "sticking zone"};
-    if (s.path.zoneFrom && (*s.path.zoneFrom < s.path.bottom || *s.path.zoneTo > s.path.top || *s.path.zoneFrom >= *s.path.zoneTo))
-        return Error{Refusal::HeightsOutOfOrder, "sticking zone"};
-    return std::nullopt;
-}
-
 /// Least and greatest pull on a stretch: its ends, its corners, and where the slope turns within a piece.
 std::pair<Force, Force> extremes(const PullSum& sum, Height from, Height to)
 {
@@ -103,9 +80,32 @@ std::optional<Force> greatestAnchorPull(const Setup& setup, const PullSum& sum)
 
 }
 
+std::optional<Error> setupFault(const Setup& s)
+{
+    const std::pair<double, const char*> amounts[] = {
+        {s.bar.si(), "bar"}, {s.collars.si(), "collars"}, {s.plates.si(), "plates"},
+        {s.uIron.si(), "uncertainty of the plates"}, {s.path.bottom.si(), "bottom"}, {s.path.top.si(), "top"},
+        {s.path.uMark.si(), "uncertainty of the marks"}, {s.path.rack.value_or(Height{}).si(), "rack mark"},
+        {s.path.zoneFrom.value_or(Height{}).si(), "sticking zone"}, {s.path.zoneTo.value_or(Height{}).si(), "sticking zone"},
+        {s.limits.cap.value_or(Mass{}).si(), "cap"}, {s.limits.rackRating.value_or(Mass{}).si(), "rack rating"},
+        {s.limits.safetyRating.value_or(Mass{}).si(), "safety rating"}, {s.limits.sleeve.value_or(Length{}).si(), "sleeve"},
+        {s.platesThickness.si(), "plates"},
+    };
+    for (const auto& [value, name] : amounts)
+        if (!notNegative(value))
+            return Error{Refusal::OutOfRange, name};
+    if (s.path.top <= s.path.bottom)
+        return Error{Refusal::HeightsOutOfOrder, "top"};
+    if (s.path.zoneFrom.has_value() != s.path.zoneTo.has_value())
+        return Error{Refusal::HeightsOutOfOrder, "sticking zone"};
+    if (s.path.zoneFrom && (*s.path.zoneFrom < s.path.bottom || *s.path.zoneTo > s.path.top || *s.path.zoneFrom >= *s.path.zoneTo))
+        return Error{Refusal::HeightsOutOfOrder, "sticking zone"};
+    return std::nullopt;
+}
+
 Result<PullCurve> pullCurve(const Setup& setup, std::size_t samples)
 {
-    if (auto wrong = fault(setup))
+    if (auto wrong = setupFault(setup))
         return *wrong;
     const PullSum sum(setup);
     const LiftPath& path = setup.path;
