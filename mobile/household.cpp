@@ -3,6 +3,7 @@
 
 #include "core/seal/start.h"
 #include "core/work/newids.h"
+#include "mobile/days.h"
 #include "mobile/text/keepingtexts.h"
 #include "mobile/text/vaulttexts.h"
 
@@ -16,9 +17,7 @@ namespace {
 
 Here systemHere()
 {
-    const QDate today = QDate::currentDate();
-    const auto day = std::chrono::sys_days(std::chrono::days(today.toJulianDay() - QDate(1970, 1, 1).toJulianDay()));
-    return {day, QTimeZone::systemTimeZoneId().toStdString()};
+    return {sysDaysOf(QDate::currentDate()), QTimeZone::systemTimeZoneId().toStdString()};
 }
 
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/seal/start.h"
+#include "mobile/days.h"
 #include "mobile/door/samplehouse.h"
 #include "mobile/firstfonts.h"
 #include "mobile/household.h"
@@ -10,7 +11,6 @@
 
 #include <QAccessible>
 #include <QApplication>
-#include <QDate>
 #include <QLibraryInfo>
 #include <QQmlComponent>
 #include <QQmlEngine>
@@ -21,11 +21,6 @@
 #include <memory>
 
 namespace {
-
-std::chrono::sys_days today()
-{
-    return std::chrono::sys_days(std::chrono::days(QDate(1970, 1, 1).daysTo(QDate::currentDate())));
-}
 
 /// For whoever times the start from outside.
 void sayFirstFrame(QObject* root)
@@ -90,7 +85,7 @@ int main(int argc, char* argv[])
     const bool sample = samplehouse::askedFor(QApplication::arguments());
     const AppVault::Folders folders = sample ? AppVault::sampleFolders() : AppVault::usualFolders();
     if (sample)
-        if (const QString trouble = samplehouse::makeReady(folders, today()); !trouble.isEmpty()) {
+        if (const QString trouble = samplehouse::makeReady(folders, sysDaysOf(QDate::currentDate())); !trouble.isEmpty()) {
             std::fprintf(stderr, "the example cannot be made: %s\n", qPrintable(trouble));
             return 1;
         }

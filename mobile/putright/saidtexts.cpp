@@ -3,6 +3,7 @@
 
 #include "core/work/measuredkit.h"
 #include "core/work/records/codec.h"
+#include "mobile/days.h"
 #include "mobile/text/keepingtexts.h"
 #include "mobile/text/say.h"
 
@@ -23,8 +24,7 @@ QString tr(const char* text)
 
 QString dayOf(const BookService& book, const journal::Held& entry)
 {
-    const QDate date = moment(book, entry).date();
-    return keepingtexts::day(std::chrono::sys_days(std::chrono::days(date.toJulianDay() - QDate(1970, 1, 1).toJulianDay())), book.today());
+    return keepingtexts::day(sysDaysOf(moment(book, entry).date()), book.today());
 }
 
 /// What stood there at first, with its day where that is another one now.
