@@ -78,7 +78,7 @@ QString measured(const Measured& measured)
 
 QString age(std::chrono::sys_days day, std::chrono::sys_days today)
 {
-    constexpr int week = 7, month = 30, year = 365;
+    constexpr std::chrono::days::rep week = 7, month = 30, year = 365;
     const auto days = (today - day).count();
     if (days <= 0)
         return days == 0 ? tr("today") : tr("still to come");
