@@ -56,7 +56,7 @@ QtObject {
             onVenueRequested: root.stack.show(root.venue)
             onBackRequested: root.stack.back()
             onHangRequested: itemId => root.hang(itemId)
-            onMeasureRequested: (itemId, chain) => root.measure(itemId, chain)
+            onMeasureRequested: (itemId, kind) => root.measure(itemId, kind)
             onInspectRequested: itemId => root.stack.show(root.inspection, {itemId: itemId})
             StackView.onActivating: things.view.refresh()
         }
@@ -68,7 +68,7 @@ QtObject {
             editor: HangEditor { desk: TheDesk; row: hang.row }
             onBackRequested: root.stack.home(); onDone: root.stack.home()
             onNumberRequested: key => root.stack.key(hang.editor, key)
-            onMeasureRequested: root.measure(hang.editor.itemId, hang.editor.chain)
+            onMeasureRequested: root.measure(hang.editor.itemId, hang.editor.kind)
         }
     }
     readonly property Component chain: Component {
@@ -121,6 +121,8 @@ QtObject {
             onDone: root.stack.back()
         }
     }
+    /** The guide of each kind. */
+    readonly property var steps: ({chain: root.chainSteps, band: root.bandSteps})
     signal marksRequested()
     signal measurementsRequested(string itemId)
 
@@ -129,7 +131,7 @@ QtObject {
         if (row >= 0)
             root.stack.show(root.hanging, {row: row})
     }
-    function measure(itemId: string, chain: bool) {
-        root.stack.show(chain ? root.chainSteps : root.bandSteps, {itemId: itemId})
+    function measure(itemId: string, kind: string) {
+        root.stack.show(root.steps[kind], {itemId: itemId})
     }
 }

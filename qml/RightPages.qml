@@ -38,7 +38,7 @@ QtObject {
             property string itemId: ""
             view: MeasurementsView { book: TheBook; itemId: measurements.itemId }
             onBackRequested: root.stack.back()
-            onMeasurementRequested: id => root.stack.show(measurements.view.chain ? root.chain : root.band, {itemId: measurements.itemId, measurementId: id})
+            onMeasurementRequested: id => root.stack.show(measurements.view.kind === "chain" ? root.chain : root.band, {itemId: measurements.itemId, measurementId: id})
         }
     }
     readonly property Component chain: Component {

@@ -44,8 +44,96 @@ struct BandMeasurement {
     bool operator==(const BandMeasurement&) const = default;
 };
 
+/// A known mass that rests on an elastic bench aid and nothing else, and how high above the chest it holds the bar.
+struct AidReading {
+    std::optional<Entered<Mass>> mass;
+    std::optional<Entered<Length>> aboveChest;
+    bool leftOut = false;
+    bool operator==(const AidReading&) const = default;
+};
+
+/// An elastic bench aid as it was measured: what it carries by height above the chest.
+struct AidMeasurement {
+    std::vector<AidReading> readings;
+    bool operator==(const AidMeasurement&) const = default;
+};
+
+enum class MachineMeasuring : std::uint8_t {
+    Radius, ///< from the cam's axis to its cable, by the angle turned
+    Pull,   ///< what it pulls, by the travel of the handle
+};
+
+/// One reading of a machine: by radius, angle and radius; by pull, travel and what the scale shows.
+struct MachineReading {
+    std::optional<Angle> angle;
+    std::optional<Entered<Length>> radius;
+    std::optional<Entered<Length>> travel;
+    std::optional<Entered<Mass>> pull;
+    bool operator==(const MachineReading&) const = default;
+};
+
+/// A machine with a cam as it was measured. By pull the stack that it was measured with goes with it, and the scale's step.
+struct MachineMeasurement {
+    MachineMeasuring by = MachineMeasuring::Radius;
+    std::optional<Entered<Mass>> stack, scaleStep;
+    std::vector<MachineReading> readings;
+    bool operator==(const MachineMeasurement&) const = default;
+};
+
+/// A scale read with a known mass on it.
+struct ScaleReading {
+    std::optional<Entered<Mass>> known, read;
+    bool operator==(const ScaleReading&) const = default;
+};
+
+/// A hanging scale as it was checked: what it shows empty, its step, and readings under known masses.
+struct ScaleMeasurement {
+    std::optional<Entered<Mass>> empty, step;
+    std::vector<ScaleReading> readings;
+    bool operator==(const ScaleMeasurement&) const = default;
+};
+
+enum class IronSort : std::uint8_t { Bar, Plates };
+
+/// Iron on a scale beside the mark on it: a bar, or plates of one kind.
+struct IronMeasurement {
+    IronSort sort = IronSort::Bar;
+    std::optional<Entered<Mass>> marked, read, step;
+    std::optional<Entered<Mass>> accuracy; ///< half-width of the scale's own error, from its check; none where it was not checked
+    int count = 1;                         ///< of the same kind, on the scale together
+    bool operator==(const IronMeasurement&) const = default;
+};
+
+/// A strap or cord that a chain or band is hung by, with its hooks.
+struct LeadMeasurement {
+    std::optional<Entered<Length>> length;
+    std::optional<Entered<Mass>> mass;
+    bool operator==(const LeadMeasurement&) const = default;
+};
+
+/// A rack: its holes by the lowest one and their distance, from the floor to the centre line of a bar that lies there; and the heights
+/// that bands can be anchored at.
+struct RackMeasurement {
+    std::optional<Entered<Height>> firstHole;
+    std::optional<Entered<Length>> spacing;
+    int holeCount = 0;
+    std::vector<Entered<Height>> anchors;
+    bool operator==(const RackMeasurement&) const = default;
+};
+
 /// What measuring an item gave.
-using Measured = std::variant<ChainMeasurement, BandMeasurement>;
+using Measured = std::variant<ChainMeasurement, BandMeasurement, AidMeasurement, MachineMeasurement, ScaleMeasurement, IronMeasurement,
+                              LeadMeasurement, RackMeasurement>;
+
+/// What sort of thing an item is; as in Measured.
+enum class ItemKind : std::uint8_t { Chain, Band, Aid, Machine, Scale, Iron, Lead, Rack };
+
+/// Of what was measured.
+[[nodiscard]] inline ItemKind kindOf(const Measured& measured) { return static_cast<ItemKind>(measured.index()); }
+/// Of that kind, with nothing measured yet.
+[[nodiscard]] Measured notYetMeasured(ItemKind kind);
+/// One lower-case word for each kind, written down in drafts for ever.
+[[nodiscard]] std::string wordOf(ItemKind kind);
 
 /// What takes a thing out of use.
 enum class KitFault : std::uint8_t { WornLink, Cut, Other };

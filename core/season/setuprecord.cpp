@@ -12,4 +12,14 @@ std::vector<PlatesHere> usualStock()
             plate("5", 5, 0.228, 0.025, 2),  plate("2.5", 2.5, 0.190, 0.019, 2), plate("1.25", 1.25, 0.160, 0.014, 2)};
 }
 
+std::optional<Placing> firstPlacing(ItemKind kind)
+{
+    switch (kind) {
+    case ItemKind::Chain: return ChainPlacing{};
+    case ItemKind::Band: return BandPlacing{};
+    case ItemKind::Aid: return AidPlacing{};
+    default: return std::nullopt;
+    }
+}
+
 }

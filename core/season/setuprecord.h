@@ -30,13 +30,24 @@ struct BandPlacing {
     bool operator==(const BandPlacing&) const = default;
 };
 
+/// How an elastic bench aid is worn: nothing to say but where the bar touches the chest, if that is not the bottom mark.
+struct AidPlacing {
+    std::optional<Entered<Height>> chest;
+    bool operator==(const AidPlacing&) const = default;
+};
+
 enum class HungOn : std::uint8_t { BothSides, LeftOnly, RightOnly };
+
+using Placing = std::variant<ChainPlacing, BandPlacing, AidPlacing>;
+
+/// As a thing of that kind hangs until somebody says otherwise; nothing for what does not hang on a bar.
+[[nodiscard]] std::optional<Placing> firstPlacing(ItemKind kind);
 
 /// One thing of the kit on the bar.
 struct HungRecord {
     RecordId item;
     HungOn on = HungOn::BothSides;
-    std::variant<ChainPlacing, BandPlacing> placing;
+    Placing placing;
     bool operator==(const HungRecord&) const = default;
 };
 

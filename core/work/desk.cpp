@@ -10,7 +10,7 @@ namespace steelyard {
 
 namespace {
 
-bool isChain(const KitItem& item) { return std::holds_alternative<ChainMeasurement>(item.measurement); }
+bool isDraftOf(const KitItem& draft, const RecordId& id, ItemKind kind) { return draft.id == id && kindOf(draft.measurement) == kind; }
 
 }
 
@@ -40,7 +40,7 @@ void Desk::setBar(const BarRecord& bar)
 
 RecordId Desk::keepItem(KitItem item)
 {
-    throwDraft(item.id, isChain(item));
+    throwDraft(item.id, kindOf(item.measurement));
     const auto at = std::find_if(m_kit.begin(), m_kit.end(), [&](const KitItem& i) { return i.id == item.id; });
     // a listener may add to the kit while it is told, so nothing is read from there afterwards
     const RecordId id = at == m_kit.end() ? m_newIds() : item.id;
@@ -72,7 +72,7 @@ void Desk::removeItem(const RecordId& which)
     const KitItem* gone = item(id);
     if (!gone)
         return;
-    if (!draft(RecordId{}, isChain(*gone))) {
+    if (!draft(RecordId{}, kindOf(gone->measurement))) {
         KitItem waiting = *gone;
         waiting.id = {};
         setDraft(waiting);
@@ -87,22 +87,22 @@ void Desk::removeItem(const RecordId& which)
 
 void Desk::setDraft(const KitItem& item)
 {
-    std::erase_if(m_drafts, [&](const KitItem& i) { return i.id == item.id && isChain(i) == isChain(item); });
+    std::erase_if(m_drafts, [&](const KitItem& i) { return isDraftOf(i, item.id, kindOf(item.measurement)); });
     m_drafts.push_back(item);
     m_draftListeners.tell();
 }
 
-const KitItem* Desk::draft(const RecordId& id, bool chain) const
+const KitItem* Desk::draft(const RecordId& id, ItemKind kind) const
 {
-    const auto at = std::find_if(m_drafts.begin(), m_drafts.end(), [&](const KitItem& i) { return i.id == id && isChain(i) == chain; });
+    const auto at = std::find_if(m_drafts.begin(), m_drafts.end(), [&](const KitItem& i) { return isDraftOf(i, id, kind); });
     return at == m_drafts.end() ? nullptr : &*at;
 }
 
-void Desk::throwDraft(const RecordId& which, bool chain)
+void Desk::throwDraft(const RecordId& which, ItemKind kind)
 {
     // it may be the id of the very draft that goes
     const RecordId id = which;
-    if (std::erase_if(m_drafts, [&](const KitItem& i) { return i.id == id && isChain(i) == chain; }) > 0)
+    if (std::erase_if(m_drafts, [&](const KitItem& i) { return isDraftOf(i, id, kind); }) > 0)
         m_draftListeners.tell();
 }
 

@@ -35,10 +35,10 @@ public:
     /// Takes an item out of the kit and off the bar; its entries wait as the draft of a new one, unless another waits.
     void removeItem(const RecordId& which);
     /// An item half entered: it waits here, apart from the kit, until it is kept or thrown away. A draft without an id is of
-    /// a new item, one of chains and one of bands.
+    /// a new item, one of each kind.
     void setDraft(const KitItem& item);
-    [[nodiscard]] const KitItem* draft(const RecordId& id, bool chain) const;
-    void throwDraft(const RecordId& which, bool chain);
+    [[nodiscard]] const KitItem* draft(const RecordId& id, ItemKind kind) const;
+    void throwDraft(const RecordId& which, ItemKind kind);
     [[nodiscard]] const std::vector<KitItem>& drafts() const { return m_drafts; }
     void hang(const HungRecord& record);
     void rehang(std::size_t index, const HungRecord& record);

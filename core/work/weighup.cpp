@@ -98,7 +98,10 @@ private:
             return std::nullopt;
         }
         const auto* placing = std::get_if<BandPlacing>(&record.placing);
-        const auto fit = bandFitFrom(std::get<BandMeasurement>(item.measurement));
+        const auto* band = std::get_if<BandMeasurement>(&item.measurement);
+        if (!band)
+            return Error{Refusal::OutOfRange, item.name};
+        const auto fit = bandFitFrom(*band);
         if (!placing || !fit)
             return placing ? inItem(item, fit.error()) : Error{Refusal::OutOfRange, item.name};
         auto hung = HungBand::of(Band{*fit, source, second, false}, bandHang(*placing));

@@ -63,7 +63,7 @@ public:
 
 protected:
     void refresh() override;
-    [[nodiscard]] bool makesChains() const override { return false; }
+    [[nodiscard]] steelyard::ItemKind kind() const override { return steelyard::ItemKind::Band; }
     [[nodiscard]] QString ownName(const steelyard::KitItem& item) const override;
 
 private:

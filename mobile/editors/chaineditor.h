@@ -25,6 +25,6 @@ public:
     void setGauged(bool gauged);
 
 protected:
-    [[nodiscard]] bool makesChains() const override { return true; }
+    [[nodiscard]] steelyard::ItemKind kind() const override { return steelyard::ItemKind::Chain; }
     [[nodiscard]] QString ownName(const steelyard::KitItem& item) const override;
 };

@@ -117,10 +117,11 @@ QString HangEditor::itemId() const
     return now ? QString::fromStdString(now->item.hex()) : QString();
 }
 
-bool HangEditor::isChain() const
+QString HangEditor::kind() const
 {
     const HungRecord* now = record();
-    return now && std::holds_alternative<ChainPlacing>(now->placing);
+    const KitItem* item = now ? desk().item(now->item) : nullptr;
+    return item ? QString::fromStdString(wordOf(kindOf(item->measurement))) : QString();
 }
 
 QString HangEditor::what() const
@@ -149,7 +150,8 @@ int HangEditor::way() const
         return 0;
     if (const auto* chain = std::get_if<ChainPlacing>(&now->placing))
         return static_cast<int>(chain->way);
-    return std::get<BandPlacing>(now->placing).doubled ? 1 : 0;
+    const auto* band = std::get_if<BandPlacing>(&now->placing);
+    return band && band->doubled ? 1 : 0;
 }
 
 void HangEditor::setWay(int way)
@@ -209,13 +211,13 @@ int HangEditor::hang(const QString& itemId)
 {
     const auto id = RecordId::fromHex(itemId.toStdString());
     const KitItem* item = ready() && id ? desk().item(*id) : nullptr;
-    if (!item || item->isOutOfUse())
+    const auto placing = item ? firstPlacing(kindOf(item->measurement)) : std::nullopt;
+    if (!placing || item->isOutOfUse())
         return -1;
     HungRecord fresh;
     fresh.item = item->id;
     fresh.on = item->pair ? HungOn::BothSides : HungOn::LeftOnly;
-    if (std::holds_alternative<BandMeasurement>(item->measurement))
-        fresh.placing = BandPlacing{};
+    fresh.placing = *placing;
     desk().hang(fresh);
     setRow(static_cast<int>(desk().setup().hung.size()) - 1);
     return m_row;

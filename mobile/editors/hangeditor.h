@@ -9,7 +9,7 @@ class HangEditor : public FieldEditor {
     QML_ELEMENT
     Q_PROPERTY(int row READ row WRITE setRow NOTIFY rowChanged FINAL)
     Q_PROPERTY(QString itemId READ itemId NOTIFY changed FINAL)
-    Q_PROPERTY(bool chain READ isChain NOTIFY changed FINAL)
+    Q_PROPERTY(QString kind READ kind NOTIFY changed FINAL)
     Q_PROPERTY(QString what READ what NOTIFY changed FINAL)
     Q_PROPERTY(int sides READ sides WRITE setSides NOTIFY changed FINAL)
     Q_PROPERTY(int way READ way WRITE setWay NOTIFY changed FINAL)
@@ -28,12 +28,13 @@ public:
     [[nodiscard]] int row() const { return m_row; }
     void setRow(int row);
     [[nodiscard]] QString itemId() const;
-    [[nodiscard]] bool isChain() const;
+    /// Of the thing, in one word.
+    [[nodiscard]] QString kind() const;
     [[nodiscard]] QString what() const;
     /// 0 both sides, 1 left only, 2 right only.
     [[nodiscard]] int sides() const;
     void setSides(int sides);
-    /// Chain: 0 straight, 1 doubled, 2 bunched. Band: 0 single, 1 doubled.
+    /// Chain: 0 straight, 1 doubled, 2 bunched. Band: 0 single, 1 doubled. An aid has one way.
     [[nodiscard]] int way() const;
     void setWay(int way);
     /// 0 below the bar, 1 above.

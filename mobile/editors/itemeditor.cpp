@@ -165,16 +165,13 @@ void ItemEditor::moveTo(int venue)
 void ItemEditor::measureAnew()
 {
     KitItem now = item();
-    if (makesChains())
-        now.measurement = ChainMeasurement{};
-    else
-        now.measurement = BandMeasurement{};
+    now.measurement = notYetMeasured(kind());
     setItem(now);
 }
 
 bool ItemEditor::isDrafted() const
 {
-    return ready() && (desk().draft(draftId(), makesChains()) || (isRighting() && m_book && m_book->draft(dayKey())));
+    return ready() && (desk().draft(draftId(), kind()) || (isRighting() && m_book && m_book->draft(dayKey())));
 }
 
 bool ItemEditor::canKeep() const
@@ -209,9 +206,9 @@ void ItemEditor::keepInBook(KitItem item)
     if (item.id.isNone())
         item.venue = RecordId::fromHex(m_venueId.toStdString()).value_or(RecordId{});
     // the draft stays until the item is on the disk
-    const auto done = [self = QPointer<ItemEditor>(this), desk = QPointer<DeskService>(deskService()), id = item.id, chain = makesChains()](const RecordId& keptAs) {
+    const auto done = [self = QPointer<ItemEditor>(this), desk = QPointer<DeskService>(deskService()), id = item.id, kind = kind()](const RecordId& keptAs) {
         if (desk)
-            desk->desk().throwDraft(id, chain);
+            desk->desk().throwDraft(id, kind);
         if (!self)
             return;
         self->m_id = keptAs;
@@ -225,9 +222,9 @@ void ItemEditor::keepInBook(KitItem item)
 void ItemEditor::keepRight()
 {
     const auto done = [self = QPointer<ItemEditor>(this), desk = QPointer<DeskService>(deskService()), book = QPointer<BookService>(m_book), key = dayKey(),
-                       id = m_measurement, chain = makesChains()](const RecordId&) {
+                       id = m_measurement, kind = kind()](const RecordId&) {
         if (desk)
-            desk->desk().throwDraft(id, chain);
+            desk->desk().throwDraft(id, kind);
         if (book)
             book->throwDraft(key);
         if (!self)
@@ -240,7 +237,7 @@ void ItemEditor::keepRight()
 
 void ItemEditor::throwDraft()
 {
-    desk().throwDraft(draftId(), makesChains());
+    desk().throwDraft(draftId(), kind());
     if (isRighting() && m_book)
         m_book->throwDraft(dayKey());
     refresh();
@@ -264,11 +261,10 @@ void ItemEditor::remove()
 KitItem ItemEditor::item() const
 {
     KitItem fresh;
-    if (!makesChains())
-        fresh.measurement = BandMeasurement{};
+    fresh.measurement = notYetMeasured(kind());
     if (!ready())
         return fresh;
-    if (const KitItem* draft = desk().draft(draftId(), makesChains()))
+    if (const KitItem* draft = desk().draft(draftId(), kind()))
         return *draft;
     if (const MeasurementRecord* measurement = known()) {
         KitItem told = m_book->book().item(m_id)->item;

@@ -93,7 +93,7 @@ protected:
     [[nodiscard]] steelyard::KitItem item() const;
     void setItem(const steelyard::KitItem& item);
     void refresh() override;
-    [[nodiscard]] virtual bool makesChains() const = 0;
+    [[nodiscard]] virtual steelyard::ItemKind kind() const = 0;
     /// The name an item gets when none is given.
     [[nodiscard]] virtual QString ownName(const steelyard::KitItem& item) const = 0;
 

@@ -52,14 +52,14 @@ struct CautionRow {
 /** One thing on the bar, or in the kit. */
 struct ThingRow {
     QString itemId;
-    bool chain = false;
+    QString kind; ///< one word, as the core has it
     bool usable = true;
     bool outOfUse = false;
     QString what, how, leftPiece, rightPiece;
     bool operator==(const ThingRow&) const = default;
     static std::vector<RowRole<ThingRow>> roles()
     {
-        return {{"itemId", [](const ThingRow& r) { return r.itemId; }},       {"chain", [](const ThingRow& r) { return r.chain; }},
+        return {{"itemId", [](const ThingRow& r) { return r.itemId; }},       {"kind", [](const ThingRow& r) { return r.kind; }},
                 {"usable", [](const ThingRow& r) { return r.usable; }},       {"outOfUse", [](const ThingRow& r) { return r.outOfUse; }},
                       {"what", [](const ThingRow& r) { return r.what; }},
                 {"how", [](const ThingRow& r) { return r.how; }},             {"leftPiece", [](const ThingRow& r) { return r.leftPiece; }},

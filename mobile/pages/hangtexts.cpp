@@ -46,7 +46,9 @@ QString howItHangs(const HungRecord& record)
 {
     if (const auto* chain = std::get_if<ChainPlacing>(&record.placing))
         return howChain(*chain);
-    return howBand(std::get<BandPlacing>(record.placing));
+    if (const auto* band = std::get_if<BandPlacing>(&record.placing))
+        return howBand(*band);
+    return {};
 }
 
 std::vector<ThingRow> hanging(const Desk& desk)
@@ -56,9 +58,9 @@ std::vector<ThingRow> hanging(const Desk& desk)
         const KitItem* item = desk.item(h.item);
         if (!item)
             continue;
-        const bool chain = std::holds_alternative<ChainPlacing>(h.placing), twin = !chain && item->pair && h.on == HungOn::BothSides;
+        const bool twin = std::holds_alternative<BandPlacing>(h.placing) && item->pair && h.on == HungOn::BothSides;
         const QString one = tr("one"), second = twin ? tr("its twin") : one, none = QStringLiteral("–");
-        rows.push_back({QString::fromStdString(h.item.hex()), chain, true, item->isOutOfUse(), QString::fromStdString(item->name), howItHangs(h),
+        rows.push_back({QString::fromStdString(h.item.hex()), QString::fromStdString(wordOf(kindOf(item->measurement))), true, item->isOutOfUse(), QString::fromStdString(item->name), howItHangs(h),
                         h.on == HungOn::RightOnly ? none : one, h.on == HungOn::LeftOnly ? none : h.on == HungOn::RightOnly ? one : second});
     }
     return rows;

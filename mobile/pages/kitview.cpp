@@ -4,6 +4,7 @@
 #include "core/work/measuredkit.h"
 #include "mobile/follow.h"
 #include "mobile/measuring/measuretexts.h"
+#include "mobile/putright/saidtexts.h"
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
 
@@ -37,20 +38,23 @@ void KitView::refresh()
         ThingRow row;
         row.itemId = QString::fromStdString(item.id.hex());
         row.what = QString::fromStdString(item.name);
+        row.kind = QString::fromStdString(wordOf(kindOf(item.measurement)));
         row.leftPiece = item.pair ? tr("a pair") : tr("one");
         if (const auto* measured = std::get_if<ChainMeasurement>(&item.measurement)) {
-            row.chain = true;
             const auto chain = chainFrom(*measured);
             row.usable = chain.ok();
             row.how = chain ? tr("%1, %2").arg(say::perLength(chain->perLength.value), say::lengthWithUnit(chain->length))
                             : sentences::refusal(chain.error());
-        } else {
-            const auto fit = bandFitFrom(std::get<BandMeasurement>(item.measurement));
+        } else if (const auto* band = std::get_if<BandMeasurement>(&item.measurement)) {
+            const auto fit = bandFitFrom(*band);
             row.usable = fit.ok();
             row.how = fit ? tr("pulls %1 at %2").arg(say::inMassUnit(say::plain(say::shownPull(fit->pull(fit->longestMeasured())), 1)), say::lengthWithUnit(fit->longestMeasured()))
                           : sentences::refusal(fit.error());
+        } else {
+            row.usable = false;
+            row.how = saidtexts::measured(item.measurement);
         }
-        if (m_desk->desk().draft(item.id, row.chain))
+        if (m_desk->desk().draft(item.id, kindOf(item.measurement)))
             row.how = tr("%1 · changes not kept").arg(row.how);
         const KitRecord* record = m_book ? m_book->book().item(item.id) : nullptr;
         bool due = false;
@@ -72,7 +76,7 @@ void KitView::refresh()
     Q_EMIT changed();
 }
 
-QString KitView::draftText(bool chain) const
+QString KitView::draftText(ItemKind kind) const
 {
-    return m_desk && m_desk->desk().draft(RecordId{}, chain) ? tr("begun, not kept") : QString();
+    return m_desk && m_desk->desk().draft(RecordId{}, kind) ? tr("begun, not kept") : QString();
 }

@@ -30,8 +30,8 @@ public:
     [[nodiscard]] QAbstractListModel* things() { return &m_things; }
     [[nodiscard]] bool isEmpty() const { return m_things.rowCount() == 0; }
     /// Says that a new chain or band was begun and not kept; empty when none was.
-    [[nodiscard]] QString chainDraft() const { return draftText(true); }
-    [[nodiscard]] QString bandDraft() const { return draftText(false); }
+    [[nodiscard]] QString chainDraft() const { return draftText(steelyard::ItemKind::Chain); }
+    [[nodiscard]] QString bandDraft() const { return draftText(steelyard::ItemKind::Band); }
     /// Drafts change without word from the desk: a page that comes back asks.
     Q_INVOKABLE void refresh();
 
@@ -40,7 +40,7 @@ Q_SIGNALS:
     void changed();
 
 private:
-    [[nodiscard]] QString draftText(bool chain) const;
+    [[nodiscard]] QString draftText(steelyard::ItemKind kind) const;
 
     DeskService* m_desk = nullptr;
     BookService* m_book = nullptr;

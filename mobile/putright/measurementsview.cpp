@@ -25,9 +25,9 @@ QString MeasurementsView::name() const
     return record() ? QString::fromStdString(record()->item.name) : QString();
 }
 
-bool MeasurementsView::isChain() const
+QString MeasurementsView::kind() const
 {
-    return record() && std::holds_alternative<ChainMeasurement>(record()->item.measurement);
+    return record() ? QString::fromStdString(wordOf(kindOf(record()->item.measurement))) : QString();
 }
 
 void MeasurementsView::refresh()

@@ -11,7 +11,7 @@ class MeasurementsView : public QObject {
     Q_PROPERTY(BookService* book READ book WRITE setBook NOTIFY changed REQUIRED FINAL)
     Q_PROPERTY(QString itemId READ itemId WRITE setItemId NOTIFY changed REQUIRED FINAL)
     Q_PROPERTY(QString name READ name NOTIFY changed FINAL)
-    Q_PROPERTY(bool chain READ isChain NOTIFY changed FINAL)
+    Q_PROPERTY(QString kind READ kind NOTIFY changed FINAL)
     Q_PROPERTY(QAbstractListModel* measurements READ measurements CONSTANT FINAL)
 
 public:
@@ -22,7 +22,8 @@ public:
     [[nodiscard]] QString itemId() const { return QString::fromStdString(m_id.hex()); }
     void setItemId(const QString& id);
     [[nodiscard]] QString name() const;
-    [[nodiscard]] bool isChain() const;
+    /// Of the thing, in one word.
+    [[nodiscard]] QString kind() const;
     [[nodiscard]] QAbstractListModel* measurements() { return &m_measurements; }
 
 Q_SIGNALS:

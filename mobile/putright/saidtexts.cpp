@@ -72,8 +72,11 @@ QString bodySize(const BodySize& size)
 
 QString measured(const Measured& measured)
 {
-    const auto* chain = std::get_if<ChainMeasurement>(&measured);
-    return chain ? chainText(*chain) : bandText(std::get<BandMeasurement>(measured));
+    if (const auto* chain = std::get_if<ChainMeasurement>(&measured))
+        return chainText(*chain);
+    if (const auto* band = std::get_if<BandMeasurement>(&measured))
+        return bandText(*band);
+    return {};
 }
 
 QString age(std::chrono::sys_days day, std::chrono::sys_days today)

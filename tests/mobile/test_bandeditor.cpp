@@ -89,10 +89,10 @@ void BandEditorTest::unknownKeys()
 {
     QFETCH(QString, key);
     m_form->addHanging();
-    const KitItem before = *m_service->desk().draft({}, false);
+    const KitItem before = *m_service->desk().draft({}, ItemKind::Band);
     QVERIFY(!m_form->keepNumber(key, 50).kept());
     QVERIFY(!m_form->clearNumber(key));
-    QVERIFY(*m_service->desk().draft({}, false) == before);
+    QVERIFY(*m_service->desk().draft({}, ItemKind::Band) == before);
 }
 
 void BandEditorTest::loadedIsLongerThanAtRest()
@@ -216,7 +216,7 @@ void BandEditorTest::pictureIsTheFit()
     hang(samples::band());
     m_form->setModel(3);
     m_form->setLeftOut(1, true);
-    const auto fit = bandFitFrom(std::get<BandMeasurement>(m_service->desk().draft({}, false)->measurement));
+    const auto fit = bandFitFrom(std::get<BandMeasurement>(m_service->desk().draft({}, ItemKind::Band)->measurement));
     const FitPicture p = m_form->picture();
     QCOMPARE(p.points.size(), 6);
     const QVariantMap second = p.points.at(1).toMap();

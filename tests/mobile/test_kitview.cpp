@@ -79,7 +79,7 @@ void KitViewTest::draftsAreSaid()
     view.refresh();
     QVERIFY2(formcheck::shown(*view.things(), 0, "how").toString().endsWith(QStringLiteral("changes not kept")),
              qPrintable(formcheck::shown(*view.things(), 0, "how").toString()));
-    service.desk().throwDraft(samples::numbered(1), true);
+    service.desk().throwDraft(samples::numbered(1), ItemKind::Chain);
     view.refresh();
     QCOMPARE(formcheck::shown(*view.things(), 0, "how").toString(), QStringLiteral("5.7 kg a metre, 150 cm"));
 }

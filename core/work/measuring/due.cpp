@@ -13,7 +13,7 @@ using std::chrono::sys_days;
 days goodFor(const Measured& measured)
 {
     constexpr days term{120}, year{365};
-    return std::holds_alternative<ChainMeasurement>(measured) ? year : term;
+    return kindOf(measured) == ItemKind::Band || kindOf(measured) == ItemKind::Aid ? term : year;
 }
 
 Due dueOn(const MeasurementRecord& last, sys_days day)

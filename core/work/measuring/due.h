@@ -8,8 +8,8 @@
 
 namespace steelyard {
 
-/// How long a measurement is good for. Rubber ages with use, heat and light; steel wears slowly. Bands are measured again each term,
-/// chains each year: common practice, no source. A maker's or a federation's own interval goes before ours.
+/// How long a measurement is good for. Rubber ages with use, heat and light; steel wears slowly. Bands and bench aids are measured again each term,
+/// everything else each year: common practice, no source. A maker's or a federation's own interval goes before ours.
 [[nodiscard]] std::chrono::days goodFor(const Measured& measured);
 
 enum class DueState : std::uint8_t { Fresh, Soon, Due };

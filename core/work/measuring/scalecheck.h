@@ -2,26 +2,9 @@
 #pragma once
 
 #include "core/measure/result.h"
-#include "core/measure/units.h"
-
-#include <optional>
-#include <span>
-#include <vector>
+#include "core/season/kit.h"
 
 namespace steelyard {
-
-/// A scale read with a known mass on it.
-struct ScaleReading {
-    Mass known, read;
-    bool operator==(const ScaleReading&) const = default;
-};
-
-/// A hanging scale as it was checked: what it shows empty, its step, and readings under known masses.
-struct ScaleMeasurement {
-    std::optional<Mass> empty, step;
-    std::vector<ScaleReading> readings;
-    bool operator==(const ScaleMeasurement&) const = default;
-};
 
 /// What the check says of the scale.
 struct ScaleCheck {
@@ -34,15 +17,8 @@ struct ScaleCheck {
     bool good = false; ///< within a step, or half a per cent of the load where that is more (our choice)
 };
 
-/// Refuses a missing step or zero, steps and masses that are not above 0, no reading at all, and readings that are not finite.
+/// Refuses a missing step, zero or number of a reading, steps and masses that are not above 0, no reading at all, and readings that are not finite.
 [[nodiscard]] Result<ScaleCheck> checked(const ScaleMeasurement& scale);
-
-/// Iron on a scale beside the mark on it: bar, plates of one kind, a lead strap.
-struct WeighedIron {
-    std::optional<Mass> marked, read, step, accuracy;
-    int count = 1; ///< of the same kind, on the scale together
-    bool operator==(const WeighedIron&) const = default;
-};
 
 /// What weighing says of the mark.
 struct IronCheck {
@@ -53,6 +29,6 @@ struct IronCheck {
 };
 
 /// The mass of one of `count`, `u = √(d²/12 + a²/3)/count` for all read at once. Refuses what is missing or not above 0.
-[[nodiscard]] Result<IronCheck> checked(const WeighedIron& iron);
+[[nodiscard]] Result<IronCheck> checked(const IronMeasurement& iron);
 
 }

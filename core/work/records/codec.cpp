@@ -12,8 +12,6 @@ namespace steelyard {
 namespace {
 
 constexpr Numbered<LiftStart, 2> liftStarts{{{{LiftStart::OwnBottom, 1}, {LiftStart::Floor, 2}}}};
-constexpr Numbered<ChainMeasuring, 2> chainMeasurings{{{{ChainMeasuring::Weighed, 1}, {ChainMeasuring::Gauged, 2}}}};
-constexpr Numbered<BandModel, 3> bandModels{{{{BandModel::Line, 1}, {BandModel::Quadratic, 2}, {BandModel::Rubber, 3}}}};
 constexpr Numbered<PlateTrust, 2> plateTrusts{{{{PlateTrust::AsMarked, 1}, {PlateTrust::Unweighed, 2}}}};
 constexpr Numbered<HungOn, 3> hungOns{{{{HungOn::BothSides, 1}, {HungOn::LeftOnly, 2}, {HungOn::RightOnly, 3}}}};
 constexpr Numbered<ChainHangingWay, 3> chainWays{{{{ChainHangingWay::Straight, 1}, {ChainHangingWay::Doubled, 2}, {ChainHangingWay::Bunched, 3}}}};
@@ -24,63 +22,6 @@ constexpr Numbered<CautionCode, 3> cautionCodes{{{{CautionCode::Chains, 1}, {Cau
 std::chrono::sys_days dayOf(std::int64_t dayNumber)
 {
     return std::chrono::sys_days(std::chrono::days(static_cast<int>(dayNumber)));
-}
-
-template <typename Value>
-std::optional<Value> ifRead(const RecordReader& reader, Value value)
-{
-    return reader.fits() ? std::optional(std::move(value)) : std::nullopt;
-}
-
-Content chainContent(const ChainMeasurement& chain, const WrittenIn& in)
-{
-    return RecordWriter(in).number(1, chainMeasurings.numberOf(chain.by)).length(2, chain.length).mass(3, chain.mass)
-        .mass(4, chain.scaleStep).fine(5, chain.wire).fine(6, chain.pitch).fine(7, chain.innerWidth).content();
-}
-
-std::optional<ChainMeasurement> chainIn(RecordReader reader)
-{
-    ChainMeasurement chain;
-    chain.by = reader.among(1, chainMeasurings);
-    chain.length = reader.length(2);
-    chain.mass = reader.mass(3);
-    chain.scaleStep = reader.mass(4);
-    chain.wire = reader.length(5);
-    chain.pitch = reader.length(6);
-    chain.innerWidth = reader.length(7);
-    return ifRead(reader, chain);
-}
-
-std::optional<BandHanging> hangingIn(RecordReader reader)
-{
-    BandHanging hanging;
-    hanging.mass = reader.mass(1);
-    hanging.length = reader.length(2);
-    hanging.leftOut = reader.flag(3);
-    hanging.unloading = reader.flag(4);
-    return ifRead(reader, hanging);
-}
-
-Content bandContent(const BandMeasurement& band, const WrittenIn& in)
-{
-    std::vector<Content> hangings;
-    for (const BandHanging& h : band.hangings)
-        hangings.push_back(RecordWriter(in).mass(1, h.mass).length(2, h.length).flag(3, h.leftOut).flag(4, h.unloading).content());
-    RecordWriter writer(in);
-    writer.length(1, band.rest).list(2, hangings);
-    if (band.model)
-        writer.number(3, bandModels.numberOf(*band.model));
-    return writer.content();
-}
-
-std::optional<BandMeasurement> bandIn(RecordReader reader)
-{
-    BandMeasurement band;
-    band.rest = reader.length(1);
-    band.hangings = reader.list<BandHanging>(2, hangingIn);
-    if (reader.has(3))
-        band.model = reader.among(3, bandModels);
-    return ifRead(reader, std::move(band));
 }
 
 Content stockContent(const PlatesHere& plates, const WrittenIn& in)
@@ -134,6 +75,11 @@ Content placingContent(const BandPlacing& placing, const WrittenIn& in)
         .length(5, placing.handle).mass(6, placing.heldBy).content();
 }
 
+Content placingContent(const AidPlacing& placing, const WrittenIn& in)
+{
+    return RecordWriter(in).length(1, placing.chest).content();
+}
+
 std::optional<ChainPlacing> chainPlacingIn(RecordReader reader)
 {
     ChainPlacing placing;
@@ -156,14 +102,23 @@ std::optional<BandPlacing> bandPlacingIn(RecordReader reader)
     return ifRead(reader, placing);
 }
 
+std::optional<AidPlacing> aidPlacingIn(RecordReader reader)
+{
+    AidPlacing placing;
+    placing.chest = reader.length(1);
+    return ifRead(reader, placing);
+}
+
 Content hungContent(const HungRecord& hung, const WrittenIn& in)
 {
     RecordWriter writer(in);
     writer.id(1, hung.item).number(2, hungOns.numberOf(hung.on));
     if (const auto* chain = std::get_if<ChainPlacing>(&hung.placing))
         writer.part(3, placingContent(*chain, in));
+    else if (const auto* band = std::get_if<BandPlacing>(&hung.placing))
+        writer.part(4, placingContent(*band, in));
     else
-        writer.part(4, placingContent(std::get<BandPlacing>(hung.placing), in));
+        writer.part(5, placingContent(std::get<AidPlacing>(hung.placing), in));
     return writer.content();
 }
 
@@ -174,8 +129,10 @@ std::optional<HungRecord> hungIn(RecordReader reader)
     hung.on = reader.among(2, hungOns);
     if (reader.has(3))
         hung.placing = reader.needed(chainPlacingIn(reader.part(3)));
-    else
+    else if (reader.has(4))
         hung.placing = reader.needed(bandPlacingIn(reader.part(4)));
+    else
+        hung.placing = reader.needed(aidPlacingIn(reader.part(5)));
     return ifRead(reader, hung);
 }
 
@@ -254,29 +211,6 @@ std::optional<BodySize> bodySizeIn(journal::ByteView content)
     size.mass = reader.mass(1);
     size.height = reader.length(2);
     return ifRead(reader, size);
-}
-
-Content contentOf(const MeasurementRecord& record, const WrittenIn& in)
-{
-    RecordWriter writer(in);
-    writer.id(1, record.item);
-    if (const auto* chain = std::get_if<ChainMeasurement>(&record.measured))
-        writer.part(2, chainContent(*chain, in));
-    else
-        writer.part(3, bandContent(std::get<BandMeasurement>(record.measured), in));
-    return writer.content();
-}
-
-std::optional<MeasurementRecord> measurementIn(journal::ByteView content)
-{
-    RecordReader reader(content);
-    MeasurementRecord record;
-    record.item = reader.neededId(1);
-    if (reader.has(2))
-        record.measured = reader.needed(chainIn(reader.part(2)));
-    else
-        record.measured = reader.needed(bandIn(reader.part(3)));
-    return ifRead(reader, std::move(record));
 }
 
 Content contentOf(const SetupRecord& load, const WrittenIn& in)

@@ -16,15 +16,23 @@ namespace steelyard {
 ///   bar marks       1 start (1 own bottom, 2 floor) · 2 bottom · 3 blocks · 4 zone from · 5 zone to · 6 top · 7 rack
 ///   agreement       1 who · 2 day, since 1970
 ///   body size       1 mass · 2 height; the day is the entry's
-///   measurement     1 item · 2 chain, or 3 band
+///   measurement     1 item · 2 chain, 3 band, 4 aid, 5 machine, 6 scale, 7 iron, 8 lead or 9 rack
 ///   chain           1 by (1 weighed, 2 gauged) · 2 length · 3 mass · 4 scale step · 5 wire · 6 pitch · 7 inner width
 ///   band            1 rest · 2 list of hangings (1 mass · 2 length · 3 true when left out · 4 true on the way back) · 3 model (1 line, 2 quadratic, 3 rubber)
+///   aid             1 list of readings (1 mass · 2 height above the chest · 3 true when left out)
+///   machine         1 by (1 radius, 2 pull) · 2 stack · 3 scale step · 4 list of readings (1 angle, in thousandths of a degree · 2 radius
+///                   3 travel · 4 pull, as a mass)
+///   scale           1 empty · 2 step · 3 list of readings (1 known · 2 read)
+///   iron            1 sort (1 bar, 2 plates) · 2 marked · 3 read · 4 scale step · 5 accuracy of the scale · 6 count
+///   lead            1 length · 2 mass
+///   rack            1 lowest hole · 2 from hole to hole · 3 count of holes · 4 list of anchors (1 height)
 ///   load            1 bar · 2 list of what hangs
 ///   bar             1 bar · 2 true when entered · 3 collars · 4 wanted · 5 plates (1 as marked, 2 unweighed)
 ///                   6 list of stock (1 mass · 2 diameter · 3 thickness · 4 count) · 7 sleeve
-///   what hangs      1 item · 2 on (1 both, 2 left, 3 right) · 3 chain's placing, or 4 band's
+///   what hangs      1 item · 2 on (1 both, 2 left, 3 right) · 3 chain's placing, 4 band's or 5 aid's
 ///   chain's placing 1 way (1 straight, 2 doubled, 3 bunched) · 2 lead · 3 lead's mass · 4 bunch
 ///   band's placing  1 true when doubled · 2 true when above · 3 anchor's height · 4 offset · 5 handle · 6 held by
+///   aid's placing   1 chest's height, where it is not the bar's lowest
 ///   inspection      1 found (1 fit, 2 worn link, 3 cut, 4 other) · 2 note · 3 day, since 1970
 ///   acknowledgement 1 set-up · 2 caution (1 chains, 2 bands below, 3 bands above) · 3 mark of what hung
 /// Nothing where a quantity is not finite or does not fit a whole number of the base unit.

@@ -123,4 +123,11 @@ private:
     bool m_read = true;
 };
 
+/// The value, where all of it was there.
+template <typename Value>
+std::optional<Value> ifRead(const RecordReader& reader, Value value)
+{
+    return reader.fits() ? std::optional(std::move(value)) : std::nullopt;
+}
+
 }

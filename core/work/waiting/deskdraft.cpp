@@ -65,7 +65,7 @@ std::string draftNameOf(const KitItem& item)
     const std::string name(itemDraftPrefix);
     if (!item.id.isNone())
         return name + item.id.hex();
-    return name + (std::holds_alternative<ChainMeasurement>(item.measurement) ? "chain" : "band");
+    return name + wordOf(kindOf(item.measurement));
 }
 
 }

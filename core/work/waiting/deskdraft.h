@@ -28,7 +28,7 @@ struct DeskDraft {
 [[nodiscard]] std::optional<DeskDraft> deskDraftIn(journal::ByteView bytes);
 [[nodiscard]] std::optional<KitItem> itemDraftIn(journal::ByteView bytes);
 
-/// The names that drafts are saved under: "desk", "item:" with the id, and "item:chain" and "item:band" for new ones.
+/// The names that drafts are saved under: "desk", "item:" with the id, and with the word of the kind for a new one: "item:chain".
 inline constexpr std::string_view deskDraftName = "desk", itemDraftPrefix = "item:";
 [[nodiscard]] std::string draftNameOf(const KitItem& item);
 

@@ -55,14 +55,14 @@ Sheet {
         Layout.fillWidth: true
         objectName: "way"
         label: qsTr("Hangs")
-        options: root.editor.chain ? [qsTr("straight"), qsTr("doubled"), qsTr("bunched")] : [qsTr("single"), qsTr("doubled")]
+        options: root.editor.kind === "chain" ? [qsTr("straight"), qsTr("doubled"), qsTr("bunched")] : [qsTr("single"), qsTr("doubled")]
         current: root.editor.way
         onChosen: index => root.editor.way = index
     }
     ChoiceRow {
         Layout.fillWidth: true
         objectName: "anchor"
-        visible: !root.editor.chain
+        visible: root.editor.kind === "band"
         label: qsTr("Anchored")
         options: [qsTr("below"), qsTr("above")]
         current: root.editor.anchor
@@ -71,7 +71,7 @@ Sheet {
     ChoiceRow {
         Layout.fillWidth: true
         objectName: "lean"
-        visible: !root.editor.chain
+        visible: root.editor.kind === "band"
         label: qsTr("Anchor stands")
         options: [qsTr("under the bar"), qsTr("in front"), qsTr("behind")]
         current: root.editor.lean

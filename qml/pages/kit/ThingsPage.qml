@@ -15,7 +15,7 @@ Sheet {
     required property DeskWork work
     signal venueRequested
     signal hangRequested(string itemId)
-    signal measureRequested(string itemId, bool chain)
+    signal measureRequested(string itemId, string kind)
     signal inspectRequested(string itemId)
 
     heading: qsTr("Kit here")
@@ -28,7 +28,7 @@ Sheet {
             text: qsTr("Measure a chain")
             fact: root.view.chainDraft
             factSize: Theme.note
-            onClicked: root.measureRequested("", true)
+            onClicked: root.measureRequested("", "chain")
         },
         PressKey {
             Layout.fillWidth: true
@@ -36,7 +36,7 @@ Sheet {
             text: qsTr("Measure a band")
             fact: root.view.bandDraft
             factSize: Theme.note
-            onClicked: root.measureRequested("", false)
+            onClicked: root.measureRequested("", "band")
         }
     ]
 
@@ -63,12 +63,12 @@ Sheet {
             id: row
             required property int index
             required property string itemId
-            required property bool chain
+            required property string kind
             Layout.fillWidth: true
             objectName: "item:" + (row.index + 1)
             onHangRequested: root.hangRequested(row.itemId)
             onInspectRequested: root.inspectRequested(row.itemId)
-            onMeasureRequested: root.measureRequested(row.itemId, row.chain)
+            onMeasureRequested: root.measureRequested(row.itemId, row.kind)
         }
     }
     PressKey {

@@ -21,9 +21,9 @@ ScaleMeasurement hanging(double tenReads, double twentyReads)
     return {kilograms(0.2), kilograms(0.1), {{kilograms(10), kilograms(tenReads)}, {kilograms(20), kilograms(twentyReads)}}};
 }
 
-WeighedIron pair(double bothRead)
+IronMeasurement pair(double bothRead)
 {
-    return {kilograms(20), kilograms(bothRead), kilograms(0.1), std::nullopt, 2};
+    return {IronSort::Plates, kilograms(20), kilograms(bothRead), kilograms(0.1), std::nullopt, 2};
 }
 
 }
@@ -106,7 +106,7 @@ void ScaleCheckTest::offTheMarkOnlyWhenTheScaleCanTell()
 {
     // 1.96 · 0.1/√12 / 2 = 0.0283 kg a plate
     QVERIFY(checked(pair(40.1))->clear);
-    WeighedIron coarse = pair(40.1);
+    IronMeasurement coarse = pair(40.1);
     coarse.accuracy = kilograms(0.2);
     QVERIFY(!checked(coarse)->clear);
     QVERIFY(!checked(pair(40))->clear);
@@ -114,7 +114,7 @@ void ScaleCheckTest::offTheMarkOnlyWhenTheScaleCanTell()
 
 void ScaleCheckTest::ironRefusalsNameTheEntry()
 {
-    WeighedIron iron = pair(40);
+    IronMeasurement iron = pair(40);
     iron.marked.reset();
     QCOMPARE(checked(iron).error(), (Error{Refusal::NotThere, "mark"}));
     iron = pair(0);

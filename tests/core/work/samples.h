@@ -54,17 +54,17 @@ inline BandMeasurement band()
     return band(1.0, {{5, 1.15}, {7.5, 1.245}, {10, 1.37}, {12.5, 1.525}, {15, 1.72}, {17.5, 1.95}});
 }
 
-inline KitItem item(const RecordId& id, std::string name, std::variant<ChainMeasurement, BandMeasurement> measurement, bool pair = true)
+inline KitItem item(const RecordId& id, std::string name, Measured measurement, bool pair = true)
 {
     return {id, std::move(name), pair, std::move(measurement)};
 }
 
-inline KitItem item(std::uint64_t number, std::string name, std::variant<ChainMeasurement, BandMeasurement> measurement, bool pair = true)
+inline KitItem item(std::uint64_t number, std::string name, Measured measurement, bool pair = true)
 {
     return item(numbered(number), std::move(name), std::move(measurement), pair);
 }
 
-inline HungRecord hung(std::uint64_t number, std::variant<ChainPlacing, BandPlacing> placing, HungOn on = HungOn::BothSides)
+inline HungRecord hung(std::uint64_t number, Placing placing, HungOn on = HungOn::BothSides)
 {
     return {numbered(number), on, std::move(placing)};
 }

@@ -87,7 +87,7 @@ void DeskTest::toldOncePerChange_data()
     row("item gone", 1, [](Desk& d) { d.removeItem(samples::numbered(1)); });
     row("item gone that never was", 0, [](Desk& d) { d.removeItem(samples::numbered(99)); });
     row("draft", 0, [](Desk& d) { d.setDraft(samples::item(1, "Chain", samples::gauged())); });
-    row("draft thrown", 0, [](Desk& d) { d.throwDraft(samples::numbered(1), true); });
+    row("draft thrown", 0, [](Desk& d) { d.throwDraft(samples::numbered(1), ItemKind::Chain); });
     row("hung", 1, [](Desk& d) { d.hang(samples::hung(3, ChainPlacing{})); });
     row("hung otherwise", 1, [](Desk& d) { d.rehang(0, samples::hung(1, samples::chainOn(0.7))); });
     row("hung as it was", 0, [](Desk& d) { d.rehang(0, samples::hung(1, samples::chainOn(0.8))); });
@@ -291,7 +291,7 @@ void DeskTest::replaceAllLeavesNothingOfBefore()
     QCOMPARE(desk.answer().load->total.si(), 60.0);
     QVERIFY(!cautionOf(desk, CautionCode::Chains).lookedOver);
     // another lifter's half entries never turn up on this kit
-    QVERIFY(!desk.draft(samples::numbered(1), true));
+    QVERIFY(!desk.draft(samples::numbered(1), ItemKind::Chain));
 }
 
 QTEST_APPLESS_MAIN(DeskTest)

@@ -110,9 +110,9 @@ void DraftKeeperTest::allOfItComesBack()
     QVERIFY(after.unread.empty());
     QVERIFY(after.desk.marks() == before.desk.marks());
     QVERIFY(after.desk.setup() == before.desk.setup());
-    QVERIFY(*after.desk.draft({}, true) == *before.desk.draft({}, true));
-    QVERIFY(*after.desk.draft({}, false) == *before.desk.draft({}, false));
-    QVERIFY(*after.desk.draft(samples::numbered(1), true) == changed);
+    QVERIFY(*after.desk.draft({}, ItemKind::Chain) == *before.desk.draft({}, ItemKind::Chain));
+    QVERIFY(*after.desk.draft({}, ItemKind::Band) == *before.desk.draft({}, ItemKind::Band));
+    QVERIFY(*after.desk.draft(samples::numbered(1), ItemKind::Chain) == changed);
     QCOMPARE(after.desk.drafts().size(), std::size_t(3));
     QVERIFY(after.desk.kit().empty());
     // what was laid out is not saved anew
@@ -142,8 +142,8 @@ void DraftKeeperTest::thrownAndKeptDraftsGo()
     now.desk.setDraft(samples::item(0, "New band", samples::band()));
     now.timer.runOut();
     QVERIFY(keeper.saved.contains("item:chain") && keeper.saved.contains("item:band"));
-    now.desk.throwDraft({}, true);
-    (void)now.desk.keepItem(*now.desk.draft({}, false));
+    now.desk.throwDraft({}, ItemKind::Chain);
+    (void)now.desk.keepItem(*now.desk.draft({}, ItemKind::Band));
     now.timer.runOut();
     QCOMPARE(keeper.saved.size(), std::size_t(1));
     QVERIFY(keeper.saved.contains("desk"));
@@ -250,7 +250,7 @@ void DraftKeeperTest::refusedIsTriedAgain()
     QVERIFY(deskDraftIn(keeper.saved["desk"])->marks == samples::marks(0.80, 1.27));
     // and one thrown away stays until its going is taken
     keeper.refusal = vault::Refusal{vault::Code::WriteFailedTryAgain};
-    now.desk.throwDraft({}, true);
+    now.desk.throwDraft({}, ItemKind::Chain);
     now.timer.runOut();
     QVERIFY(keeper.saved.contains("item:chain"));
     keeper.refusal.reset();

@@ -104,13 +104,13 @@ void DraftsTest::draftsStandApartFromTheKit()
     const RecordId id = desk.keepItem(samples::item(0, "Chain", samples::weighed()));
     KitItem half = samples::item(id, "Chain", samples::gauged());
     desk.setDraft(half);
-    QVERIFY(*desk.draft(id, true) == half);
+    QVERIFY(*desk.draft(id, ItemKind::Chain) == half);
     QVERIFY(*desk.item(id) == samples::item(id, "Chain", samples::weighed()));
     half.name = "Renamed";
     desk.setDraft(half);
-    QCOMPARE(QString::fromStdString(desk.draft(id, true)->name), QStringLiteral("Renamed"));
-    desk.throwDraft(id, true);
-    QVERIFY(!desk.draft(id, true));
+    QCOMPARE(QString::fromStdString(desk.draft(id, ItemKind::Chain)->name), QStringLiteral("Renamed"));
+    desk.throwDraft(id, ItemKind::Chain);
+    QVERIFY(!desk.draft(id, ItemKind::Chain));
     QCOMPARE(QString::fromStdString(desk.item(id)->name), QStringLiteral("Chain"));
 }
 
@@ -119,21 +119,21 @@ void DraftsTest::oneNewChainAndOneNewBandWait()
     Desk desk(samples::counted());
     desk.setDraft(samples::item(0, "New chain", ChainMeasurement{}));
     desk.setDraft(samples::item(0, "New band", BandMeasurement{}));
-    QCOMPARE(QString::fromStdString(desk.draft({}, true)->name), QStringLiteral("New chain"));
-    QCOMPARE(QString::fromStdString(desk.draft({}, false)->name), QStringLiteral("New band"));
+    QCOMPARE(QString::fromStdString(desk.draft({}, ItemKind::Chain)->name), QStringLiteral("New chain"));
+    QCOMPARE(QString::fromStdString(desk.draft({}, ItemKind::Band)->name), QStringLiteral("New band"));
     QVERIFY(desk.kit().empty());
-    desk.throwDraft({}, true);
-    QVERIFY(!desk.draft({}, true));
-    QVERIFY(desk.draft({}, false));
+    desk.throwDraft({}, ItemKind::Chain);
+    QVERIFY(!desk.draft({}, ItemKind::Chain));
+    QVERIFY(desk.draft({}, ItemKind::Band));
 }
 
 void DraftsTest::keepingTakesTheDraftAway()
 {
     Desk desk(samples::counted());
     desk.setDraft(samples::item(0, "New chain", samples::weighed()));
-    const RecordId id = desk.keepItem(*desk.draft({}, true));
-    QVERIFY(!desk.draft({}, true));
-    QVERIFY(!desk.draft(id, true));
+    const RecordId id = desk.keepItem(*desk.draft({}, ItemKind::Chain));
+    QVERIFY(!desk.draft({}, ItemKind::Chain));
+    QVERIFY(!desk.draft(id, ItemKind::Chain));
     QCOMPARE(QString::fromStdString(desk.item(id)->name), QStringLiteral("New chain"));
 }
 
@@ -144,10 +144,10 @@ void DraftsTest::keepingLeavesOtherDrafts()
     desk.setDraft(samples::item(a, "A half", samples::gauged()));
     desk.setDraft(samples::item(b, "B half", samples::gauged()));
     desk.setDraft(samples::item(0, "New", samples::band()));
-    (void)desk.keepItem(*desk.draft(a, true));
-    QVERIFY(!desk.draft(a, true));
-    QVERIFY(desk.draft(b, true));
-    QVERIFY(desk.draft({}, false));
+    (void)desk.keepItem(*desk.draft(a, ItemKind::Chain));
+    QVERIFY(!desk.draft(a, ItemKind::Chain));
+    QVERIFY(desk.draft(b, ItemKind::Chain));
+    QVERIFY(desk.draft({}, ItemKind::Band));
 }
 
 void DraftsTest::removedThingComesOffTheBar()
@@ -158,7 +158,7 @@ void DraftsTest::removedThingComesOffTheBar()
     desk.setDraft(samples::item(1, "A half", samples::gauged()));
     desk.removeItem(samples::numbered(1));
     QVERIFY(!desk.item(samples::numbered(1)));
-    QVERIFY(!desk.draft(samples::numbered(1), true));
+    QVERIFY(!desk.draft(samples::numbered(1), ItemKind::Chain));
     QCOMPARE(desk.setup().hung.size(), std::size_t(1));
     QVERIFY(desk.setup().hung[0].item == samples::numbered(2));
 }
@@ -168,7 +168,7 @@ void DraftsTest::removedThingWaitsAsANewOne()
     Desk desk(samples::counted());
     const RecordId id = desk.keepItem(samples::item(0, "Chain", samples::weighed()));
     desk.removeItem(id);
-    const KitItem* waiting = desk.draft({}, true);
+    const KitItem* waiting = desk.draft({}, ItemKind::Chain);
     QVERIFY(waiting);
     QVERIFY(*waiting == samples::item(0, "Chain", samples::weighed()));
     const RecordId back = desk.keepItem(*waiting);
@@ -182,7 +182,7 @@ void DraftsTest::removedThingDoesNotOustAWaitingOne()
     const RecordId id = desk.keepItem(samples::item(0, "Chain", samples::weighed()));
     desk.setDraft(samples::item(0, "Begun before", ChainMeasurement{}));
     desk.removeItem(id);
-    QCOMPARE(QString::fromStdString(desk.draft({}, true)->name), QStringLiteral("Begun before"));
+    QCOMPARE(QString::fromStdString(desk.draft({}, ItemKind::Chain)->name), QStringLiteral("Begun before"));
 }
 
 void DraftsTest::kitFromElsewhereLeavesDraftsAndWhatHangs()
@@ -191,13 +191,13 @@ void DraftsTest::kitFromElsewhereLeavesDraftsAndWhatHangs()
     desk.replaceAll({}, {samples::item(1, "A", samples::weighed()), samples::item(2, "B", samples::band())}, samples::setup(60, {samples::hung(1, ChainPlacing{})}));
     desk.setDraft(samples::item(2, "B half", samples::band()));
     desk.setKit({samples::item(2, "B", samples::band())});
-    QVERIFY(desk.draft(samples::numbered(2), false));
+    QVERIFY(desk.draft(samples::numbered(2), ItemKind::Band));
     QCOMPARE(desk.setup().hung.size(), std::size_t(1));
     QVERIFY(desk.answer().readiness == Readiness::Refused);
     desk.setKit({samples::item(1, "A", samples::weighed())});
     QVERIFY(desk.answer().readiness == Readiness::MarksMissing);
     desk.lay(samples::marks(0.9, 1.5), samples::setup(80));
-    QVERIFY(desk.draft(samples::numbered(2), false));
+    QVERIFY(desk.draft(samples::numbered(2), ItemKind::Band));
     QCOMPARE(desk.kit().size(), std::size_t(1));
     QVERIFY(desk.setup() == samples::setup(80) && desk.marks() == samples::marks(0.9, 1.5));
 }
@@ -210,13 +210,13 @@ void DraftsTest::draftsAreToldApart()
     desk.setDraft(samples::item(0, "New", samples::weighed()));
     desk.setDraft(samples::item(0, "New", samples::gauged()));
     QCOMPARE(drafts, 2);
-    desk.throwDraft({}, false);
+    desk.throwDraft({}, ItemKind::Band);
     QCOMPARE(drafts, 2);
-    desk.throwDraft({}, true);
+    desk.throwDraft({}, ItemKind::Chain);
     QCOMPARE(drafts, 3);
     QCOMPARE(all, 0);
     desk.setDraft(samples::item(0, "New", samples::weighed()));
-    (void)desk.keepItem(*desk.draft({}, true));
+    (void)desk.keepItem(*desk.draft({}, ItemKind::Chain));
     QCOMPARE(drafts, 5);
     QCOMPARE(all, 1);
 }

@@ -8,6 +8,8 @@
 #include "tests/core/work/samples.h"
 
 #include <QtTest>
+
+#include <cmath>
 #include <rapidcheck.h>
 #endif
 
@@ -69,6 +71,36 @@ SetupRecord load()
     return s;
 }
 
+struct KindBytes {
+    QByteArray name;
+    Measured measured;
+    const char* expected = nullptr;
+};
+
+/// What came after chains and bands.
+std::vector<KindBytes> laterKinds()
+{
+    const double degree = std::acos(-1.0) / 180;
+    const MachineMeasurement byRadius{MachineMeasuring::Radius, {}, {}, {{Angle{0}, metres(0.092), {}, {}}, {Angle{37.5 * degree}, metres(0.118), {}, {}}}};
+    const MachineMeasurement byPull{MachineMeasuring::Pull, kilograms(40), kilograms(0.2),
+                                    {{{}, {}, metres(0.1), kilograms(31.4)}, {{}, {}, metres(0.55), kilograms(42)}}};
+    return {{"aid", AidMeasurement{{{kilograms(20), metres(0.145)}, {kilograms(40), metres(0.06), true}}}, recordsversion1::aid},
+            {"machine by radius", byRadius, recordsversion1::machineByRadius},
+            {"machine by pull", byPull, recordsversion1::machineByPull},
+            {"scale", ScaleMeasurement{kilograms(-0.2), kilograms(0.1), {{kilograms(20), kilograms(19.9)}}}, recordsversion1::scale},
+            {"plates", IronMeasurement{IronSort::Plates, kilograms(20), kilograms(40.6), kilograms(0.1), kilograms(0.15), 2}, recordsversion1::ironPlates},
+            {"bar in pounds", IronMeasurement{IronSort::Bar, pounds(45), pounds(44.1), pounds(0.2), {}, 1}, recordsversion1::ironBarInPounds},
+            {"lead", LeadMeasurement{metres(0.62), kilograms(0.35)}, recordsversion1::lead},
+            {"rack", RackMeasurement{metres(0.415), metres(0.05), 28, {metres(0.06), metres(2.14)}}, recordsversion1::rack}};
+}
+
+SetupRecord loadWithAid()
+{
+    SetupRecord s;
+    s.hung = {{samples::numbered(1), HungOn::BothSides, AidPlacing{}}, {samples::numbered(2), HungOn::BothSides, AidPlacing{metres(0.31)}}};
+    return s;
+}
+
 Acknowledgement acknowledgement()
 {
     Acknowledgement a;
@@ -119,6 +151,9 @@ void RecordCodecTest::bytesOfVersion1_data()
     row("chain", contentOf(MeasurementRecord{{}, samples::numbered(7), {}, samples::gauged()}, metric), recordsversion1::chain);
     row("band", contentOf(MeasurementRecord{{}, samples::numbered(7), {}, band()}, metric), recordsversion1::band);
     row("band read both ways", contentOf(MeasurementRecord{{}, samples::numbered(7), {}, bandReadBothWays()}, metric), recordsversion1::bandReadBothWays);
+    for (const auto& [name, measured, expected] : laterKinds())
+        row(name, contentOf(MeasurementRecord{{}, samples::numbered(7), {}, measured}, name.contains("pounds") ? imperial : metric), expected);
+    row("load with an aid", contentOf(loadWithAid(), metric), recordsversion1::loadWithAid);
     row("load", contentOf(load(), metric), recordsversion1::load);
     row("inspection", contentOf(inspection()), recordsversion1::inspection);
     row("inspection, fit", contentOf(Inspection{std::nullopt, {}, std::chrono::sys_days(std::chrono::days(20001))}), recordsversion1::inspectionFit);
@@ -144,6 +179,13 @@ void RecordCodecTest::readAgain()
     QVERIFY((measurementIn(fromHex(recordsversion1::chain)) == MeasurementRecord{{}, samples::numbered(7), {}, samples::gauged()}));
     QVERIFY((measurementIn(fromHex(recordsversion1::band)) == MeasurementRecord{{}, samples::numbered(7), {}, band()}));
     QVERIFY((measurementIn(fromHex(recordsversion1::bandReadBothWays)) == MeasurementRecord{{}, samples::numbered(7), {}, bandReadBothWays()}));
+    for (const auto& [name, measured, expected] : laterKinds()) {
+        const auto read = measurementIn(fromHex(expected));
+        QVERIFY2(read && read->item == samples::numbered(7) && read->measured.index() == measured.index(), name.constData());
+        // angles come back to their thousandth and pounds to the mg, so both are compared as they are written
+        QVERIFY2(contentOf(*read, WrittenIn::plain()) == contentOf(MeasurementRecord{{}, samples::numbered(7), {}, measured}, WrittenIn::plain()), name.constData());
+    }
+    QVERIFY(loadIn(fromHex(recordsversion1::loadWithAid)) == loadWithAid());
     QVERIFY(loadIn(fromHex(recordsversion1::load)) == load());
     QVERIFY(inspectionIn(fromHex(recordsversion1::inspection)) == inspection());
     const auto fit = inspectionIn(fromHex(recordsversion1::inspectionFit));
@@ -200,6 +242,11 @@ void RecordCodecTest::cutOrOtherBytesAreNotRead()
     QVERIFY(!loadIn(fromHex(recordsversion1::marks)));
     QVERIFY(!measurementIn(fromHex(recordsversion1::marks)));
     QVERIFY(!agreementIn(journal::nullItem()));
+    for (const auto& [name, measured, expected] : laterKinds()) {
+        const auto whole = fromHex(expected);
+        for (std::size_t size = 0; size < whole.size(); ++size)
+            QVERIFY2(!measurementIn(journal::ByteView(whole).first(size)), name.constData());
+    }
 }
 
 void RecordCodecTest::newerNumbersAreNotRead()
@@ -210,6 +257,8 @@ void RecordCodecTest::newerNumbersAreNotRead()
     const QByteArray band(recordsversion1::band);
     QVERIFY(band.endsWith("0303"));
     QVERIFY(!measurementIn(fromHex(band.chopped(4) + "0304")));
+    // a tenth kind of thing
+    QVERIFY(!measurementIn(fromHex("a201500000000000000000000000000000000" "70aa0")));
     // a length where a mass belongs
     QVERIFY(!bodySizeIn(fromHex("a101831a03aa6a606436312e350c")));
 }
@@ -221,6 +270,9 @@ void RecordCodecTest::whatCannotBeWritten()
         BandMeasurement b = band();
         b.hangings[1].mass = kilograms(value);
         QVERIFY(!contentOf(MeasurementRecord{{}, samples::numbered(7), {}, b}, metric));
+        for (const Measured& m : {Measured(MachineMeasurement{MachineMeasuring::Radius, {}, {}, {{Angle{value}, {}, {}, {}}}}),
+                                  Measured(RackMeasurement{{}, {}, 1, {metres(value)}}), Measured(AidMeasurement{{{kilograms(value), {}}}})})
+            QVERIFY(!contentOf(MeasurementRecord{{}, samples::numbered(7), {}, m}, metric));
         SetupRecord s = load();
         s.bar.stock[0].type.mass = kilograms(value);
         QVERIFY(!contentOf(s, metric));

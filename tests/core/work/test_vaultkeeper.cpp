@@ -163,9 +163,9 @@ void VaultKeeperTest::halfTypedIsThereAgain()
     Sitting second(place.folder(), place.surroundings.installFolder, false);
     QVERIFY(second.unread.empty());
     QVERIFY(second.desk.marks() == samples::marks(0.77, 1.27));
-    QVERIFY(*second.desk.draft({}, true) == samples::item(0, "New chain", samples::weighed()));
+    QVERIFY(*second.desk.draft({}, ItemKind::Chain) == samples::item(0, "New chain", samples::weighed()));
     QVERIFY(second.book.kit().empty());
-    second.desk.throwDraft({}, true);
+    second.desk.throwDraft({}, ItemKind::Chain);
     QVERIFY(second.lock());
 }
 

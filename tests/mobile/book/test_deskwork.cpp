@@ -131,7 +131,7 @@ void DeskWorkTest::halfMeasuredWaitsThroughAnOpening()
     m_house->desk.desk().setDraft(samples::item(0, "", BandMeasurement{}));
     const auto saved = m_house->book.book().setupsOf(m_house->book.book().athletes().front()->id);
     m_work->open(QString::fromStdString(saved.front()->id.hex()));
-    QVERIFY(m_house->desk.desk().draft({}, false));
+    QVERIFY(m_house->desk.desk().draft({}, ItemKind::Band));
 }
 
 void DeskWorkTest::hangTheChain()
