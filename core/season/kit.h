@@ -23,6 +23,7 @@ struct ChainMeasurement {
     std::optional<Entered<Length>> length;
     std::optional<Entered<Mass>> mass, scaleStep;
     std::optional<Entered<Length>> wire, pitch, innerWidth;
+    std::optional<Entered<Mass>> scaleAccuracy{}; ///< half-width of the scale's own error, from its check; none where it was not checked
     bool operator==(const ChainMeasurement&) const = default;
 };
 
@@ -132,6 +133,8 @@ enum class ItemKind : std::uint8_t { Chain, Band, Aid, Machine, Scale, Iron, Lea
 [[nodiscard]] inline ItemKind kindOf(const Measured& measured) { return static_cast<ItemKind>(measured.index()); }
 /// Of that kind, with nothing measured yet.
 [[nodiscard]] Measured notYetMeasured(ItemKind kind);
+/// Of which a bar carries two, so that they are kept as a pair unless it is said that there is one.
+[[nodiscard]] inline bool comesInPairs(ItemKind kind) { return kind == ItemKind::Chain || kind == ItemKind::Band || kind == ItemKind::Lead; }
 /// One lower-case word for each kind, written down in drafts for ever.
 [[nodiscard]] std::string wordOf(ItemKind kind);
 

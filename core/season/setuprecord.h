@@ -51,14 +51,23 @@ struct HungRecord {
     bool operator==(const HungRecord&) const = default;
 };
 
-/// Plates of one type that are here, as single plates.
+/// Iron whose mass was taken from what a scale said: which thing of the kit it is, and the standard uncertainty of one.
+struct IronWeighed {
+    RecordId item;
+    Entered<Mass> u;
+    bool operator==(const IronWeighed&) const = default;
+};
+
+/// Plates of one type that are here, as single plates. Of weighed ones the mass is the scale's, and the mark still what is cast on them.
 struct PlatesHere {
     PlateType type;
     int count = 0;
     std::optional<AsTyped> mark = std::nullopt; ///< the figure cast on them: a 45 lb plate stays one, whatever is shown in
-    bool operator==(const PlatesHere& other) const { return type == other.type && count == other.count; }
+    std::optional<IronWeighed> weighed = std::nullopt;
+    bool operator==(const PlatesHere& other) const { return type == other.type && count == other.count && weighed == other.weighed; }
 };
 
+/// What the mark on plates is worth that were not weighed one by one.
 enum class PlateTrust : std::uint8_t {
     AsMarked,  ///< weighed, or made to a competition standard: no give-or-take shown
     Unweighed, ///< gym plates nobody has weighed: 2 % either way (our choice)
@@ -73,6 +82,7 @@ struct BarRecord {
     PlateTrust trust = PlateTrust::Unweighed;
     std::vector<PlatesHere> stock;
     std::optional<Entered<Length>> sleeve;
+    std::optional<IronWeighed> barWeighed{}; ///< where the bar's mass is a scale's
     bool operator==(const BarRecord&) const = default;
 };
 

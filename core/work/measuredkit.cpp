@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/measuredkit.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace steelyard {
@@ -38,7 +39,8 @@ Result<Chain> chainFrom(const ChainMeasurement& m, SourceId source)
             return missing("mass");
         if (!m.scaleStep)
             return missing("scale step");
-        const auto density = weighedChain(*m.mass, *m.length, *m.scaleStep);
+        const Mass accuracy = m.scaleAccuracy ? m.scaleAccuracy->quantity() : Mass{};
+        const auto density = weighedChain(*m.mass, *m.length, *m.scaleStep, accuracy);
         if (!density)
             return density.error();
         chain.perLength = *density;
@@ -116,10 +118,51 @@ Result<PlateLoads> loadsOf(const BarRecord& bar)
     return PlateLoads::of(stock, bar.bar + bar.collars, bar.sleeve);
 }
 
-Mass plateUncertainty(const BarRecord& bar, Mass plates)
+namespace {
+
+/// The hung plates, each row of the stock with how many of it hang.
+template <typename Each>
+void eachHung(const BarRecord& bar, const PlateLoad& load, const Each& each)
+{
+    std::vector<PlateType> hanging = load.eachSide;
+    hanging.insert(hanging.end(), load.eachSide.begin(), load.eachSide.end());
+    for (const bool weighed : {false, true})
+        for (const PlatesHere& row : bar.stock) {
+            int count = 0;
+            for (; row.weighed.has_value() == weighed && count < row.count; ++count) {
+                const auto at = std::find(hanging.begin(), hanging.end(), row.type);
+                if (at == hanging.end())
+                    break;
+                hanging.erase(at);
+            }
+            if (count > 0)
+                each(row, count);
+        }
+}
+
+}
+
+Mass ironUncertainty(const BarRecord& bar, const PlateLoad& load)
 {
     constexpr double eitherWay = 0.02;
-    return bar.trust == PlateTrust::Unweighed ? eitherWay / std::sqrt(3.0) * plates : Mass{};
+    Mass scale = bar.barWeighed ? bar.barWeighed->u.quantity() : Mass{};
+    eachHung(bar, load, [&scale](const PlatesHere& row, int count) {
+        if (row.weighed)
+            scale = scale + count * row.weighed->u.quantity();
+    });
+    return kilograms(std::hypot(scale.si(), eitherWay / std::sqrt(3.0) * ironKnown(bar, load).unweighed.si()));
+}
+
+IronKnown ironKnown(const BarRecord& bar, const PlateLoad& load)
+{
+    IronKnown known{Mass{}, bar.barWeighed.has_value()};
+    eachHung(bar, load, [&](const PlatesHere& row, int count) {
+        if (row.weighed)
+            known.weighed = true;
+        else if (bar.trust == PlateTrust::Unweighed)
+            known.unweighed = known.unweighed + count * row.type.mass;
+    });
+    return known;
 }
 
 }

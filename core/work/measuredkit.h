@@ -31,8 +31,17 @@ namespace steelyard {
 /// Loads that the plates here make with this bar and these collars.
 [[nodiscard]] Result<PlateLoads> loadsOf(const BarRecord& bar);
 
-/// Standard uncertainty of the plates' mass: one set's error is shared, so it adds straight (2 % either way,
-/// rectangular, when nobody has weighed them; our choice).
-[[nodiscard]] Mass plateUncertainty(const BarRecord& bar, Mass plates);
+/// Standard uncertainty of bar and plates together. What one scale said is out by the same error, so that of weighed iron adds straight,
+/// bar and plates; so does that of one set that nobody has weighed (2 % either way, rectangular; our choice). The two know nothing of
+/// each other and add in quadrature. Where weighed and unweighed plates are alike, the unweighed count as hung first.
+[[nodiscard]] Mass ironUncertainty(const BarRecord& bar, const PlateLoad& load);
+
+/// How much of the plates that hang nobody has weighed, and whether any iron on the bar was.
+struct IronKnown {
+    Mass unweighed; ///< plates by a mark that is not trusted
+    bool weighed = false;
+};
+/// By the rows of the stock, as ironUncertainty counts them.
+[[nodiscard]] IronKnown ironKnown(const BarRecord& bar, const PlateLoad& load);
 
 }

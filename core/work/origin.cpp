@@ -1,11 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/origin.h"
 
+#include "core/work/measuredkit.h"
+
 #include <algorithm>
 
 namespace steelyard {
 
 namespace {
+
+KnownBy howKnown(const BarRecord& bar, const PlateLoad& load)
+{
+    const IronKnown known = ironKnown(bar, load);
+    if (known.weighed)
+        return known.unweighed > Mass{} ? KnownBy::IronPartWeighed : KnownBy::IronWeighed;
+    // a bare bar of a stock that nobody has weighed has nothing of it on
+    return bar.trust == PlateTrust::Unweighed ? KnownBy::Unweighed : KnownBy::Marked;
+}
 
 KnownBy howKnown(const KitItem& item, const SetupRecord& record)
 {
@@ -39,7 +50,7 @@ Asked asked(const PullCurve& curve, const LiftPath& path, WhichPull which)
 
 std::optional<Origin> originOf(const WeighedUp& answer, const SetupRecord& record, std::span<const KitItem> kit, WhichPull which)
 {
-    if (!answer.curve || !answer.setup)
+    if (!answer.curve || !answer.setup || !answer.load)
         return std::nullopt;
     const auto [reading, from, to] = asked(*answer.curve, answer.setup->path, which);
     if (!*reading || !from || !to)
@@ -52,7 +63,7 @@ std::optional<Origin> originOf(const WeighedUp& answer, const SetupRecord& recor
     const auto add = [&](KnownBy by, const RecordId& item, Force pull, Force u) {
         origin.lines.push_back({by, item, pull, u, whole > 0 ? u.si() * u.si() / whole : 0});
     };
-    add(record.bar.trust == PlateTrust::Unweighed ? KnownBy::Unweighed : KnownBy::Marked, {}, parts->iron, parts->uIron);
+    add(howKnown(record.bar, *answer.load), {}, parts->iron, parts->uIron);
     for (const PullPart& part : parts->parts) {
         // a thing of the kit is the source with its place in the kit, counted from 1
         const std::size_t place = part.source.value;

@@ -10,6 +10,8 @@ namespace steelyard {
 enum class KnownBy : std::uint8_t {
     Marked,    ///< iron by the mark on it
     Unweighed, ///< iron by a mark that nobody has put on a scale
+    IronWeighed,     ///< iron by a scale, the rest by its mark
+    IronPartWeighed, ///< iron by a scale, the rest by a mark that nobody has put on a scale
     Weighed,   ///< a chain on a scale
     Gauged,    ///< a chain by wire, pitch and width
     Hung,      ///< a band by known plates

@@ -72,13 +72,28 @@ std::optional<Entered<Length>> lengthTyped(std::string_view decimal, Unit unit)
     return length ? std::optional(Entered<Length>(*length, AsTyped{typed->decimal, unit})) : std::nullopt;
 }
 
+namespace {
+
+template <typename Quantity>
+Entered<Quantity> turned(const Entered<Quantity>& entered)
+{
+    if (!entered.typed() || entered.si() == 0)
+        return -entered.quantity();
+    const std::string_view text = entered.typed()->decimal.text();
+    const TypedDigits digits = text.starts_with('-') ? TypedDigits(text.substr(1)) : TypedDigits('-' + std::string(text));
+    return {-entered.quantity(), AsTyped{digits, entered.typed()->unit}};
+}
+
+}
+
 Entered<Length> opposite(const Entered<Length>& length)
 {
-    if (!length.typed() || length.si() == 0)
-        return -length.quantity();
-    const std::string_view text = length.typed()->decimal.text();
-    const TypedDigits turned = text.starts_with('-') ? TypedDigits(text.substr(1)) : TypedDigits('-' + std::string(text));
-    return {-length.quantity(), AsTyped{turned, length.typed()->unit}};
+    return turned(length);
+}
+
+Entered<Mass> opposite(const Entered<Mass>& mass)
+{
+    return turned(mass);
 }
 
 EntryLimits limitsIn(const EntryLimits& metric, NumberKind kind, const VaultSettings& settings)

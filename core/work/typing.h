@@ -30,8 +30,9 @@ enum class NumberKind : std::uint8_t {
 [[nodiscard]] std::optional<Entered<Mass>> massTyped(std::string_view decimal, Unit unit);
 [[nodiscard]] std::optional<Entered<Length>> lengthTyped(std::string_view decimal, Unit unit);
 
-/// The same length the other way, with its digits.
+/// The same quantity the other way, with its digits.
 [[nodiscard]] Entered<Length> opposite(const Entered<Length>& length);
+[[nodiscard]] Entered<Mass> opposite(const Entered<Mass>& mass);
 
 /// Limits given in kg, cm or mm, in the unit that is keyed in: the ends move inwards to the last decimal that can be keyed, so that
 /// nothing beyond the given ones gets in. Inches take the decimals of a tape: eighths, and sixteenths for wires (our choice).

@@ -218,7 +218,7 @@ WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const
     setup.bar = record.bar.bar;
     setup.collars = record.bar.collars;
     setup.plates = out.load->plates();
-    setup.uIron = plateUncertainty(record.bar, setup.plates);
+    setup.uIron = ironUncertainty(record.bar, *out.load);
     setup.platesThickness = out.load->thickness();
     setup.limits.sleeve = record.bar.sleeve;
     for (const KitItem& item : kit)

@@ -21,6 +21,8 @@ QString formula(KnownBy by)
     switch (by) {
     case KnownBy::Marked: return tr("what is marked on it, added up");
     case KnownBy::Unweighed: return tr("what is marked on it, added up; nobody has weighed the plates, so 2 % either way (our choice)");
+    case KnownBy::IronWeighed: return tr("what a scale said of it, and what is marked on the rest, added up; one scale is out by the same on all of it");
+    case KnownBy::IronPartWeighed: return tr("what a scale said of it, and what is marked on the rest, added up; one scale is out by the same on all of it, and plates that nobody has weighed by 2 % either way (our choice)");
     case KnownBy::Weighed: return tr("what a metre weighs, times the metres that are off the floor; put on a scale");
     case KnownBy::Gauged: return tr("what a metre weighs, times the metres that are off the floor; by wire, pitch and inner width, 3 % (chain tables differ by as much)");
     case KnownBy::Hung: return tr("what it pulls at the length it has there, upright; read with known plates on it");
@@ -62,6 +64,8 @@ QString what(const OriginLine& line, const Desk& desk)
 {
     switch (line.by) {
     case KnownBy::Marked:
+    case KnownBy::IronWeighed:
+    case KnownBy::IronPartWeighed:
     case KnownBy::Unweighed: return tr("Bar, collars and plates");
     case KnownBy::Taped: return tr("Bar marks");
     default: return nameOf(line.item, desk);
@@ -94,6 +98,8 @@ QString advice(const Origin& origin, const Desk& desk)
     switch (most->by) {
     case KnownBy::Marked: break;
     case KnownBy::Unweighed: return tr("The plates make most of the give-or-take. Weigh them.");
+    case KnownBy::IronWeighed: return tr("The iron makes most of the give-or-take. Weigh it on a finer scale, or a checked one.");
+    case KnownBy::IronPartWeighed: return tr("The iron makes most of the give-or-take. Weigh the rest of the plates.");
     case KnownBy::Weighed: return tr("%1 makes most of the give-or-take. Weigh more of it at once, or on a finer scale.").arg(name);
     case KnownBy::Gauged: return tr("%1 makes most of the give-or-take. Put it on a scale.").arg(name);
     case KnownBy::Hung: return tr("%1 makes most of the give-or-take. Hang more plates on it, at more lengths.").arg(name);

@@ -2,6 +2,7 @@
 #include "core/work/records/codec.h"
 
 #include "core/seal/hash.h"
+#include "core/work/barchanges.h"
 #include "core/work/records/recordwriter.h"
 
 #include <charconv>
@@ -24,11 +25,26 @@ std::chrono::sys_days dayOf(std::int64_t dayNumber)
     return std::chrono::sys_days(std::chrono::days(static_cast<int>(dayNumber)));
 }
 
+Content weighedContent(const IronWeighed& weighed, const WrittenIn& in)
+{
+    return RecordWriter(in).id(1, weighed.item).mass(2, weighed.u).content();
+}
+
+std::optional<IronWeighed> weighedIn(RecordReader reader)
+{
+    IronWeighed weighed{reader.neededId(1), reader.neededMass(2)};
+    return ifRead(reader, weighed);
+}
+
 Content stockContent(const PlatesHere& plates, const WrittenIn& in)
 {
-    const Entered<Mass> mass = plates.mark ? Entered<Mass>(plates.type.mass, *plates.mark) : Entered<Mass>(plates.type.mass);
-    return RecordWriter(in).mass(1, mass).fine(2, plates.type.diameter).fine(3, plates.type.thickness)
-        .number(4, plates.count).content();
+    // an app that knows nothing of scales goes by the mark
+    const Entered<Mass> mass = plates.weighed ? markedMass(plates) : plates.mark ? Entered<Mass>(plates.type.mass, *plates.mark) : Entered<Mass>(plates.type.mass);
+    RecordWriter writer(in);
+    writer.mass(1, mass).fine(2, plates.type.diameter).fine(3, plates.type.thickness).number(4, plates.count);
+    if (plates.weighed)
+        writer.mass(5, Entered<Mass>(plates.type.mass)).part(6, weighedContent(*plates.weighed, in));
+    return writer.content();
 }
 
 std::optional<PlatesHere> stockIn(RecordReader reader)
@@ -38,6 +54,10 @@ std::optional<PlatesHere> stockIn(RecordReader reader)
     plates.type = {mass, reader.neededLength(2), reader.neededLength(3)};
     plates.mark = mass.typed();
     plates.count = static_cast<int>(reader.neededNumber(4));
+    if (reader.has(6)) {
+        plates.type.mass = reader.neededMass(5);
+        plates.weighed = reader.needed(weighedIn(reader.part(6)));
+    }
     return ifRead(reader, plates);
 }
 
@@ -46,8 +66,12 @@ Content barContent(const BarRecord& bar, const WrittenIn& in)
     std::vector<Content> stock;
     for (const PlatesHere& plates : bar.stock)
         stock.push_back(stockContent(plates, in));
-    return RecordWriter(in).mass(1, bar.bar).flag(2, bar.barEntered).mass(3, bar.collars).mass(4, bar.wanted)
-        .number(5, plateTrusts.numberOf(bar.trust)).list(6, stock).length(7, bar.sleeve).content();
+    RecordWriter writer(in);
+    writer.mass(1, bar.bar).flag(2, bar.barEntered).mass(3, bar.collars).mass(4, bar.wanted)
+        .number(5, plateTrusts.numberOf(bar.trust)).list(6, stock).length(7, bar.sleeve);
+    if (bar.barWeighed)
+        writer.part(8, weighedContent(*bar.barWeighed, in));
+    return writer.content();
 }
 
 std::optional<BarRecord> barIn(RecordReader reader)
@@ -60,6 +84,8 @@ std::optional<BarRecord> barIn(RecordReader reader)
     bar.trust = reader.among(5, plateTrusts);
     bar.stock = reader.list<PlatesHere>(6, stockIn);
     bar.sleeve = reader.length(7);
+    if (reader.has(8))
+        bar.barWeighed = reader.needed(weighedIn(reader.part(8)));
     return ifRead(reader, std::move(bar));
 }
 
@@ -144,12 +170,43 @@ std::vector<Content> hungContents(const SetupRecord& load, const WrittenIn& in)
     return contents;
 }
 
+/// The holes by the key of their mark.
+template <typename Holes, typename Each>
+void eachHole(Holes& holes, const Each& each)
+{
+    each(2, holes.bottom);
+    each(4, holes.zoneFrom);
+    each(5, holes.zoneTo);
+    each(6, holes.top);
+    each(7, holes.rack);
+}
+
+struct HoleOfMark {
+    std::int64_t keyNumber = 0;
+    HoleRead read;
+};
+
+std::optional<HoleOfMark> holeIn(RecordReader reader)
+{
+    HoleOfMark hole{reader.neededNumber(1), {reader.neededId(2), static_cast<int>(reader.neededNumber(3))}};
+    return ifRead(reader, hole);
+}
+
 }
 
 Content contentOf(const BarMarks& marks, const WrittenIn& in)
 {
-    return RecordWriter(in).number(1, liftStarts.numberOf(marks.start)).length(2, marks.bottom).length(3, marks.blocks)
-        .length(4, marks.zoneFrom).length(5, marks.zoneTo).length(6, marks.top).length(7, marks.rack).content();
+    std::vector<Content> holes;
+    eachHole(marks.holes, [&holes](std::int64_t keyNumber, const std::optional<HoleRead>& hole) {
+        if (hole)
+            holes.push_back(RecordWriter({}).number(1, keyNumber).id(2, hole->rack).number(3, hole->hole).content());
+    });
+    RecordWriter writer(in);
+    writer.number(1, liftStarts.numberOf(marks.start)).length(2, marks.bottom).length(3, marks.blocks)
+        .length(4, marks.zoneFrom).length(5, marks.zoneTo).length(6, marks.top).length(7, marks.rack);
+    if (!holes.empty())
+        writer.list(8, holes);
+    return writer.content();
 }
 
 std::optional<BarMarks> marksIn(journal::ByteView content)
@@ -163,6 +220,11 @@ std::optional<BarMarks> marksIn(journal::ByteView content)
     marks.zoneTo = reader.length(5);
     marks.top = reader.length(6);
     marks.rack = reader.length(7);
+    for (const HoleOfMark& read : reader.list<HoleOfMark>(8, holeIn))
+        eachHole(marks.holes, [&read](std::int64_t keyNumber, std::optional<HoleRead>& hole) {
+            if (keyNumber == read.keyNumber)
+                hole = read.read;
+        });
     return ifRead(reader, marks);
 }
 

@@ -14,10 +14,12 @@ namespace steelyard {
 /// the decimal and the unit that it was typed in. What is not known has no key. The numbers are written down for ever; old readers
 /// take a value of a newer form for one they cannot read, and leave the entry as it is.
 ///   bar marks       1 start (1 own bottom, 2 floor) · 2 bottom · 3 blocks · 4 zone from · 5 zone to · 6 top · 7 rack
+///                   8 list of those read at a hole (1 key of the mark · 2 rack · 3 hole, the lowest being 1)
 ///   agreement       1 who · 2 day, since 1970
 ///   body size       1 mass · 2 height; the day is the entry's
 ///   measurement     1 item · 2 chain, 3 band, 4 aid, 5 machine, 6 scale, 7 iron, 8 lead or 9 rack
 ///   chain           1 by (1 weighed, 2 gauged) · 2 length · 3 mass · 4 scale step · 5 wire · 6 pitch · 7 inner width
+///                   8 accuracy of the scale
 ///   band            1 rest · 2 list of hangings (1 mass · 2 length · 3 true when left out · 4 true on the way back) · 3 model (1 line, 2 quadratic, 3 rubber)
 ///   aid             1 list of readings (1 mass · 2 height above the chest · 3 true when left out)
 ///   machine         1 by (1 radius, 2 pull) · 2 stack · 3 scale step · 4 list of readings (1 angle, in thousandths of a degree · 2 radius
@@ -28,7 +30,9 @@ namespace steelyard {
 ///   rack            1 lowest hole · 2 from hole to hole · 3 count of holes · 4 list of anchors (1 height)
 ///   load            1 bar · 2 list of what hangs
 ///   bar             1 bar · 2 true when entered · 3 collars · 4 wanted · 5 plates (1 as marked, 2 unweighed)
-///                   6 list of stock (1 mass · 2 diameter · 3 thickness · 4 count) · 7 sleeve
+///                   6 list of stock (1 mass by the mark · 2 diameter · 3 thickness · 4 count · 5 mass by a scale · 6 weighed)
+///                   7 sleeve · 8 weighed
+///   weighed         1 item · 2 standard uncertainty of one
 ///   what hangs      1 item · 2 on (1 both, 2 left, 3 right) · 3 chain's placing, 4 band's or 5 aid's
 ///   chain's placing 1 way (1 straight, 2 doubled, 3 bunched) · 2 lead · 3 lead's mass · 4 bunch
 ///   band's placing  1 true when doubled · 2 true when above · 3 anchor's height · 4 offset · 5 handle · 6 held by

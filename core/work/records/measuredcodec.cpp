@@ -17,6 +17,7 @@ template <typename Item, typename Write>
 std::vector<Content> contents(const std::vector<Item>& items, const Write& write)
 {
     std::vector<Content> all;
+    all.reserve(items.size());
     for (const Item& item : items)
         all.push_back(write(item));
     return all;
@@ -25,7 +26,8 @@ std::vector<Content> contents(const std::vector<Item>& items, const Write& write
 Content chainContent(const ChainMeasurement& chain, const WrittenIn& in)
 {
     return RecordWriter(in).number(1, chainMeasurings.numberOf(chain.by)).length(2, chain.length).mass(3, chain.mass)
-        .mass(4, chain.scaleStep).fine(5, chain.wire).fine(6, chain.pitch).fine(7, chain.innerWidth).content();
+        .mass(4, chain.scaleStep).fine(5, chain.wire).fine(6, chain.pitch).fine(7, chain.innerWidth)
+        .mass(8, chain.scaleAccuracy).content();
 }
 
 std::optional<ChainMeasurement> chainIn(RecordReader reader)
@@ -38,6 +40,7 @@ std::optional<ChainMeasurement> chainIn(RecordReader reader)
     chain.wire = reader.length(5);
     chain.pitch = reader.length(6);
     chain.innerWidth = reader.length(7);
+    chain.scaleAccuracy = reader.mass(8);
     return ifRead(reader, chain);
 }
 

@@ -4,6 +4,7 @@
 #include "core/work/barchanges.h"
 
 #include "core/work/measuredkit.h"
+#include "tests/core/near.h"
 #include "tests/core/work/samples.h"
 
 #include <rapidcheck.h>
@@ -22,6 +23,13 @@ Mass platesOn(const BarRecord& bar)
     return loadsOf(bar)->nearest(bar.wanted).plates();
 }
 
+/// On a scale in steps of 0.1 kg.
+KnownIron known(IronSort sort, double markedKg, double readKg, int count)
+{
+    const IronMeasurement measured{sort, kilograms(markedKg), kilograms(readKg), kilograms(0.1), std::nullopt, count};
+    return {samples::numbered(9), measured, *checked(measured)};
+}
+
 }
 
 /// A bar is changed under what hangs on it.
@@ -38,6 +46,11 @@ private Q_SLOTS:
     void pairsStepFromNoneToTwenty();
     void oddPlateIsStepped();
     void noSuchRow();
+    void weighedBarTakesTheScalesMass();
+    void weighedPlatesGetARowOfTheirOwn();
+    void weighedAgainIsTakenAnew();
+    void platesByMarkAgain();
+    void weighedPlatesThatWereNotHere();
 };
 
 void BarChangesTest::platesStayWhenTheBarChanges()
@@ -141,6 +154,60 @@ void BarChangesTest::noSuchRow()
 {
     const BarRecord bar = samples::bar(20);
     QVERIFY(withPairsStepped(bar, bar.stock.size(), true) == bar);
+}
+
+void BarChangesTest::weighedBarTakesTheScalesMass()
+{
+    const BarRecord bar = withWeighedBar(samples::bar(102.5), known(IronSort::Bar, 20, 20.3, 1));
+    QCOMPARE(bar.bar.si(), 20.3);
+    QVERIFY(bar.barEntered && bar.barWeighed);
+    QVERIFY(bar.barWeighed->item == samples::numbered(9));
+    VERIFY_NEAR(bar.barWeighed->u.si(), 0.1 / std::sqrt(12.0), 1e-12);
+    QCOMPARE(platesOn(bar).si(), 82.5);
+    QVERIFY(!withBar(bar, kilograms(20)).barWeighed);
+}
+
+void BarChangesTest::weighedPlatesGetARowOfTheirOwn()
+{
+    BarRecord six = samples::bar(60);
+    six.stock[1].count = 6;
+    const BarRecord bar = withWeighedPlates(six, known(IronSort::Plates, 20, 40.6, 2));
+    QCOMPARE(bar.stock.size(), usualStock().size() + 1);
+    QVERIFY(bar.stock[1].weighed && bar.stock[1].type.mass == kilograms(20.3) && bar.stock[1].count == 2);
+    QCOMPARE(bar.stock[1].type.diameter.si(), 0.45);
+    QVERIFY(markedMass(bar.stock[1]) == kilograms(20));
+    QVERIFY(!bar.stock[2].weighed && bar.stock[2].type.mass == kilograms(20) && bar.stock[2].count == 4);
+    // a pair more of them is of those that nobody has weighed
+    QCOMPARE(withPairMore(bar, kilograms(20)).stock[2].count, 6);
+    // all of them weighed: no row is left without any
+    QCOMPARE(withWeighedPlates(samples::bar(60), known(IronSort::Plates, 20, 40.6, 2)).stock.size(), usualStock().size());
+}
+
+void BarChangesTest::weighedAgainIsTakenAnew()
+{
+    BarRecord six = samples::bar(60);
+    six.stock[1].count = 6;
+    const BarRecord bar = withWeighedPlates(withWeighedPlates(six, known(IronSort::Plates, 20, 40.6, 2)), known(IronSort::Plates, 20, 81.6, 4));
+    QVERIFY(bar.stock[1].weighed && bar.stock[1].type.mass == kilograms(20.4) && bar.stock[1].count == 4);
+    QCOMPARE(bar.stock[2].count, 2);
+}
+
+void BarChangesTest::platesByMarkAgain()
+{
+    BarRecord six = samples::bar(60);
+    six.stock[1].count = 6;
+    QVERIFY(!isTaken(six, samples::numbered(9)) && isTaken(withWeighedPlates(six, known(IronSort::Plates, 20, 40.6, 2)), samples::numbered(9)));
+    QVERIFY(withPlatesByMark(withWeighedPlates(six, known(IronSort::Plates, 20, 40.6, 2)), samples::numbered(9)) == six);
+    QVERIFY(withPlatesByMark(withWeighedPlates(samples::bar(60), known(IronSort::Plates, 20, 40.6, 2)), samples::numbered(9)) == samples::bar(60));
+    QVERIFY(withPlatesByMark(six, samples::numbered(9)) == six);
+}
+
+void BarChangesTest::weighedPlatesThatWereNotHere()
+{
+    const BarRecord bar = withWeighedPlates(samples::bar(60), known(IronSort::Plates, 7.5, 15.2, 2));
+    QCOMPARE(bar.stock.size(), usualStock().size() + 1);
+    QCOMPARE(bar.stock[4].type.mass.si(), 7.6);
+    QVERIFY((bar.stock[4].mark == AsTyped{"7.5", Unit::Kilogram}));
 }
 
 QTEST_APPLESS_MAIN(BarChangesTest)

@@ -44,7 +44,9 @@ private Q_SLOTS:
     void noOddHangingAmongFew();
     void loadsStandOnBarAndCollars();
     void sleeveLeavesOutWhatDoesNotFit();
-    void plateUncertaintyIsShared();
+    void uncertaintyOfUnweighedPlatesIsShared();
+    void uncertaintyOfWeighedIronAddsStraight();
+    void accuracyOfTheScaleGoesIntoTheChain();
 };
 
 void MeasuredKitTest::weighedChainByHand()
@@ -247,15 +249,49 @@ void MeasuredKitTest::sleeveLeavesOutWhatDoesNotFit()
     QCOMPARE(loads->all().back().total.si(), 70.0);
 }
 
-void MeasuredKitTest::plateUncertaintyIsShared()
+void MeasuredKitTest::uncertaintyOfUnweighedPlatesIsShared()
 {
+    const auto u = [](const BarRecord& bar) { return ironUncertainty(bar, loadsOf(bar)->nearest(bar.wanted)).si(); };
     BarRecord bar = samples::bar(100);
-    QCOMPARE(plateUncertainty(bar, kilograms(80)).si(), 0.0);
+    QCOMPARE(u(bar), 0.0);
     bar.trust = PlateTrust::Unweighed;
     // 2 % either way, rectangular: 0.02/√3, straight in the mass
-    QCOMPARE(plateUncertainty(bar, kilograms(80)).si(), 0.02 / std::sqrt(3.0) * 80);
-    QCOMPARE(plateUncertainty(bar, kilograms(160)).si(), 2 * plateUncertainty(bar, kilograms(80)).si());
-    QCOMPARE(plateUncertainty(bar, Mass{}).si(), 0.0);
+    VERIFY_NEAR(u(bar), 0.02 / std::sqrt(3.0) * 80, 1e-12);
+    bar.wanted = kilograms(60);
+    VERIFY_NEAR(u(bar), 0.02 / std::sqrt(3.0) * 40, 1e-12);
+    bar.wanted = kilograms(20);
+    QCOMPARE(u(bar), 0.0);
+}
+
+void MeasuredKitTest::uncertaintyOfWeighedIronAddsStraight()
+{
+    const auto u = [](const BarRecord& bar) { return ironUncertainty(bar, loadsOf(bar)->nearest(bar.wanted)).si(); };
+    BarRecord bar = samples::bar(60.6);
+    bar.trust = PlateTrust::Unweighed;
+    bar.stock = {{{kilograms(20.3), metres(0.45), metres(0.04)}, 2, AsTyped{"20", Unit::Kilogram}, IronWeighed{samples::numbered(6), kilograms(0.05)}},
+                 {{kilograms(10), metres(0.325), metres(0.031)}, 2}};
+    // two plates by one scale share its error (JCGM 100:2008, 5.2.2, note 1: correlation 1 adds straight)
+    VERIFY_NEAR(u(bar), 2 * 0.05, 1e-12);
+    bar.barWeighed = IronWeighed{samples::numbered(5), kilograms(0.04)};
+    VERIFY_NEAR(u(bar), 2 * 0.05 + 0.04, 1e-12);
+    // unweighed plates beside them know nothing of that scale: in quadrature
+    bar.wanted = kilograms(80.6);
+    VERIFY_NEAR(u(bar), std::hypot(0.14, 0.02 / std::sqrt(3.0) * 20), 1e-12);
+    // weighed plates that stay in the rack say nothing of what hangs
+    bar.wanted = kilograms(40);
+    bar.barWeighed.reset();
+    VERIFY_NEAR(u(bar), 0.02 / std::sqrt(3.0) * 20, 1e-12);
+    QVERIFY(!ironKnown(bar, loadsOf(bar)->nearest(bar.wanted)).weighed);
+}
+
+void MeasuredKitTest::accuracyOfTheScaleGoesIntoTheChain()
+{
+    ChainMeasurement chain = samples::weighed();
+    chain.scaleAccuracy = kilograms(0.2);
+    // √(d²/12 + a²/3), step and accuracy both rectangular (JCGM 100:2008, 4.3.7)
+    VERIFY_NEAR(chainFrom(chain)->perLength.u.si(), std::sqrt(0.1 * 0.1 / 12 + 0.2 * 0.2 / 3) / 1.5, 1e-12);
+    chain.scaleAccuracy = kilograms(-0.1);
+    QCOMPARE(chainFrom(chain).error(), (Error{Refusal::OutOfRange, "scale accuracy"}));
 }
 
 QTEST_APPLESS_MAIN(MeasuredKitTest)

@@ -50,6 +50,7 @@ private Q_SLOTS:
     void linesAddUp();
     void linesNameWhatTheyAre();
     void oneBandIsNoTwin();
+    void weighedIronSaysSo();
     void nothingWithoutANumber();
 };
 
@@ -105,6 +106,17 @@ void OriginTest::oneBandIsNoTwin()
     QCOMPARE(origin->lines[2].by, KnownBy::Hung);
     QCOMPARE(origin->lines[0].by, KnownBy::Marked);
     QCOMPARE(origin->lines[0].u.si(), 0.0);
+}
+
+void OriginTest::weighedIronSaysSo()
+{
+    Case c = chainsAndBands();
+    c.record.bar.barWeighed = IronWeighed{samples::numbered(8), kilograms(0.04)};
+    QCOMPARE(c.origin(WhichPull::Bottom)->lines[0].by, KnownBy::IronPartWeighed);
+    c.record.bar.trust = PlateTrust::AsMarked;
+    const OriginLine iron = c.origin(WhichPull::Bottom)->lines[0];
+    QCOMPARE(iron.by, KnownBy::IronWeighed);
+    VERIFY_NEAR(iron.u.si(), weight(kilograms(0.04)).si(), 1e-9);
 }
 
 void OriginTest::nothingWithoutANumber()

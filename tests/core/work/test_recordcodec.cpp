@@ -94,6 +94,32 @@ std::vector<KindBytes> laterKinds()
             {"rack", RackMeasurement{metres(0.415), metres(0.05), 28, {metres(0.06), metres(2.14)}}, recordsversion1::rack}};
 }
 
+BarMarks marksByHole()
+{
+    BarMarks m = samples::marks(0.765, 1.265);
+    m.holes.bottom = HoleRead{samples::numbered(5), 8};
+    m.holes.top = HoleRead{samples::numbered(5), 18};
+    return m;
+}
+
+ChainMeasurement onACheckedScale()
+{
+    ChainMeasurement chain = samples::weighed();
+    chain.scaleAccuracy = kilograms(0.05);
+    return chain;
+}
+
+SetupRecord weighedIron()
+{
+    SetupRecord s;
+    s.bar.bar = kilograms(20.3);
+    s.bar.barEntered = true;
+    s.bar.wanted = kilograms(60.9);
+    s.bar.barWeighed = IronWeighed{samples::numbered(5), kilograms(0.04)};
+    s.bar.stock = {{{kilograms(20.3), metres(0.45), metres(0.04)}, 2, AsTyped{"20", Unit::Kilogram}, IronWeighed{samples::numbered(6), kilograms(0.05)}}};
+    return s;
+}
+
 SetupRecord loadWithAid()
 {
     SetupRecord s;
@@ -153,6 +179,9 @@ void RecordCodecTest::bytesOfVersion1_data()
     row("band read both ways", contentOf(MeasurementRecord{{}, samples::numbered(7), {}, bandReadBothWays()}, metric), recordsversion1::bandReadBothWays);
     for (const auto& [name, measured, expected] : laterKinds())
         row(name, contentOf(MeasurementRecord{{}, samples::numbered(7), {}, measured}, name.contains("pounds") ? imperial : metric), expected);
+    row("marks by hole", contentOf(marksByHole(), metric), recordsversion1::marksByHole);
+    row("chain on a checked scale", contentOf(MeasurementRecord{{}, samples::numbered(7), {}, onACheckedScale()}, metric), recordsversion1::chainOnACheckedScale);
+    row("load of weighed iron", contentOf(weighedIron(), metric), recordsversion1::loadOfWeighedIron);
     row("load with an aid", contentOf(loadWithAid(), metric), recordsversion1::loadWithAid);
     row("load", contentOf(load(), metric), recordsversion1::load);
     row("inspection", contentOf(inspection()), recordsversion1::inspection);
@@ -185,6 +214,11 @@ void RecordCodecTest::readAgain()
         // angles come back to their thousandth and pounds to the mg, so both are compared as they are written
         QVERIFY2(contentOf(*read, WrittenIn::plain()) == contentOf(MeasurementRecord{{}, samples::numbered(7), {}, measured}, WrittenIn::plain()), name.constData());
     }
+    QVERIFY(marksIn(fromHex(recordsversion1::marksByHole)) == marksByHole());
+    QVERIFY((measurementIn(fromHex(recordsversion1::chainOnACheckedScale)) == MeasurementRecord{{}, samples::numbered(7), {}, onACheckedScale()}));
+    const auto weighed = loadIn(fromHex(recordsversion1::loadOfWeighedIron));
+    QVERIFY(weighed == weighedIron());
+    QVERIFY((weighed->bar.stock[0].mark == AsTyped{"20", Unit::Kilogram}));
     QVERIFY(loadIn(fromHex(recordsversion1::loadWithAid)) == loadWithAid());
     QVERIFY(loadIn(fromHex(recordsversion1::load)) == load());
     QVERIFY(inspectionIn(fromHex(recordsversion1::inspection)) == inspection());
@@ -273,7 +307,10 @@ void RecordCodecTest::whatCannotBeWritten()
         for (const Measured& m : {Measured(MachineMeasurement{MachineMeasuring::Radius, {}, {}, {{Angle{value}, {}, {}, {}}}}),
                                   Measured(RackMeasurement{{}, {}, 1, {metres(value)}}), Measured(AidMeasurement{{{kilograms(value), {}}}})})
             QVERIFY(!contentOf(MeasurementRecord{{}, samples::numbered(7), {}, m}, metric));
-        SetupRecord s = load();
+        SetupRecord s = weighedIron();
+        s.bar.stock[0].weighed->u = kilograms(value);
+        QVERIFY(!contentOf(s, metric));
+        s = load();
         s.bar.stock[0].type.mass = kilograms(value);
         QVERIFY(!contentOf(s, metric));
         s = load();

@@ -126,6 +126,8 @@ void TypingTest::theOtherWay()
     const auto behind = opposite(*lengthTyped("6.5", Unit::Inch));
     QVERIFY((behind.si() == -0.1651 && behind.typed() == AsTyped{"-6.5", Unit::Inch}));
     QVERIFY((opposite(behind).typed() == AsTyped{"6.5", Unit::Inch}));
+    const auto under = opposite(*massTyped("0.2", Unit::Kilogram));
+    QVERIFY((under.si() == -0.2 && under.typed() == AsTyped{"-0.2", Unit::Kilogram}));
     QVERIFY(!opposite(Entered<Length>(metres(1))).typed() && !opposite(*lengthTyped("0", Unit::Inch)).typed());
 }
 
