@@ -109,6 +109,10 @@ private:
         Athlete kept = person.athlete;
         kept.id = {};
         kept.sizes.clear();
+        for (auto& [lift, marks] : kept.marks)
+            for (std::optional<HoleRead>* hole : {&marks.holes.bottom, &marks.holes.zoneFrom, &marks.holes.zoneTo, &marks.holes.top, &marks.holes.rack})
+                if (*hole && ((*hole)->rack = keptAs((*hole)->rack)).isNone())
+                    return told({{}, Unfit::ItemUnknown, std::nullopt});
         keepAthlete(m_keeping, std::move(kept), remember(person.athlete.id, told));
     }
     void keepOne(const SampleSetup& setup, const WhenTold& told)
@@ -121,6 +125,12 @@ private:
             if (hung.item.isNone())
                 return told({{}, Unfit::ItemUnknown, std::nullopt});
         }
+        std::vector<std::optional<IronWeighed>*> weighed{&kept.setup.bar.barWeighed};
+        for (PlatesHere& plates : kept.setup.bar.stock)
+            weighed.push_back(&plates.weighed);
+        for (std::optional<IronWeighed>* iron : weighed)
+            if (*iron && ((*iron)->item = keptAs((*iron)->item)).isNone())
+                return told({{}, Unfit::ItemUnknown, std::nullopt});
         keepSetup(m_keeping, std::move(kept), remember(setup.saved.id, told));
     }
 

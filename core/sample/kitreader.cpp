@@ -15,6 +15,7 @@ ChainMeasurement chainFrom(StrictObject from)
     chain.wire = from.length("wire_mm");
     chain.pitch = from.length("pitch_mm");
     chain.innerWidth = from.length("inner_width_mm");
+    chain.scaleAccuracy = from.mass("scale_accuracy_kg");
     from.finish();
     return chain;
 }
@@ -37,6 +38,53 @@ BandMeasurement bandFrom(StrictObject from)
     }
     from.finish();
     return band;
+}
+
+ScaleMeasurement scaleFrom(StrictObject from)
+{
+    ScaleMeasurement scale;
+    scale.empty = from.mass("empty_kg");
+    scale.step = from.mass("step_kg");
+    for (StrictObject& reading : from.neededList("readings")) {
+        scale.readings.push_back({reading.neededMass("known_kg"), reading.neededMass("read_kg")});
+        reading.finish();
+    }
+    from.finish();
+    return scale;
+}
+
+IronMeasurement ironFrom(StrictObject from)
+{
+    IronMeasurement iron;
+    iron.sort = static_cast<IronSort>(from.choiceIndex("sort", {"bar", "plates"}));
+    iron.marked = from.mass("marked_kg");
+    iron.read = from.mass("read_kg");
+    iron.step = from.mass("scale_step_kg");
+    iron.accuracy = from.mass("scale_accuracy_kg");
+    iron.count = from.neededCount("count");
+    from.finish();
+    return iron;
+}
+
+LeadMeasurement leadFrom(StrictObject from)
+{
+    LeadMeasurement lead{from.length("length_cm"), from.mass("mass_kg")};
+    from.finish();
+    return lead;
+}
+
+RackMeasurement rackFrom(StrictObject from)
+{
+    RackMeasurement rack;
+    rack.firstHole = from.length("lowest_hole_cm");
+    rack.spacing = from.length("hole_to_hole_cm");
+    rack.holeCount = from.neededCount("holes");
+    for (StrictObject& anchor : from.list("anchors")) {
+        rack.anchors.emplace_back(anchor.neededLength("height_cm"));
+        anchor.finish();
+    }
+    from.finish();
+    return rack;
 }
 
 /// A chain or a band stands in `from`, one of them; which, and its object.
@@ -100,6 +148,14 @@ BarMarks marksFrom(StrictObject& from)
 
 Measured measuredFrom(StrictObject& from)
 {
+    if (from.has("scale"))
+        return scaleFrom(from.neededObject("scale"));
+    if (from.has("iron"))
+        return ironFrom(from.neededObject("iron"));
+    if (from.has("lead"))
+        return leadFrom(from.neededObject("lead"));
+    if (from.has("rack"))
+        return rackFrom(from.neededObject("rack"));
     const auto [isChain, measured] = chainOrBand(from);
     return isChain ? Measured(chainFrom(measured)) : Measured(bandFrom(measured));
 }

@@ -13,7 +13,7 @@ namespace steelyard::sample {
 /// The parts that the files of the sample season are made of; what is not there was not entered. First the heights of the bar's
 /// centre line; keys that are not about them are left for others to ask for.
 [[nodiscard]] BarMarks marksFrom(StrictObject& from);
-/// One of chain and band stands in `from`.
+/// One kind of thing stands in `from`.
 [[nodiscard]] Measured measuredFrom(StrictObject& from);
 /// Bar, collars and plates; without a stock the usual pairs are here. `withLoad` says whether the load wanted stands there as well.
 [[nodiscard]] BarRecord barFrom(StrictObject from, bool withLoad = true);

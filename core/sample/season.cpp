@@ -2,6 +2,8 @@
 #include "core/sample/season.h"
 
 #include "core/sample/kitreader.h"
+#include "core/work/barchanges.h"
+#include "core/work/measuring/rackholes.h"
 
 #include <algorithm>
 
@@ -138,7 +140,9 @@ private:
         }
         athlete.notes = from.text("notes");
         for (StrictObject& marks : from.list("marks")) {
-            athlete.marks[liftIn(marks)] = marksFrom(marks);
+            const LiftId lift = liftIn(marks);
+            athlete.marks[lift] = marksFrom(marks);
+            readHoles(marks, athlete.marks[lift]);
             marks.finish();
         }
         for (StrictObject& size : from.list("sizes")) {
@@ -146,6 +150,49 @@ private:
             size.finish();
         }
         m_season.people.push_back(std::move(person));
+    }
+    /// Marks by the holes of the rack that is named there, in place of heights.
+    void readHoles(StrictObject& from, BarMarks& marks)
+    {
+        if (!from.has("rack"))
+            return;
+        const SampleItem* item = named(from, "rack", &Season::item);
+        const auto* rack = item ? std::get_if<RackMeasurement>(&item->item.measurement) : nullptr;
+        if (item && !rack)
+            from.fault("rack", "is no rack");
+        const auto read = [&](const std::string& key, std::optional<Entered<Height>>& height, std::optional<HoleRead>& hole) {
+            if (!from.has(key) || !rack)
+                return;
+            const int count = from.neededCount(key);
+            if (height)
+                from.fault(key, "stands there in centimetres too");
+            if (const auto at = heightOfHole(*rack, count)) {
+                height = *at;
+                hole = HoleRead{item->item.id, count};
+            } else {
+                from.fault(key, "is no hole of the rack");
+            }
+        };
+        read("bottom_hole", marks.bottom, marks.holes.bottom);
+        read("zone_from_hole", marks.zoneFrom, marks.holes.zoneFrom);
+        read("zone_to_hole", marks.zoneTo, marks.holes.zoneTo);
+        read("top_hole", marks.top, marks.holes.top);
+        read("rack_hole", marks.rack, marks.holes.rack);
+    }
+    /// The bar with what was weighed of it, in place of what is marked.
+    void takeWeighed(StrictObject& from, BarRecord& bar)
+    {
+        for (const std::string& name : from.texts("iron_weighed")) {
+            const SampleItem* item = m_season.item(name);
+            const auto* iron = item ? std::get_if<IronMeasurement>(&item->item.measurement) : nullptr;
+            const auto check = iron ? checked(*iron) : Result<IronCheck>(Error{Refusal::NotThere, "iron"});
+            if (!check) {
+                from.fault("iron_weighed", "\"" + name + "\" is no weighed iron");
+                continue;
+            }
+            const KnownIron known{item->item.id, *iron, *check};
+            bar = iron->sort == IronSort::Bar ? withWeighedBar(std::move(bar), known) : withWeighedPlates(std::move(bar), known);
+        }
     }
     void readSetup(StrictObject& from)
     {
@@ -157,6 +204,7 @@ private:
         setup.saved.day = dayIn(from);
         if (const SampleVenue* venue = named(from, "venue", &Season::venue))
             setup.saved.setup.bar = venue->bar;
+        takeWeighed(from, setup.saved.setup.bar);
         setup.saved.setup.bar.wanted = from.neededMass("wanted_kg");
         setup.saved.setup.hung = hungFrom(from.list("hung"), [this](const std::string& name) {
             const SampleItem* item = m_season.item(name);

@@ -31,10 +31,28 @@ def plates(stock, each_side):
     return [p for n, p in zip(best, kinds) for _ in range(n)]
 
 
+def on_a_scale(measured):
+    return math.sqrt(measured["scale_step_kg"] ** 2 / 12 + measured.get("scale_accuracy_kg", 0) ** 2 / 3)
+
+
+def weighed(bar, irons):
+    """The bar and its stock with what was weighed of it, and the standard uncertainty of each piece."""
+    bar = dict(bar, stock=[dict(p) for p in bar["stock"]], u=0.0)
+    for iron in irons:
+        each, u = iron["read_kg"] / iron["count"], on_a_scale(iron) / iron["count"]
+        if iron["sort"] == "bar":
+            bar["mass_kg"], bar["u"] = each, u
+            continue
+        marked = next(p for p in bar["stock"] if p["mass_kg"] == iron["marked_kg"])
+        marked["count"] -= iron["count"]
+        bar["stock"].append(dict(marked, mass_kg=each, count=iron["count"], u=u))
+    return bar
+
+
 def chain(measured, hung, source):
     if measured["measured"] == "weighed":
         length = measured["length_cm"] / 100
-        per_metre, u = measured["mass_kg"] / length, measured["scale_step_kg"] / math.sqrt(12) / length
+        per_metre, u = measured["mass_kg"] / length, on_a_scale(measured) / length
     else:
         d, p, b = (measured[key] / 1000 for key in ("wire_mm", "pitch_mm", "inner_width_mm"))
         per_metre = 7850 * math.pi * d * d / 4 * (2 * (p - b) + math.pi * (b + d)) / p
@@ -57,11 +75,15 @@ def band(measured, hung, source, twin):
 
 
 def answer(setup, venues, kit, people):
-    bar = venues[setup["venue"]]["bar"]
+    bar = weighed(venues[setup["venue"]]["bar"], [kit[name]["measured"][-1]["iron"] for name in setup.get("iron_weighed", [])])
     marks = next(m for m in people[setup["athlete"]]["marks"] if m["lift"] == setup["lift"])
     iron = setup["wanted_kg"] - bar["mass_kg"] - bar["collars_kg"]
+    hanging = [p for p in plates(bar["stock"], iron / 2) for _ in range(2)]
+    # one scale is out by the same on all that was on it; so is one set that nobody has weighed
+    scale = bar["u"] + sum(p.get("u", 0) for p in hanging)
+    unweighed = 0.02 / math.sqrt(3) * sum(p["mass_kg"] for p in hanging if "u" not in p) if bar["plates"] == "unweighed" else 0.0
     given = {"bar_kg": bar["mass_kg"], "collars_kg": bar["collars_kg"], "plates_kg": iron, "u_mark_m": 0.01, "left": [], "right": [],
-             "u_plates_kg": 0.02 / math.sqrt(3) * iron if bar["plates"] == "unweighed" else 0.0, "top_m": marks["top_cm"] / 100}
+             "u_plates_kg": math.hypot(scale, unweighed), "top_m": marks["top_cm"] / 100}
     if marks["start"] == "floor":
         given["bottom_m"] = max(p["diameter_mm"] for p in plates(bar["stock"], iron / 2)) / 2000 + marks.get("blocks_cm", 0) / 100
     else:

@@ -2,6 +2,7 @@
 // the meta-object compiler of Qt 6.4 cannot read the standard library's concepts
 #ifndef Q_MOC_RUN
 #include "core/work/measuredkit.h"
+#include "core/work/measuring/keptkit.h"
 #include "core/work/weighup.h"
 #include "tests/core/sample/marrowhill.h"
 
@@ -28,6 +29,8 @@ private Q_SLOTS:
     void marksFitTheBody();
     void minorsAreKeptSparely();
     void measuringsFit();
+    void toolsComeToSomething();
+    void someMarksAreHolesOfTheRack();
     void aTwinHasDrifted();
     void loadsCanBeMade();
     void setupsWeighUp();
@@ -60,6 +63,12 @@ void SeasonTest::faultsNameFileAndKey_data()
     row("no such thing to hang", "setups.json", "Chains, 16 mm", "Chains, 61 mm", "setups.json: setups[0].hung[0].item: \"Chains, 61 mm\" is not in the kit");
     row("a caution that there is not", "setups.json", "[\"chains\"]", "[\"ropes\"]", "setups.json: setups[0].looked_over: \"ropes\" is no caution");
     row("a key that nobody asked for", "venues.json", "\"notes\"", "\"note\"", "venues.json: venues[0].note: is not a key here");
+    row("a hole that the rack has not", "squad.json", "\"rack_hole\": 19", "\"rack_hole\": 27", "squad.json: squad[16].marks[0].rack_hole: is no hole of the rack");
+    row("a mark said twice", "squad.json", "\"rack_hole\": 19", "\"rack_hole\": 19, \"rack_cm\": 132", "squad.json: squad[16].marks[0].rack_hole: stands there in centimetres too");
+    row("no such rack", "squad.json", "\"rack\": \"Rack by the door\"", "\"rack\": \"Hall chains\"", "squad.json: squad[16].marks[0].rack: is no rack");
+    row("no weighed iron", "setups.json", "[\"Hall tens\"]", "[\"Hall chains\"]", "setups.json: setups[31].iron_weighed: \"Hall chains\" is no weighed iron");
+    row("a scale's key", "kit.json", "\"empty_kg\"", "\"zero_kg\"", "kit.json: kit[17].measured[0].scale.zero_kg: is not a key here");
+    row("no sort of iron", "kit.json", "\"sort\": \"plates\"", "\"sort\": \"discs\"", "kit.json: kit[18].measured[0].iron.sort: is \"discs\", not one of bar, plates");
     row("not JSON", "venues.json", "{", "", "venues.json: is not JSON");
 }
 
@@ -176,6 +185,8 @@ void SeasonTest::measuringsFit()
                 QVERIFY(made->perLength.value.si() > 0.3 && made->perLength.value.si() < 8);
                 continue;
             }
+            if (!std::holds_alternative<BandMeasurement>(measured))
+                continue;
             const auto& band = std::get<BandMeasurement>(measured);
             if (band.hangings.empty())
                 continue;
@@ -190,6 +201,51 @@ void SeasonTest::measuringsFit()
             odd += oddHanging(whole) ? 1 : 0;
         }
     QCOMPARE(odd, 1);
+}
+
+void SeasonTest::toolsComeToSomething()
+{
+    const Season season = marrowhill::season();
+    std::vector<KitItem> kit;
+    for (const SampleItem& item : season.kit)
+        kit.push_back(item.item);
+    const auto scales = scalesIn(kit);
+    QVERIFY(std::any_of(scales.begin(), scales.end(), [](const KeptScale& scale) { return scale.check.good; }));
+    QVERIFY(std::any_of(scales.begin(), scales.end(), [](const KeptScale& scale) { return !scale.check.good; }));
+    QCOMPARE(racksIn(kit).size(), season.venues.size());
+    QVERIFY(leadsIn(kit).size() >= 2);
+    QVERIFY(!ironIn(kit, IronSort::Bar).empty() && !ironIn(kit, IronSort::Plates).empty());
+    // each of them that stands in the files
+    for (const KitItem& item : kit) {
+        const bool ok = std::visit([]<typename M>(const M& m) {
+            if constexpr (std::is_same_v<M, ScaleMeasurement> || std::is_same_v<M, IronMeasurement> || std::is_same_v<M, LeadMeasurement> || std::is_same_v<M, RackMeasurement>)
+                return checked(m).ok();
+            else
+                return true;
+        }, item.measurement);
+        QVERIFY2(ok, item.name.c_str());
+    }
+    const auto weighed = [](const SampleSetup& setup) {
+        const auto& stock = setup.saved.setup.bar.stock;
+        return std::any_of(stock.begin(), stock.end(), [](const PlatesHere& plates) { return plates.weighed.has_value(); });
+    };
+    QVERIFY(std::any_of(season.setups.begin(), season.setups.end(), weighed));
+    QVERIFY(std::any_of(season.setups.begin(), season.setups.end(), [](const SampleSetup& setup) { return setup.saved.setup.bar.barWeighed.has_value(); }));
+}
+
+void SeasonTest::someMarksAreHolesOfTheRack()
+{
+    const Season season = marrowhill::season();
+    const SampleItem* rack = season.item("Rack by the door");
+    int byHole = 0;
+    for (const SamplePerson& person : season.people)
+        for (const auto& [lift, marks] : person.athlete.marks)
+            if (marks.holes.rack) {
+                QVERIFY(marks.holes.rack->rack == rack->item.id);
+                QVERIFY(marks.rack == Entered<Height>(*heightOfHole(std::get<RackMeasurement>(rack->item.measurement), marks.holes.rack->hole)));
+                ++byHole;
+            }
+    QVERIFY(byHole >= 8);
 }
 
 void SeasonTest::aTwinHasDrifted()
