@@ -1,238 +1,19 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/sample/keepseason.h"
-#include "mobile/door/samplehouse.h"
-#include "mobile/text/vaulttexts.h"
-#include "mobile/typeface.h"
-#include "tests/mobile/laidout.h"
-#include "tests/mobile/lookback.h"
-#include "tests/mobile/people.h"
-#include "tests/mobile/standinhouse.h"
-#include "tests/tour/hand.h"
-#include "tests/tour/itinerary.h"
-#include "tests/tour/seasonfile.h"
+#include "tests/tour/walk.h"
 
 #include <QApplication>
 #include <QDir>
 #include <QDirIterator>
 #include <QElapsedTimer>
-#include <QQmlApplicationEngine>
-#include <QQuickStyle>
+#include <QProcess>
 #include <QRegularExpression>
-#include <QSettings>
-#include <QTemporaryDir>
-#include <QThreadPool>
+#include <QSet>
 
 #include <algorithm>
-#include <atomic>
+#include <array>
 #include <cstdio>
 
 namespace {
-
-/// How the app looks in a picture.
-struct Look {
-    QString name;
-    int theme = 0;
-    int textSize = 0;
-};
-
-QStringList& warnings()
-{
-    static QStringList list;
-    return list;
-}
-
-void noteWarning(QtMsgType type, const QMessageLogContext& context, const QString& text)
-{
-    if (type == QtFatalMsg)
-        std::fprintf(stderr, "%s\n", qPrintable(text));
-    // the machine's own affairs are not the app's
-    if (type == QtDebugMsg || type == QtInfoMsg || text.contains(QStringLiteral("propagateSizeHints")) || text.startsWith(QStringLiteral("QStandardPaths")))
-        return;
-    warnings() << QStringLiteral("%1: %2").arg(QLatin1String(context.category), text);
-}
-
-/// As most see it, then as some do.
-const std::vector<Look>& looks()
-{
-    static const std::vector<Look> all = {{QStringLiteral("light"), 0, 0}, {QStringLiteral("dark"), 1, 0}, {QStringLiteral("sun"), 2, 0}, {QStringLiteral("largest-text"), 0, 3}};
-    return all;
-}
-
-/// A page of one colour, or of hardly more, was not painted.
-bool painted(const QImage& image)
-{
-    QSet<QRgb> colours;
-    for (int y = 0; y < image.height(); y += 3)
-        for (int x = 0; x < image.width() && colours.size() < 8; x += 3)
-            colours.insert(image.pixel(x, y));
-    return colours.size() >= 8;
-}
-
-/** Walks through the app and takes its pictures. */
-class Tour {
-public:
-    Tour(QQuickWindow& window, QQmlEngine& engine, StandInHouse& house, const QDir& folder)
-        : m_window(window), m_hand(window, engine), m_house(house), m_folder(folder), m_season(seasonfile::all())
-    {
-        for (const SeasonSetup& setup : m_season)
-            m_troubles << setup.faults;
-        m_club = samplehouse::carried(house.today, m_troubles);
-    }
-
-    /// Every state in the first look, the main one of each page in the others too.
-    void walk(const QString& form, QSize size)
-    {
-        m_window.resize(size);
-        int number = 0;
-        for (const Stop& stop : itinerary()) {
-            ++number;
-            const QString picture = QStringLiteral("%1-%2-%3-").arg(number, 2, 10, QLatin1Char('0')).arg(stop.name, form);
-            put(looks().front());
-            if (!reach(stop, picture))
-                continue;
-            for (const Look& look : looks()) {
-                put(look);
-                takeAll(picture + look.name);
-                if (!stop.everywhere)
-                    break;
-            }
-        }
-    }
-    /// Every page that the app has must have been in a picture.
-    void missNoPage()
-    {
-        QDirIterator pages(QStringLiteral(":/qt/qml/Steelyard/Pages"), {QStringLiteral("*Page.qml")}, QDir::Files, QDirIterator::Subdirectories);
-        if (!pages.hasNext())
-            m_troubles << QStringLiteral("the app's pages are not to be found");
-        while (pages.hasNext()) {
-            pages.next();
-            const QString page = pages.fileInfo().completeBaseName();
-            if (!m_seen.contains(page))
-                m_troubles << QStringLiteral("no picture of %1").arg(page);
-        }
-    }
-    void waitForPictures()
-    {
-        m_writers.waitForDone();
-        if (m_unwritten > 0)
-            m_troubles << QStringLiteral("%1 pictures cannot be written").arg(m_unwritten.load());
-    }
-    [[nodiscard]] const QStringList& troubles() const { return m_troubles; }
-    [[nodiscard]] int pictures() const { return m_pictures; }
-
-private:
-    static steelyard::vault::Findings unusual()
-    {
-        steelyard::vault::Findings findings;
-        findings.witness = steelyard::vault::WitnessState::DatabaseBehind;
-        findings.entriesMissingCount = 12;
-        findings.keyFileHealed = findings.reserveMissing = true;
-        return findings;
-    }
-    /// The sample season as the app carries it, in the memory of this house.
-    void keepClub()
-    {
-        using namespace steelyard;
-        const auto today = m_house.today;
-        m_house.book.load({});
-        const auto trouble = sample::keepSeason(m_house.book.keeping(), m_club, {[this](std::chrono::sys_days day) { m_house.today = day; }, [] {}});
-        m_house.today = today;
-        m_house.book.keeping().forget();
-        m_house.book.keeping().setSample(true);
-        if (trouble)
-            m_troubles << QStringLiteral("the sample season is not kept: ") + QString::fromStdString(trouble->what);
-    }
-    void put(const Look& look)
-    {
-        m_house.preferences.setTheme(look.theme);
-        m_house.preferences.setTextSize(look.textSize);
-    }
-    bool reach(const Stop& stop, const QString& picture)
-    {
-        const auto setup = std::find_if(m_season.begin(), m_season.end(), [&](const SeasonSetup& s) { return s.name == stop.season; });
-        if (setup == m_season.end()) {
-            m_troubles << picture + QStringLiteral(": no set-up ") + stop.season;
-            return false;
-        }
-        m_house.door.newsRead();
-        // the door forgets how far somebody got once the vault has been open
-        m_house.open(stop.sample ? steelyard::seal::VaultNature::Sample : steelyard::seal::VaultNature::Own);
-        if (stop.look) {
-            m_house.vault.answer.reset();
-            if (stop.answer)
-                m_house.vault.answer = steelyard::vault::Refusal{*stop.answer, 3000000, 400000, 0};
-            m_house.stand(*stop.look);
-        }
-        layOut(m_house.book, m_house.desk.desk(), setup->marks, setup->kit, setup->setup);
-        if (stop.people > 0)
-            people::fill(m_house.book, stop.people);
-        if (stop.lookback) {
-            lookback::sizes(m_house.book);
-            lookback::measuredAgain(m_house.book);
-            lookback::lift(m_house.book, "Pin squat");
-            lookback::saidTwice(m_house.book);
-        }
-        if (stop.sample)
-            keepClub();
-        auto* flow = m_window.property("flow").value<QObject*>();
-        if (!stop.look)
-            QMetaObject::invokeMethod(flow, "go", Q_ARG(int, flow->property("kitPlace").toInt()));
-        if (stop.news)
-            m_house.door.tell(vaulttexts::found(unusual(), 2));
-        m_hand.settle(1);
-        for (const QString& deed : stop.deeds)
-            if (const QString trouble = m_hand.perform(deed); !trouble.isEmpty()) {
-                m_troubles << picture + QStringLiteral(": ") + trouble;
-                return false;
-            }
-        if (m_hand.pageType() != stop.page) {
-            m_troubles << QStringLiteral("%1: ended on %2 instead of %3").arg(picture, m_hand.pageType(), stop.page);
-            return false;
-        }
-        m_seen.insert(stop.page);
-        return true;
-    }
-    /// The page from its top, and as often further down as it takes to see all of it.
-    void takeAll(const QString& picture)
-    {
-        m_hand.page()->setProperty("contentY", 0);
-        m_hand.settle(1);
-        if (!m_hand.page()->property("overflowing").toBool()) {
-            take(picture);
-            return;
-        }
-        int part = 0;
-        do
-            take(QStringLiteral("%1-%2").arg(picture).arg(++part, 2, 10, QLatin1Char('0')));
-        while (m_hand.pageDown());
-        if (part == 1)
-            m_troubles << picture + QStringLiteral(": the page goes on, but not by the keyboard");
-    }
-    void take(const QString& name)
-    {
-        m_hand.settle();
-        const QImage image = m_window.grabWindow();
-        if (image.size() != m_window.size() * m_window.devicePixelRatio() || !painted(image))
-            m_troubles << name + QStringLiteral(": nothing is painted");
-        ++m_pictures;
-        m_writers.start([this, image, path = m_folder.filePath(name + QStringLiteral(".png"))] {
-            if (!image.save(path))
-                ++m_unwritten;
-        });
-    }
-
-    QQuickWindow& m_window;
-    Hand m_hand;
-    StandInHouse& m_house;
-    QDir m_folder;
-    std::vector<SeasonSetup> m_season;
-    steelyard::sample::Season m_club;
-    QSet<QString> m_seen;
-    QStringList m_troubles;
-    int m_pictures = 0;
-    std::atomic<int> m_unwritten = 0;
-    QThreadPool m_writers;
-};
 
 /// Pictures of an earlier tour would pass for new ones.
 void clear(QDir& folder)
@@ -243,13 +24,66 @@ void clear(QDir& folder)
             folder.remove(file);
 }
 
+struct Form {
+    const char* name;
+    QSize size;
+};
+constexpr std::array forms{Form{"phone", {360, 720}}, Form{"tablet", {1280, 800}}};
+
+/// What all walks came to.
+struct Outcome {
+    QSet<QString> seen;
+    QStringList troubles;
+    int pictureCount = 0;
+};
+
+/// The forms side by side, each in a process of its own, since one process draws on one core.
+Outcome walkAll(const QString& folder)
+{
+    std::array<QProcess, forms.size()> walks;
+    for (std::size_t i = 0; i < forms.size(); ++i)
+        walks[i].start(QCoreApplication::applicationFilePath(), {folder, QLatin1String(forms[i].name)});
+    Outcome all;
+    for (QProcess& walk : walks) {
+        walk.waitForFinished(-1);
+        const QString said = QString::fromUtf8(walk.readAllStandardError());
+        all.troubles << said.split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+        if (walk.exitStatus() != QProcess::NormalExit || (walk.exitCode() != 0 && said.isEmpty()))
+            all.troubles << QStringLiteral("a walk broke off: ") + walk.errorString();
+        for (const QByteArray& line : walk.readAllStandardOutput().split('\n')) {
+            if (line.startsWith("seen "))
+                all.seen << QString::fromUtf8(line.mid(5));
+            if (line.startsWith("taken "))
+                all.pictureCount += line.mid(6).toInt();
+        }
+    }
+    return all;
+}
+
+/// Every page that the app has must have been in a picture.
+QStringList missed(const QSet<QString>& seen)
+{
+    QStringList troubles;
+    QDirIterator pages(QStringLiteral(":/qt/qml/Steelyard/Pages"), {QStringLiteral("*Page.qml")}, QDir::Files, QDirIterator::Subdirectories);
+    if (!pages.hasNext())
+        troubles << QStringLiteral("the app's pages are not to be found");
+    while (pages.hasNext()) {
+        pages.next();
+        const QString page = pages.fileInfo().completeBaseName();
+        if (!seen.contains(page))
+            troubles << QStringLiteral("no picture of %1").arg(page);
+    }
+    return troubles;
+}
+
 }
 
 int main(int argc, char* argv[])
 {
-    qInstallMessageHandler(noteWarning);
+    walk::noteWarnings();
     QApplication app(argc, argv); // Qt Charts draws with widgets
-    if (argc != 2) {
+    const auto form = std::find_if(forms.begin(), forms.end(), [&](const Form& one) { return argc == 3 && QByteArray(argv[2]) == one.name; });
+    if (argc != 2 && form == forms.end()) {
         std::fputs("steelyard_tour FOLDER: writes a numbered picture of every page in its main states; earlier ones of its own go\n", stderr);
         return 2;
     }
@@ -258,43 +92,15 @@ int main(int argc, char* argv[])
         std::fprintf(stderr, "%s cannot be made\n", argv[1]);
         return 2;
     }
+    if (form != forms.end())
+        return walk::through(folder, QLatin1String(form->name), form->size);
     clear(folder);
-
-    // the user's own preferences stay as they are
-    const QTemporaryDir settings;
-    QSettings::setDefaultFormat(QSettings::IniFormat);
-    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
-    QApplication::setOrganizationName(QStringLiteral("Steelyard"));
-    QApplication::setApplicationName(QStringLiteral("Tour"));
-    QQuickStyle::setStyle(QStringLiteral("Basic"));
-    typeface::install();
-
-    StandInHouse house;
-    house.open();
     QElapsedTimer clock;
     clock.start();
-    QStringList troubles;
-    int pictures = 0;
-    {
-        QQmlApplicationEngine engine;
-        engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
-        engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Steelyard/Ui/Main.qml")));
-        auto* window = engine.rootObjects().isEmpty() ? nullptr : qobject_cast<QQuickWindow*>(engine.rootObjects().first());
-        if (window) {
-            Tour tour(*window, engine, house, folder);
-            tour.walk(QStringLiteral("phone"), {360, 720});
-            tour.walk(QStringLiteral("tablet"), {1280, 800});
-            tour.missNoPage();
-            tour.waitForPictures();
-            troubles = tour.troubles();
-            pictures = tour.pictures();
-        } else {
-            troubles << QStringLiteral("the app's window does not open");
-        }
-    }
-    troubles << warnings();
-    for (const QString& trouble : troubles)
+    Outcome all = walkAll(folder.path());
+    all.troubles << missed(all.seen) << walk::warnings();
+    for (const QString& trouble : all.troubles)
         std::fprintf(stderr, "%s\n", qPrintable(trouble));
-    std::printf("%d pictures in %.1f s, %d troubles\n", pictures, static_cast<double>(clock.elapsed()) / 1000, static_cast<int>(troubles.size()));
-    return troubles.isEmpty() ? 0 : 1;
+    std::printf("%d pictures in %.1f s, %d troubles\n", all.pictureCount, static_cast<double>(clock.elapsed()) / 1000, static_cast<int>(all.troubles.size()));
+    return all.troubles.isEmpty() ? 0 : 1;
 }
