@@ -59,6 +59,11 @@ BarMarks DeskWork::keptMarks() const
     if (const Athlete* known = athlete())
         if (const auto at = known->marks.find(m_lift); at != known->marks.end())
             return at->second;
+    return noMarks();
+}
+
+BarMarks DeskWork::noMarks() const
+{
     BarMarks none;
     if (m_book)
         none.start = m_book->book().startOf(m_lift);
@@ -159,13 +164,46 @@ void DeskWork::take(const QString& athleteId, const QString& lift)
         return;
     const RecordId next = idOf(athleteId);
     const LiftId nextLift = liftIn(lift.toStdString()).value_or(LiftId{});
+    const bool nobodys = !athlete() && m_desk->desk().marks() != noMarks();
+    putMarksAside();
     if (next != m_athlete || m_lift != nextLift)
         m_setup = {};
     m_athlete = next;
     m_lift = nextLift;
     remember();
-    m_desk->desk().setMarks(keptMarks());
+    // marks that were nobody's are hers where she has none
+    if (!nobodys || keptMarks() != noMarks() || marksAside())
+        layMarks(marksAside().value_or(keptMarks()));
     Q_EMIT changed();
+}
+
+void DeskWork::layMarks(const BarMarks& marks)
+{
+    m_laidMarks = marks;
+    m_desk->desk().setMarks(marks);
+}
+
+QString DeskWork::asideKey() const
+{
+    return QStringLiteral("marks:%1:%2").arg(QString::fromStdString(m_athlete.hex()), lift());
+}
+
+void DeskWork::putMarksAside()
+{
+    if (!m_book || !athlete())
+        return;
+    if (m_laidMarks && *m_laidMarks == m_desk->desk().marks())
+        return;
+    if (const Content typed = marksDiffer() ? contentOf(m_desk->desk().marks(), {}) : std::nullopt)
+        m_book->setDraft(asideKey(), QByteArray(reinterpret_cast<const char*>(typed->data()), static_cast<qsizetype>(typed->size())));
+    else if (m_laidMarks)
+        m_book->throwDraft(asideKey());
+}
+
+std::optional<BarMarks> DeskWork::marksAside() const
+{
+    const auto bytes = m_book ? m_book->draft(asideKey()) : std::nullopt;
+    return bytes ? marksIn(std::as_bytes(std::span(bytes->constData(), static_cast<std::size_t>(bytes->size())))) : std::nullopt;
 }
 
 void DeskWork::open(const QString& setupId)
@@ -173,6 +211,7 @@ void DeskWork::open(const QString& setupId)
     const SavedSetup* saved = ready() ? m_book->book().setup(idOf(setupId)) : nullptr;
     if (!saved)
         return;
+    putMarksAside();
     m_athlete = saved->athlete;
     m_lift = saved->lift;
     m_setup = saved->id;
@@ -182,7 +221,8 @@ void DeskWork::open(const QString& setupId)
     SetupRecord setup = saved->setup;
     Desk& desk = m_desk->desk();
     std::erase_if(setup.hung, [&desk](const HungRecord& hung) { return !desk.item(hung.item); });
-    desk.lay(keptMarks(), std::move(setup));
+    m_laidMarks = keptMarks();
+    desk.lay(*m_laidMarks, std::move(setup));
     Q_EMIT changed();
 }
 
@@ -193,9 +233,12 @@ void DeskWork::keepMarks()
         return;
     Athlete next = *known;
     next.marks[m_lift] = m_desk->desk().marks();
-    keepAthlete(m_book->keeping(), next, m_book->teller([self = QPointer<DeskWork>(this)](const RecordId&) {
-        if (self)
-            Q_EMIT self->marksKept();
+    keepAthlete(m_book->keeping(), next, m_book->teller([self = QPointer<DeskWork>(this), key = asideKey()](const RecordId&) {
+        if (!self)
+            return;
+        if (self->m_book)
+            self->m_book->throwDraft(key);
+        Q_EMIT self->marksKept();
     }));
 }
 

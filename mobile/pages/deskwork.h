@@ -76,6 +76,12 @@ private:
     [[nodiscard]] bool ready() const { return m_desk && m_book; }
     [[nodiscard]] const steelyard::Athlete* athlete() const;
     [[nodiscard]] steelyard::BarMarks keptMarks() const;
+    [[nodiscard]] steelyard::BarMarks noMarks() const;
+    void layMarks(const steelyard::BarMarks& marks);
+    /// Typed and not kept: they wait for whom and for which lift they were typed.
+    void putMarksAside();
+    [[nodiscard]] std::optional<steelyard::BarMarks> marksAside() const;
+    [[nodiscard]] QString asideKey() const;
 
     DeskService* m_desk = nullptr;
     BookService* m_book = nullptr;
@@ -85,4 +91,5 @@ private:
     using Look = std::tuple<steelyard::RecordId, steelyard::CautionCode, steelyard::RecordId, std::chrono::sys_days>;
     std::set<Look> m_looks;
     std::set<steelyard::RecordId> m_laid; ///< kit that came from the book
+    std::optional<steelyard::BarMarks> m_laidMarks; ///< as they were put on the desk; none after a start
 };

@@ -23,6 +23,8 @@ private Q_SLOTS:
     void init();
     void forNobodyAtFirst();
     void marksOfALift();
+    void marksTypedAndNotKeptWait();
+    void marksOfNobodyBecomeHers();
     void aSetupKeptAndOpenedAgain();
     void anotherLiftIsAnotherSetup();
     void kitOfAVenue();
@@ -77,6 +79,49 @@ void DeskWorkTest::marksOfALift()
     QCOMPARE(kept.count(), 1);
     QVERIFY(!m_work->marksDiffer());
     QCOMPARE(m_house->book.book().athletes().front()->marks.size(), std::size_t(2));
+}
+
+/// Typed for one lift and left for another, for another's set-up and for nobody: they are there again where they were typed.
+void DeskWorkTest::marksTypedAndNotKeptWait()
+{
+    m_work->take(ana(), QStringLiteral("1"));
+    m_work->keepSetup();
+    const BarMarks kept = m_house->desk.desk().marks();
+    m_work->take(ana(), QStringLiteral("14"));
+    BarMarks typed = m_house->desk.desk().marks();
+    typed.top = metres(0.81);
+    m_house->desk.desk().setMarks(typed);
+    m_work->take(ana(), QStringLiteral("14"));
+    QVERIFY(m_house->desk.desk().marks() == typed);
+    m_work->take(ana(), QStringLiteral("1"));
+    QVERIFY(m_house->desk.desk().marks() == kept);
+    m_work->take(ana(), QStringLiteral("14"));
+    QVERIFY(m_house->desk.desk().marks() == typed && m_work->marksDiffer());
+    const auto saved = m_house->book.book().setupsOf(m_house->book.book().athletes().front()->id);
+    m_work->open(QString::fromStdString(saved.front()->id.hex()));
+    QVERIFY(m_house->desk.desk().marks() == kept);
+    m_work->take(ana(), QStringLiteral("14"));
+    QVERIFY(m_house->desk.desk().marks() == typed);
+    // kept, they wait no more
+    m_work->keepMarks();
+    m_work->take(ana(), QStringLiteral("1"));
+    m_work->take(ana(), QStringLiteral("14"));
+    QVERIFY(!m_work->marksDiffer() && m_house->desk.desk().marks().top->si() == 0.81);
+    QVERIFY(m_house->book.draft(QStringLiteral("marks:%1:14").arg(ana())) == std::nullopt);
+}
+
+void DeskWorkTest::marksOfNobodyBecomeHers()
+{
+    const BarMarks typed = samples::marks(0.7, 1.2);
+    m_house->desk.desk().setMarks(typed);
+    m_work->take(ana(), QStringLiteral("2"));
+    QVERIFY(m_house->desk.desk().marks() == typed && m_work->marksDiffer());
+    // hers stand where she has some
+    m_work.reset();
+    init();
+    m_house->desk.desk().setMarks(typed);
+    m_work->take(ana(), QStringLiteral("1"));
+    QVERIFY(m_house->desk.desk().marks() != typed && !m_work->marksDiffer());
 }
 
 void DeskWorkTest::aSetupKeptAndOpenedAgain()
