@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "tests/memory/badleave.h"
+#include "tests/guided/badleave.h"
 
 #include "mobile/platform/platformhost.h"
 

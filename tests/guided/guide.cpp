@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "tests/memory/guide.h"
+#include "tests/guided/guide.h"
 
 #include "core/work/keeping/keepathlete.h"
 #include "mobile/door/vaultmaker.h"
 
 #include <QCoreApplication>
+#include <QDeadlineTimer>
 #include <QKeyEvent>
 
 #include <array>
@@ -75,6 +76,12 @@ void Guide::perform(const QByteArray& deed)
         return keep(words);
     if (deed == "tell code")
         return tellCode();
+    if (words.size() == 2 && words[0] == "tell")
+        return tellText(QString::fromUtf8(words[1]));
+    if (words.size() == 2 && (words[0] == "await" || words[0] == "gone"))
+        return sayDone(awaitItem(QString::fromUtf8(words[1]), words[0] == "await"));
+    if (words.size() == 2 && words[0] == "tryPress")
+        return sayDone(m_hand.textOf(QString::fromUtf8(words[1])) ? m_hand.perform(QString::fromUtf8("press " + words[1])) : QString());
     if (words.size() == 3 && words[0] == "write")
         return sayDone(write(QString::fromUtf8(words[1]), QString::fromUtf8(words[2])));
     if (words.size() == 3 && words[0] == "plant") {
@@ -108,6 +115,23 @@ QString Guide::write(const QString& field, const QString& text)
         QCoreApplication::sendEvent(typed, &press);
     }
     m_hand.settle(1);
+    return {};
+}
+
+void Guide::tellText(const QString& name)
+{
+    const auto text = m_hand.textOf(name);
+    if (!text)
+        return sayDone(QStringLiteral("there is no %1 on %2").arg(name, m_hand.pageType()));
+    say("text " + text->simplified().toUtf8().toStdString() + '\n');
+}
+
+QString Guide::awaitItem(const QString& name, bool there)
+{
+    constexpr int patienceMs = 30'000;
+    for (QDeadlineTimer patience(patienceMs); m_hand.textOf(name).has_value() != there; m_hand.settle(1))
+        if (patience.hasExpired())
+            return QStringLiteral("%1 %2 on %3").arg(name, there ? QStringLiteral("does not come") : QStringLiteral("does not go"), m_hand.pageType());
     return {};
 }
 

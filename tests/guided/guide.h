@@ -2,7 +2,7 @@
 #pragma once
 
 #include "mobile/household.h"
-#include "tests/memory/badleave.h"
+#include "tests/guided/badleave.h"
 #include "tests/tour/hand.h"
 
 #include <QSocketNotifier>
@@ -19,6 +19,8 @@ private:
     void keep(const QByteArrayList& words);
     [[nodiscard]] QString write(const QString& field, const QString& text);
     void tellCode();
+    void tellText(const QString& name);
+    [[nodiscard]] QString awaitItem(const QString& name, bool there);
     void tellPage();
 
     QQuickWindow& m_window;

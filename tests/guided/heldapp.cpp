@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "tests/memory/heldapp.h"
+#include "tests/guided/heldapp.h"
 
 #include <QProcessEnvironment>
 
@@ -35,7 +35,7 @@ HeldApp::~HeldApp()
 {
     // its group, so that nothing which it has started stays
     if (m_process > 1)
-        kill(-static_cast<pid_t>(m_process), SIGKILL);
+        ::kill(-static_cast<pid_t>(m_process), SIGKILL);
     m_app.waitForFinished(patienceCount);
 }
 
@@ -65,13 +65,31 @@ void HeldApp::awaitPage(const QByteArray& type)
 
 QByteArray HeldApp::recoveryCode()
 {
-    send("tell code");
+    return answer("tell code", "code ");
+}
+
+QByteArray HeldApp::textOf(const QByteArray& name)
+{
+    return answer("tell " + name, "text ");
+}
+
+QByteArray HeldApp::answer(const QByteArray& question, const QByteArray& head)
+{
+    send(question);
     while (m_trouble.isEmpty()) {
         const QByteArray said = line();
-        if (said.startsWith("code "))
-            return said.mid(5);
+        if (said.startsWith(head))
+            return said.mid(head.size());
+        if (said.startsWith("not done: "))
+            m_trouble = QString::fromUtf8(question + ": " + said);
     }
     return {};
+}
+
+void HeldApp::kill()
+{
+    m_app.kill();
+    m_app.waitForFinished(patienceCount);
 }
 
 QByteArray HeldApp::line()

@@ -18,6 +18,10 @@ public:
     void perform(const QByteArray& deed);
     /// Does not wait: who locks may not live to say so.
     void send(const QByteArray& deed);
+    /// What an item of the page that shows says.
+    [[nodiscard]] QByteArray textOf(const QByteArray& name);
+    /// Ends it at once, as the system does with a process that it needs the memory of.
+    void kill();
     /// Waits until that page has been drawn.
     void awaitPage(const QByteArray& type);
     /// The recovery code, while its page is shown.
@@ -26,6 +30,7 @@ public:
 
 private:
     [[nodiscard]] QByteArray line();
+    [[nodiscard]] QByteArray answer(const QByteArray& question, const QByteArray& head);
 
     QProcess m_app;
     qint64 m_process = 0;

@@ -2,7 +2,7 @@
 #include "core/seal/start.h"
 #include "mobile/preferences.h"
 #include "mobile/typeface.h"
-#include "tests/memory/guide.h"
+#include "tests/guided/guide.h"
 
 #include <QApplication>
 #include <QQmlComponent>

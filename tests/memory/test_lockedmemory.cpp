@@ -3,7 +3,7 @@
 
 #include "core/seal/keyfolder.h"
 #include "core/seal/start.h"
-#include "tests/memory/heldapp.h"
+#include "tests/guided/heldapp.h"
 #include "tests/memory/processes.h"
 
 #include <QDirIterator>

@@ -103,12 +103,22 @@ QString Hand::perform(const QString& deed)
 
 QString Hand::press(const QString& path)
 {
+    QQuickItem* item = find(path);
+    return item ? tap(*item) : QStringLiteral("%1 does not show on %2").arg(path, pageType());
+}
+
+QQuickItem* Hand::find(const QString& path) const
+{
     QQuickItem* item = page();
     for (const QString& name : path.split(QLatin1Char('/')))
         item = shown(item, name);
-    if (!item)
-        return QStringLiteral("%1 does not show on %2").arg(path, pageType());
-    return tap(*item);
+    return item;
+}
+
+std::optional<QString> Hand::textOf(const QString& path) const
+{
+    const QQuickItem* item = find(path);
+    return item ? std::optional(item->property("text").toString()) : std::nullopt;
 }
 
 QString Hand::type(const QString& entry, QString text, const QString& secret)

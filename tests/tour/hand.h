@@ -7,6 +7,7 @@
 #include <QString>
 
 #include <memory>
+#include <optional>
 
 /** What a person does to the window: scrolls to a key, taps it, types a number. Trouble is said, not thrown. */
 class Hand {
@@ -18,6 +19,8 @@ public:
     /// person of a list, "place 0" the first page of a place.
     /// Names are object names of what shows on the current page. Empty when done, else what was in the way.
     [[nodiscard]] QString perform(const QString& deed);
+    /// What the item of that name, or path as for press, says; nothing where none shows.
+    [[nodiscard]] std::optional<QString> textOf(const QString& path) const;
     /// Pages down by the keyboard; false when the page was at its end.
     [[nodiscard]] bool pageDown();
     /// Lets every layout and picture come to rest.
@@ -27,6 +30,7 @@ public:
     [[nodiscard]] QString pageType() const;
 
 private:
+    [[nodiscard]] QQuickItem* find(const QString& path) const;
     [[nodiscard]] QString press(const QString& path);
     [[nodiscard]] QString choose(const QString& name, int option);
     [[nodiscard]] QString type(const QString& entry, QString text, const QString& secret);
