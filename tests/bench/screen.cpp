@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/bench/screen.h"
 
+#include "tests/mobile/club.h"
 #include "tests/mobile/laidout.h"
 #include "tests/tour/seasonfile.h"
 
@@ -24,6 +25,12 @@ Screen::Screen(const QString& seasonSetup)
     m_engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Steelyard/Ui/Main.qml")));
     if (!m_engine.rootObjects().isEmpty())
         m_window = qobject_cast<QQuickWindow*>(m_engine.rootObjects().constFirst());
+}
+
+bool Screen::keepClub()
+{
+    m_house.open(steelyard::seal::VaultNature::Sample);
+    return club::keep(m_house).isEmpty();
 }
 
 void Screen::step(int turn)

@@ -16,6 +16,9 @@ public:
     [[nodiscard]] bool ready() const { return m_window && m_filled; }
     [[nodiscard]] QQuickWindow* window() const { return m_window; }
     [[nodiscard]] DeskService& service() { return m_house.desk; }
+    /// With the sample season kept and its vault open; false where something is wrong with it.
+    [[nodiscard]] bool keepClub();
+    [[nodiscard]] QQmlEngine& engine() { return m_engine; }
     /// Up eight loads, down eight, and again: the set-up's own load is in the middle of neither end.
     void step(int turn);
     /// Waits until the window has drawn what waits to be drawn; false when it never does.
