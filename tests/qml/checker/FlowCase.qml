@@ -10,6 +10,8 @@ ControlCase {
     id: root
 
     required property PageFlow flow
+    /** How often the screen has been touched. */
+    property int tapCount: 0
 
     function part(name: string): Item {
         let found = null
@@ -36,6 +38,7 @@ ControlCase {
         root.bring(item)
         root.verify(root.target(item), "can be tapped: " + name)
         TapGuard.forget()
+        root.tapCount += 1
         root.tap(root.target(item))
         root.wait(1)
     }
@@ -54,6 +57,7 @@ ControlCase {
         for (const key of root.targets(item))
             if (AccessProbe.name(key) === option || AccessProbe.name(key).endsWith(": " + option)) {
                 TapGuard.forget()
+                root.tapCount += 1
                 root.tap(key)
                 root.wait(1)
                 return

@@ -45,6 +45,40 @@ Item {
             testCase.verify(testCase.part("item:4").how.includes("5.72"), testCase.part("item:4").how)
             testCase.compare(testCase.part("newChain").fact, "", "nothing is half done any more")
         }
+        /** What is left of the time for measuring once the taps are done, at a second and a half each with chalk on the hands (our choice). */
+        function secondsLeft(whole: int): real {
+            return whole - 1.5 * testCase.tapCount
+        }
+        function test_a_chain_leaves_a_minute_for_tape_and_scale() {
+            testCase.press("hangMore")
+            testCase.tapCount = 0
+            testCase.press("newChain")
+            testCase.press("byWeight")
+            testCase.keyIn("180")
+            testCase.keyIn("10.3")
+            testCase.keyIn("0.1")
+            testCase.press("mainAction")
+            testCase.part("item:4")
+            testCase.verify(testCase.secondsLeft(90) >= 60, testCase.tapCount + " taps")
+        }
+        function test_a_band_pair_leaves_twenty_seconds_a_hanging() {
+            testCase.press("hangMore")
+            testCase.tapCount = 0
+            testCase.press("newBand")
+            testCase.press("accept")
+            testCase.keyIn("50")
+            const hangings = [["5", "61.5"], ["10", "73.2"], ["15", "85.8"], ["20", "99"], ["25", "113.1"], ["30", "128"]]
+            for (const hanging of hangings) {
+                if (testCase.shown(flow.currentItem, "more"))
+                    testCase.press("more")
+                testCase.keyIn(hanging[0])
+                testCase.keyIn(hanging[1])
+            }
+            if (!testCase.shown(flow.currentItem, "more"))
+                testCase.press("enough")
+            testCase.press("mainAction")
+            testCase.verify(testCase.secondsLeft(240) >= 20 * hangings.length, testCase.tapCount + " taps")
+        }
         function test_a_chain_left_half_way_goes_on_where_it_was() {
             testCase.press("hangMore")
             testCase.press("newChain")
