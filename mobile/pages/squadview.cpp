@@ -11,11 +11,20 @@ namespace {
 
 QString initialOf(const Athlete& athlete)
 {
-    const QString name = QString::fromStdString(athlete.name).normalized(QString::NormalizationForm_D).trimmed();
-    return name.isEmpty() ? QStringLiteral("#") : name.front().toUpper();
+    const QList<uint> name = QString::fromStdString(athlete.name).normalized(QString::NormalizationForm_D).trimmed().toUcs4();
+    if (name.isEmpty())
+        return QStringLiteral("#");
+    const char32_t first = name.front();
+    return QString::fromUcs4(&first, 1).toUpper();
 }
 
-/// Stretches of neighbouring initials with at most a handful of people each, as the index of each one's first person.
+/// The writing that a name begins in: there is no stretch from a letter of one to a letter of another.
+QChar::Script scriptOf(const Athlete& athlete)
+{
+    return QChar::script(initialOf(athlete).toUcs4().front());
+}
+
+/// Stretches of neighbouring initials of one script with at most a handful of people each, as the index of each one's first person.
 std::vector<std::size_t> stretches(const std::vector<const Athlete*>& people, int handful)
 {
     std::vector<std::size_t> starts;
@@ -27,7 +36,7 @@ std::vector<std::size_t> stretches(const std::vector<const Athlete*>& people, in
             const QString initial = initialOf(*people[next]);
             while (next < people.size() && initialOf(*people[next]) == initial)
                 ++next;
-            if (to > from && next - from > static_cast<std::size_t>(handful))
+            if (to > from && (next - from > static_cast<std::size_t>(handful) || scriptOf(*people[next - 1]) != scriptOf(*people[from])))
                 break;
             to = next;
         }

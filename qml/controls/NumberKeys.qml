@@ -10,8 +10,9 @@ FocusScope {
     id: root
 
     property string decimalPoint: Qt.locale().decimalPoint
-    readonly property var upright: ["1", "2", "3", "4", "5", "6", "7", "8", "9", root.decimalPoint, "0", "rub"]
-    readonly property var sideways: ["1", "2", "3", "rub", "4", "5", "6", root.decimalPoint, "7", "8", "9", "0"]
+    // names that stand still: a key made anew would not know of the finger that is on it
+    readonly property var upright: ["1", "2", "3", "4", "5", "6", "7", "8", "9", "point", "0", "rub"]
+    readonly property var sideways: ["1", "2", "3", "rub", "4", "5", "6", "point", "7", "8", "9", "0"]
 
     signal pressed(string key)
 
@@ -34,24 +35,25 @@ FocusScope {
                 id: key
                 required property string modelData
                 required property int index
-                readonly property bool point: key.modelData === root.decimalPoint
+                readonly property bool point: key.modelData === "point"
+                readonly property string sign: key.point ? root.decimalPoint : key.modelData
                 readonly property bool rub: key.modelData === "rub"
-                objectName: key.point ? "key point" : "key " + key.modelData
+                objectName: "key " + key.modelData
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 Layout.preferredWidth: Theme.touchStep
                 focus: key.index === 0
                 least: Theme.touchPad
                 // a whole number has no decimal key; its place stays empty
-                opacity: key.modelData === "" ? 0 : 1
-                enabled: key.modelData !== ""
+                opacity: key.sign === "" ? 0 : 1
+                enabled: key.sign !== ""
                 repeats: true
                 tight: true
                 padding: Theme.line
-                text: key.rub ? qsTr("rub out") : key.modelData
+                text: key.rub ? qsTr("rub out") : key.sign
                 name: key.point ? qsTr("decimal point") : key.text
                 size: key.rub ? Theme.key : Theme.figure
-                onClicked: root.pressed(key.modelData)
+                onClicked: root.pressed(key.sign)
             }
         }
     }

@@ -16,8 +16,8 @@ Rectangle {
     property alias pinned: pinnedColumn.data
     readonly property real room: root.width - 2 * Theme.edgeGap
     readonly property real beside: root.room - (backKey.visible ? backKey.implicitWidth + Theme.apart : 0) - toolGrid.natural - Theme.apart
-    // a heading of one squeezed word a line stands below the keys instead
-    readonly property bool below: Theme.stacked || root.beside < 5 * Theme.title
+    // a heading of one squeezed word a line stands below the keys instead, and so does one with a word that would run under them
+    readonly property bool below: Theme.stacked || root.beside < Math.max(5 * Theme.title, title.widestWord + Theme.line)
     readonly property bool toolsBelow: Theme.stacked && backKey.visible && backKey.implicitWidth + Theme.apart + toolGrid.natural > root.room
 
     signal backRequested
@@ -47,6 +47,7 @@ Rectangle {
             onClicked: root.backRequested()
         }
         SheetTitle {
+            id: title
             Layout.row: root.below ? 2 : 0
             Layout.column: root.below ? 0 : 1
             Layout.columnSpan: root.below ? 3 : 1

@@ -9,6 +9,8 @@ Item {
 
     required property string heading
     required property string under
+    // advanceWidth does not tell when the font changes, its height does
+    readonly property real widestWord: metrics.height > 0 ? root.heading.split(/\s+/).reduce((most, word) => Math.max(most, Math.ceil(metrics.advanceWidth(word))), 0) : 0
 
     implicitWidth: Theme.touchMain
     implicitHeight: stack.height
@@ -18,12 +20,15 @@ Item {
         width: root.width
 
         Words {
+            id: headingWords
             width: parent.width
             visible: text !== ""
             text: root.heading
             size: Theme.low ? Theme.act : Theme.title
             strong: true
             lineHeight: Theme.snug
+            // a word wider than the page breaks rather than leaves it
+            wrapMode: Text.Wrap
             Accessible.role: Accessible.Heading
         }
         Words {
@@ -33,5 +38,9 @@ Item {
             size: Theme.note
             quiet: true
         }
+    }
+    FontMetrics {
+        id: metrics
+        font: headingWords.font
     }
 }

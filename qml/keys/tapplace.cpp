@@ -98,6 +98,14 @@ void TapPlace::focusOutEvent(QFocusEvent* event)
     setRinged(false);
 }
 
+void TapPlace::itemChange(ItemChange change, const ItemChangeData& value)
+{
+    // gone or disabled under a finger it hears of no lift, and would wait for that finger for ever
+    if ((change == ItemEnabledHasChanged || change == ItemVisibleHasChanged) && !value.boolValue)
+        letGo();
+    QQuickItem::itemChange(change, value);
+}
+
 void TapPlace::setHeld(bool held)
 {
     if (m_held == held)

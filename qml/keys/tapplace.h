@@ -32,6 +32,7 @@ protected:
     void touchUngrabEvent() override;
     void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
+    void itemChange(ItemChange change, const ItemChangeData& value) override;
 
 private:
     void press();

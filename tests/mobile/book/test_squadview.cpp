@@ -23,6 +23,7 @@ private Q_SLOTS:
     void oneLetterWithManyStaysTogether();
     void bySquad();
     void accentsSortWithTheirLetters();
+    void noStretchFromOneScriptToAnother();
 
 private:
     void add(const char* name, const char* squad = "");
@@ -117,6 +118,26 @@ void SquadViewTest::accentsSortWithTheirLetters()
     QVERIFY(m_view->letters()[0].startsWith(QLatin1Char('A')));
     m_view->setLetter(0);
     QVERIFY(names().contains(QStringLiteral("Älva")) && names().contains(QStringLiteral("Émile")));
+}
+
+void SquadViewTest::noStretchFromOneScriptToAnother()
+{
+    for (const char* name : {"Ana", "Bo", "Hana", "Wren", "Ярослава", "Ольга", "水野", "𠮷田"})
+        add(name);
+    for (const QString& letters : m_view->letters()) {
+        const QStringList ends = letters.split(QStringLiteral("–"));
+        QCOMPARE(QChar::script(ends.front().toUcs4().front()), QChar::script(ends.back().toUcs4().front()));
+    }
+    QVERIFY(m_view->letters().contains(QStringLiteral("A–W")));
+    // a letter beyond the first plane is one letter
+    QVERIFY2(m_view->letters().contains(QStringLiteral("水–𠮷")), qPrintable(m_view->letters().join(QStringLiteral(" "))));
+    QStringList found;
+    for (int key = 0; key < m_view->letters().size(); ++key) {
+        m_view->setLetter(key);
+        found << names();
+    }
+    QCOMPARE(found.size(), 8);
+    QCOMPARE(found.removeDuplicates(), 0);
 }
 
 QTEST_GUILESS_MAIN(SquadViewTest)

@@ -42,6 +42,16 @@ Item {
                 tap(findChild(keys, "key 1"))
             compare(root.got, ["1", "1", "1"])
         }
+        function test_quickTapsCountWhileThePointChanges() {
+            // another field asks for whole numbers, and the finger is already down
+            const item = findChild(keys, "key 1"), touch = touchEvent(item)
+            touch.press(0, item, item.width / 2, item.height / 2).commit()
+            keys.decimalPoint = ""
+            waitForRendering(keys, 50)
+            compare(findChild(keys, "key 1"), item, "the key stands")
+            touch.release(0, item, item.width / 2, item.height / 2).commit()
+            compare(root.got, ["1"])
+        }
         function test_slideOffCancels() {
             slideOff(findChild(keys, "key 5"))
             compare(root.got, [])

@@ -174,6 +174,19 @@ Item {
             verify(top() < box("back").y + box("back").height, "beside on a tablet")
             tool.text = "Sun"
         }
+        function test_longWordStandsBelowItsKeys() {
+            const heading = sheet.heading
+            const title = () => saying(sheet, sheet.heading)
+            sheet.heading = "Wilhelmina-Konstantinopoulou"
+            waitForRendering(sheet, 100)
+            verify(title().mapToItem(sheet, 0, 0).y >= box("back").y + box("back").height, "below where a word would run under a key")
+            for (const factor of [1, 1.5, 2]) {
+                Theme.textFactor = factor
+                waitForRendering(sheet, 100)
+                verify(title().contentWidth <= title().width + 1, "no word leaves the page at " + factor)
+            }
+            sheet.heading = heading
+        }
         function test_mirrors() {
             root.LayoutMirroring.enabled = true
             waitForRendering(sheet, 100)

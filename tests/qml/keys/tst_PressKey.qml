@@ -78,6 +78,25 @@ Item {
             for (const each of [spy, nextSpy, insteadSpy, stepSpy])
                 each.clear()
         }
+        function test_goneUnderAFingerItTakesTheNextTap_data() {
+            return [{tag: "disabled", gone: () => { step.enabled = false }, back: () => { step.enabled = true }},
+                {tag: "out of sight", gone: () => { step.visible = false }, back: () => { step.visible = true }}]
+        }
+        function test_goneUnderAFingerItTakesTheNextTap(row) {
+            const touch = touchEvent(step)
+            touch.press(0, step, 10, 10).commit()
+            verify(target(step).held)
+            row.gone()
+            verify(!target(step).held)
+            touch.release(0, step, 10, 10).commit()
+            row.back()
+            compare(stepSpy.count, 0)
+            // another finger, as the system counts them on
+            const next = touchEvent(step)
+            next.press(1, step, 10, 10).commit()
+            next.release(1, step, 10, 10).commit()
+            compare(stepSpy.count, 1)
+        }
         function test_firesOnLiftOnce() {
             const touch = touchEvent(key)
             touch.press(0, key, 10, 10).commit()
