@@ -68,14 +68,14 @@ void HangEditorTest::hangsThePlainWay()
     QCOMPARE(m_form->hang(idOf(1)), 0);
     QCOMPARE(m_form->row(), 0);
     QCOMPARE(m_form->itemId(), idOf(1));
-    QVERIFY(m_form->isChain());
+    QVERIFY(m_form->kind() == QStringLiteral("chain"));
     QCOMPARE(m_form->what(), QStringLiteral("Chain"));
     QVERIFY(record() == samples::hung(1, ChainPlacing{}));
     // one alone goes on one side
     QCOMPARE(m_form->hang(idOf(2)), 1);
     QCOMPARE(m_form->sides(), 1);
     QCOMPARE(m_form->hang(idOf(3)), 2);
-    QVERIFY(!m_form->isChain());
+    QVERIFY(m_form->kind() == QStringLiteral("band"));
     QVERIFY(record() == samples::hung(3, BandPlacing{}));
     QCOMPARE(m_form->hang(idOf(9)), -1);
     QCOMPARE(m_service->desk().setup().hung.size(), std::size_t(3));
@@ -134,7 +134,7 @@ void HangEditorTest::nothingIsKeptWithoutARow()
     QVERIFY(!m_form->keepNumber(QStringLiteral("lead"), 10).kept());
     QCOMPARE(m_form->what(), QString());
     QVERIFY(m_form->itemId().isEmpty());
-    QVERIFY(!m_form->isChain());
+    QVERIFY(m_form->kind().isEmpty());
     m_form->setSides(2);
     m_form->setWay(1);
     m_form->takeOff();

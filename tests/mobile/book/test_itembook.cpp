@@ -145,7 +145,7 @@ void ItemBookTest::lookedBackAt()
     MeasurementsView list;
     list.setBook(&m_house->book);
     list.setItemId(m_form->itemId());
-    QVERIFY(list.isChain());
+    QCOMPARE(list.kind(), QStringLiteral("chain"));
     QCOMPARE(list.name(), QStringLiteral("Long chain"));
     const auto& rows = dynamic_cast<RowList<DatedRow>*>(list.measurements())->rows();
     QCOMPARE(rows.size(), std::size_t(2));
