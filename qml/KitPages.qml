@@ -5,6 +5,7 @@ import QtQuick.Controls.Basic
 import Steelyard.Model
 import Steelyard.Pages.Kit
 import Steelyard.Pages.Measure
+import Steelyard.Pages.Venue
 
 /** The pages of set-up and kit, and where each leads. */
 QtObject {
@@ -51,13 +52,14 @@ QtObject {
     readonly property Component things: Component {
         ThingsPage {
             id: things
-            view: KitView { desk: TheDesk; book: TheBook }
+            view: KitView { desk: TheDesk; book: TheBook; venueId: root.work.venueId }
             work: root.work
             onVenueRequested: root.stack.show(root.venue)
             onBackRequested: root.stack.back()
             onHangRequested: itemId => root.hang(itemId)
             onMeasureRequested: (itemId, kind) => root.measure(itemId, kind)
-            onInspectRequested: itemId => root.stack.show(root.inspection, {itemId: itemId})
+            onInspectRequested: itemId => root.stack.show(root.inspection, {itemId: itemId}); onLoanRequested: itemId => root.stack.show(root.loan, {itemId: itemId})
+            onAlongRequested: root.stack.show(root.along); onCopyRequested: root.stack.show(root.copyList)
             StackView.onActivating: things.view.refresh()
         }
     }
@@ -78,7 +80,7 @@ QtObject {
             editor: ChainEditor { desk: TheDesk; book: TheBook; venueId: root.work.venueId; itemId: chain.itemId }
             onBackRequested: root.stack.back(); onDone: root.stack.back()
             onNumberRequested: key => root.stack.key(chain.editor, key)
-            onMeasurementsRequested: root.measurementsRequested(chain.editor.itemId)
+            onMeasurementsRequested: root.measurementsRequested(chain.editor.itemId); onWayRequested: way => root.wayOf(chain.editor.itemId, "chain", way)
         }
     }
     readonly property Component band: Component {
@@ -88,7 +90,7 @@ QtObject {
             editor: BandEditor { desk: TheDesk; book: TheBook; venueId: root.work.venueId; itemId: band.itemId }
             onBackRequested: root.stack.back(); onDone: root.stack.back()
             onNumberRequested: key => root.stack.key(band.editor, key)
-            onMeasurementsRequested: root.measurementsRequested(band.editor.itemId)
+            onMeasurementsRequested: root.measurementsRequested(band.editor.itemId); onWayRequested: way => root.wayOf(band.editor.itemId, "band", way)
         }
     }
     readonly property Component chainSteps: Component {
@@ -100,6 +102,7 @@ QtObject {
             }
             onDone: root.stack.back()
             onFormRequested: root.stack.instead(root.chain, {itemId: chainSteps.itemId}); onInspectRequested: root.stack.instead(root.inspection, {itemId: chainSteps.itemId})
+            onLoanRequested: root.stack.instead(root.loan, {itemId: chainSteps.itemId})
         }
     }
     readonly property Component bandSteps: Component {
@@ -111,6 +114,7 @@ QtObject {
             }
             onDone: root.stack.back()
             onFormRequested: root.stack.instead(root.band, {itemId: bandSteps.itemId}); onInspectRequested: root.stack.instead(root.inspection, {itemId: bandSteps.itemId})
+            onLoanRequested: root.stack.instead(root.loan, {itemId: bandSteps.itemId})
         }
     }
     readonly property Component inspection: Component {
@@ -121,6 +125,29 @@ QtObject {
             onDone: root.stack.back()
         }
     }
+    readonly property Component loan: Component {
+        LoanPage {
+            id: loan
+            property string itemId: ""
+            editor: LoanEditor { desk: TheDesk; book: TheBook; itemId: loan.itemId }
+            onDone: root.stack.back()
+            onDayRequested: key => root.stack.key(loan.editor.day, key)
+        }
+    }
+    readonly property Component itemOrigin: Component {
+        ItemOriginPage {
+            id: itemOrigin
+            property string itemId: ""
+            view: ItemOriginView { book: TheBook; itemId: itemOrigin.itemId }
+            onBackRequested: root.stack.back()
+        }
+    }
+    readonly property Component along: Component {
+        AlongPage { view: AlongView { book: TheBook; venueId: root.work.venueId } onDone: root.stack.back() }
+    }
+    readonly property Component copyList: Component {
+        CopyListPage { view: CopyListView { book: TheBook; venueId: root.work.venueId } onDone: root.stack.back() }
+    }
     /** The guide of each kind. */
     readonly property var steps: ({chain: root.chainSteps, band: root.bandSteps})
     signal marksRequested()
@@ -130,6 +157,13 @@ QtObject {
         const row = root.hanger.hang(itemId)
         if (row >= 0)
             root.stack.show(root.hanging, {row: row})
+    }
+    /** From a thing's own page on: where its number comes from, whose it is, or to its steps. */
+    function wayOf(itemId: string, kind: string, way: string) {
+        if (way === "again")
+            root.stack.instead(root.steps[kind], {itemId: itemId})
+        else
+            root.stack.show(way === "origin" ? root.itemOrigin : root.loan, {itemId: itemId})
     }
     function measure(itemId: string, kind: string) {
         root.stack.show(root.steps[kind], {itemId: itemId})

@@ -22,6 +22,11 @@ Measured notYetMeasured(ItemKind kind)
     return RackMeasurement{};
 }
 
+bool KitItem::isMeasured() const
+{
+    return measurement != notYetMeasured(kindOf(measurement));
+}
+
 std::string wordOf(ItemKind kind)
 {
     constexpr std::array words{"chain", "band", "aid", "machine", "scale", "iron", "lead", "rack"};

@@ -149,6 +149,13 @@ struct Inspection {
     bool operator==(const Inspection&) const = default;
 };
 
+/// A thing that is with somebody else than its owner.
+struct OnLoan {
+    std::string who;                                ///< whose it is, or who has it
+    std::optional<std::chrono::sys_days> backBy{};  ///< none when no day was agreed
+    bool operator==(const OnLoan&) const = default;
+};
+
 /// A thing to hang. A pair is two of a kind of which one was measured.
 struct KitItem {
     RecordId id;
@@ -157,9 +164,14 @@ struct KitItem {
     Measured measurement;
     RecordId venue{}; ///< where it belongs; none when it was not said
     std::optional<Inspection> inspection{}; ///< the last one
+    std::optional<OnLoan> borrowed{};       ///< it belongs to somebody else
+    std::optional<OnLoan> lent{};           ///< somebody else has it
+    RecordId takenTo{};                     ///< the venue that it is at for now, taken along from where it belongs
 
     /// Until a look over finds it fit again.
     [[nodiscard]] bool isOutOfUse() const { return inspection && inspection->fault; }
+    /// A thing of a list that was copied is measured where it is, and until then not at all.
+    [[nodiscard]] bool isMeasured() const;
     bool operator==(const KitItem&) const = default;
 };
 

@@ -221,9 +221,14 @@ WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const
     setup.uIron = ironUncertainty(record.bar, *out.load);
     setup.platesThickness = out.load->thickness();
     setup.limits.sleeve = record.bar.sleeve;
-    for (const KitItem& item : kit)
-        if (item.isOutOfUse() && std::any_of(record.hung.begin(), record.hung.end(), [&](const HungRecord& hung) { return hung.item == item.id; }))
+    for (const KitItem& item : kit) {
+        if (std::none_of(record.hung.begin(), record.hung.end(), [&](const HungRecord& hung) { return hung.item == item.id; }))
+            continue;
+        if (item.isOutOfUse())
             out.outOfUse.push_back(item.name);
+        if (item.lent)
+            out.lentOut.push_back(item.name);
+    }
     Hanger hanger(setup, kit);
     for (const HungRecord& hung : record.hung)
         if (auto wrong = hanger.hang(hung))
@@ -245,7 +250,7 @@ WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const
     out.cautions = cautionsFor(setup, *curve, lookedOver);
     out.weakAnchors = hanger.weakAnchors(*path);
     const auto& warnings = curve->warnings;
-    if (!out.outOfUse.empty())
+    if (!out.outOfUse.empty() || !out.lentOut.empty())
         out.readiness = Readiness::NotToBeUsed;
     else if (!curve->ready)
         out.readiness = Readiness::PullUnknown;

@@ -46,6 +46,7 @@ struct WeighedUp {
     std::optional<PullCurve> curve;
     std::vector<Caution> cautions;
     std::vector<std::string> outOfUse;   ///< names of things that hang and may not be used until they are looked over
+    std::vector<std::string> lentOut;    ///< and of things that hang and are with somebody else
     std::vector<WeakAnchor> weakAnchors; ///< bands whose anchor might lift: not to be used
 };
 

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/editors/hangeditor.h"
 
+#include "core/work/venues/freenow.h"
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
 
+#include <algorithm>
 #include <cmath>
 
 using namespace steelyard;
@@ -212,14 +214,27 @@ int HangEditor::hang(const QString& itemId)
     const auto id = RecordId::fromHex(itemId.toStdString());
     const KitItem* item = ready() && id ? desk().item(*id) : nullptr;
     const auto placing = item ? firstPlacing(kindOf(item->measurement)) : std::nullopt;
-    if (!placing || item->isOutOfUse())
-        return -1;
+    const auto on = item ? sidesFree(*item, desk().setup()) : std::nullopt;
+    if (!placing || !on)
+        return hangsAlready(id.value_or(RecordId{}));
     HungRecord fresh;
     fresh.item = item->id;
-    fresh.on = item->pair ? HungOn::BothSides : HungOn::LeftOnly;
+    fresh.on = *on;
     fresh.placing = *placing;
     desk().hang(fresh);
     setRow(static_cast<int>(desk().setup().hung.size()) - 1);
+    return m_row;
+}
+
+int HangEditor::hangsAlready(const RecordId& item)
+{
+    if (!ready())
+        return -1;
+    const auto& hung = desk().setup().hung;
+    const auto at = std::find_if(hung.begin(), hung.end(), [&item](const HungRecord& record) { return record.item == item; });
+    if (at == hung.end())
+        return -1;
+    setRow(static_cast<int>(at - hung.begin()));
     return m_row;
 }
 

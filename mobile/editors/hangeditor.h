@@ -44,7 +44,8 @@ public:
     [[nodiscard]] int lean() const { return m_lean; }
     void setLean(int lean);
     [[nodiscard]] QString trouble() const;
-    /// Hangs a thing of the kit the plain way, both sides alike when there are two; its row.
+    /// Hangs a thing of the kit the plain way, both sides alike when two are free; its row. Where none is free the row that it hangs
+    /// in already; -1 where it may not hang.
     Q_INVOKABLE int hang(const QString& itemId);
     Q_INVOKABLE void takeOff();
 
@@ -56,6 +57,7 @@ protected:
 
 private:
     [[nodiscard]] const steelyard::HungRecord* record() const;
+    int hangsAlready(const steelyard::RecordId& item);
     template <typename Change>
     void change(const Change& how);
 

@@ -3,9 +3,12 @@
 
 #include "core/work/keeping/keepkititem.h"
 #include "core/work/keeping/putright.h"
+#include "core/work/measuring/due.h"
 #include "mobile/follow.h"
 #include "mobile/putright/saidtexts.h"
+#include "mobile/text/itemorigintexts.h"
 #include "mobile/text/keepingtexts.h"
+#include "mobile/venues/venuetexts.h"
 
 #include <QPointer>
 
@@ -147,6 +150,18 @@ ItemRecordText ItemEditor::record() const
         text.venues.prepend(tr("no venue"));
     const auto at = std::find_if(venues.begin(), venues.end(), [id = item().venue](const Venue* venue) { return venue->id == id; });
     text.venue = at == venues.end() ? 0 : static_cast<int>(at - venues.begin()) + 1;
+    const KitItem& kept = record->item;
+    text.loan = kept.lent ? venuetexts::lent(*kept.lent, m_book->today()) : kept.borrowed ? venuetexts::borrowed(*kept.borrowed, m_book->today()) : tr("neither");
+    text.listed = record->measurements.empty();
+    if (text.listed) {
+        text.measured = tr("not yet");
+        return text;
+    }
+    if (const auto origin = originOf(kept.measurement))
+        text.number = itemorigintexts::number(*origin);
+    const Due due = dueOn(record->measurements.front(), m_book->today());
+    text.isDue = due.state == DueState::Due;
+    text.due = (text.isDue ? tr("due since %1") : tr("due %1")).arg(keepingtexts::day(due.next, m_book->today()));
     const QString age = saidtexts::age(record->measurements.front().day, m_book->today());
     text.measured = record->measurements.size() == 1 ? age : tr("%1, the last %2").arg(record->measurements.size()).arg(age);
     return text;
@@ -176,6 +191,10 @@ bool ItemEditor::isDrafted() const
 
 bool ItemEditor::canKeep() const
 {
+    // what is on a list may get its name, its count and its place before anybody measures it
+    const KitRecord* known = m_book ? m_book->book().item(m_id) : nullptr;
+    if (known && known->measurements.empty() && !item().isMeasured())
+        return isDrafted();
     return isMeasured() && (!isRighting() || (isDrafted() && righted() && record().trouble.isEmpty()));
 }
 

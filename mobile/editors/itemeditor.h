@@ -12,6 +12,11 @@ struct ItemRecordText {
     Q_PROPERTY(QStringList venues MEMBER venues)
     Q_PROPERTY(int venue MEMBER venue)
     Q_PROPERTY(QString measured MEMBER measured)
+    Q_PROPERTY(QString due MEMBER due)
+    Q_PROPERTY(bool isDue MEMBER isDue)
+    Q_PROPERTY(bool listed MEMBER listed)
+    Q_PROPERTY(QString loan MEMBER loan)
+    Q_PROPERTY(QString number MEMBER number)
     Q_PROPERTY(QString said MEMBER said)
     Q_PROPERTY(QString changes MEMBER changes)
     Q_PROPERTY(QString trouble MEMBER trouble)
@@ -22,6 +27,11 @@ public:
     QStringList venues; ///< "no venue", then each that it can be moved to; none for a new thing, which belongs where it is measured
     int venue = 0;
     QString measured;   ///< "3, the last 12 days old"; empty for a new thing
+    QString due;        ///< "due 12 Mar", "due since 12 Mar"
+    bool isDue = false;
+    bool listed = false; ///< on a list, with nothing measured yet
+    QString loan;       ///< "lent to the rowers, back by 12 Mar"; "neither"
+    QString number;     ///< its own number, that a page says where it comes from; empty where it has none
     QString said;       ///< of a measurement put right: what it said at first
     QString changes;    ///< of one being put right: which kept set-ups pull otherwise
     QString trouble;    ///< what is wrong with its day

@@ -67,6 +67,24 @@ struct ThingRow {
     }
 };
 
+/** One thing of the kit that is here, with how much of it is free, and where a tap leads. */
+struct KitRow {
+    QString itemId;
+    QString kind; ///< one word, as the core has it
+    bool usable = true;
+    bool outOfUse = false;
+    QString what, how, free;
+    QString leads; ///< "loan" or "along" where that comes before hanging, measuring or looking it over
+    bool operator==(const KitRow&) const = default;
+    static std::vector<RowRole<KitRow>> roles()
+    {
+        return {{"itemId", [](const KitRow& r) { return r.itemId; }},     {"kind", [](const KitRow& r) { return r.kind; }},
+                {"usable", [](const KitRow& r) { return r.usable; }},     {"outOfUse", [](const KitRow& r) { return r.outOfUse; }},
+                {"what", [](const KitRow& r) { return r.what; }},         {"how", [](const KitRow& r) { return r.how; }},
+                {"free", [](const KitRow& r) { return r.free; }},         {"leads", [](const KitRow& r) { return r.leads; }}};
+    }
+};
+
 /** Plates of one mass and how many pairs are here. */
 struct StockRow {
     QString label, pairs;

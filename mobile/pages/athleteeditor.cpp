@@ -4,6 +4,7 @@
 #include "core/work/keeping/fitness.h"
 #include "core/work/keeping/keepathlete.h"
 #include "core/work/keeping/putright.h"
+#include "core/work/measuring/marksdue.h"
 #include "mobile/follow.h"
 #include "mobile/text/keepingtexts.h"
 #include "mobile/text/say.h"
@@ -128,6 +129,21 @@ QStringList AthleteEditor::ways() const
         return {QString(), QString(), QString()};
     const auto count = [](std::size_t n) { return n == 0 ? tr("none yet") : QString::number(n); };
     return {count(known->marks.size()), count(m_book->book().setupsOf(m_id).size()), known->sizes.empty() ? QString() : count(known->sizes.size())};
+}
+
+QStringList AthleteEditor::again() const
+{
+    const Athlete* known = m_book ? m_book->book().athlete(m_id) : nullptr;
+    const auto due = known ? marksDue(m_book->book(), *known, m_book->today()) : std::vector<MarksDue>();
+    if (due.empty())
+        return {};
+    QStringList lifts;
+    // one reason at a time, the measured one first
+    for (const MarksDue& one : due)
+        if (one.why == due.front().why)
+            lifts << keepingtexts::lift(one.lift, m_book->book());
+    const bool grown = due.front().why == Remeasure::Grown;
+    return {grown ? tr("the height has changed since they were taken") : tr("may have grown since they were taken"), lifts.join(QStringLiteral(", "))};
 }
 
 std::vector<FieldSpec> AthleteEditor::specs() const

@@ -20,6 +20,7 @@ class AthleteEditor : public FieldEditor {
     Q_PROPERTY(bool minor READ isMinor NOTIFY changed FINAL)
     Q_PROPERTY(bool waits READ isWaiting NOTIFY changed FINAL)
     Q_PROPERTY(QStringList ways READ ways NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList again READ again NOTIFY changed FINAL)
 
 public:
     using FieldEditor::FieldEditor;
@@ -45,6 +46,9 @@ public:
     [[nodiscard]] bool isWaiting() const;
     /// What is there behind "Bar marks", "Set-ups" and "Measured by day"; the last is empty where nothing is.
     [[nodiscard]] QStringList ways() const;
+
+    /// Why bar marks should be taken again, and for which lifts; empty where none need.
+    [[nodiscard]] QStringList again() const;
 
     [[nodiscard]] std::vector<FieldSpec> specs() const override;
     KeepOutcome keepNumber(const QString& key, const KeyedFigure& keyed) override;

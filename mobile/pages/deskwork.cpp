@@ -6,6 +6,7 @@
 #include "core/work/keeping/keepsetup.h"
 #include "core/work/keeping/keepvenue.h"
 #include "core/work/records/codec.h"
+#include "core/work/venues/keepvenuekit.h"
 #include "mobile/follow.h"
 #include "mobile/text/keepingtexts.h"
 
@@ -300,7 +301,7 @@ void DeskWork::layKit()
         return std::any_of(list.begin(), list.end(), [&](const HungRecord& h) { return h.item == id; });
     };
     for (const KitRecord* record : m_book->book().kit())
-        if (m_venue.isNone() || record->item.venue == m_venue || isHung(hung, record->item.id) || (opened && isHung(opened->setup.hung, record->item.id)))
+        if (m_venue.isNone() || venueNow(m_book->book(), record->item) == m_venue || isHung(hung, record->item.id) || (opened && isHung(opened->setup.hung, record->item.id)))
             here.push_back(record->item);
     for (const KitItem& item : here)
         laid.insert(item.id);

@@ -2,11 +2,13 @@
 #include "mobile/pages/kitview.h"
 
 #include "core/work/measuredkit.h"
+#include "core/work/venues/keepvenuekit.h"
 #include "mobile/follow.h"
 #include "mobile/measuring/measuretexts.h"
 #include "mobile/putright/saidtexts.h"
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
+#include "mobile/venues/venuetexts.h"
 
 #include <array>
 
@@ -33,14 +35,16 @@ void KitView::refresh()
     if (!m_desk)
         return;
     // what is due to be measured comes first, what is out of use last
-    std::array<std::vector<ThingRow>, 3> ranked;
+    std::array<std::vector<KitRow>, 3> ranked;
     for (const KitItem& item : m_desk->desk().kit()) {
-        ThingRow row;
+        KitRow row;
         row.itemId = QString::fromStdString(item.id.hex());
         row.what = QString::fromStdString(item.name);
         row.kind = QString::fromStdString(wordOf(kindOf(item.measurement)));
-        row.leftPiece = item.pair ? tr("a pair") : tr("one");
-        if (const auto* measured = std::get_if<ChainMeasurement>(&item.measurement)) {
+        if (!item.isMeasured()) {
+            row.usable = false;
+            row.how = tr("not measured yet");
+        } else if (const auto* measured = std::get_if<ChainMeasurement>(&item.measurement)) {
             const auto chain = chainFrom(*measured);
             row.usable = chain.ok();
             row.how = chain ? tr("%1, %2").arg(say::perLength(chain->perLength.value), say::lengthWithUnit(chain->length))
@@ -58,22 +62,90 @@ void KitView::refresh()
             row.how = tr("%1 · changes not kept").arg(row.how);
         const KitRecord* record = m_book ? m_book->book().item(item.id) : nullptr;
         bool due = false;
-        if (item.isOutOfUse()) {
+        if (item.lent) {
+            row.leads = QStringLiteral("loan");
+            row.usable = false;
+            row.how = venuetexts::lent(*item.lent, today());
+        } else if (item.isOutOfUse()) {
             row.outOfUse = true;
             row.usable = false;
-            row.how = measuretexts::outOfUse(*item.inspection, m_book ? m_book->today() : item.inspection->day);
+            row.how = measuretexts::outOfUse(*item.inspection, today());
         } else if (record && !record->measurements.empty()) {
             const MeasurementRecord& last = record->measurements.front();
             due = dueOn(last, m_book->today()).state == DueState::Due;
             row.how = tr("%1 · %2").arg(row.how, measuretexts::age(last, m_book->today()));
         }
-        ranked[row.outOfUse ? 2 : due ? 0 : 1].push_back(row);
+        row.free = freeText(item, row.usable);
+        if (const QString where = m_book ? whereFrom(item, due) : QString(); !where.isEmpty())
+            row.how = tr("%1 · %2").arg(row.how, where);
+        ranked[row.outOfUse || item.lent ? 2 : due ? 0 : 1].push_back(row);
     }
-    std::vector<ThingRow> rows;
+    addAway(ranked[2]);
+    std::vector<KitRow> rows;
     for (const auto& part : ranked)
         rows.insert(rows.end(), part.begin(), part.end());
     m_things.setRows(std::move(rows));
     Q_EMIT changed();
+}
+
+std::chrono::sys_days KitView::today() const
+{
+    return m_book ? m_book->today() : std::chrono::sys_days{};
+}
+
+QString KitView::freeText(const KitItem& item, bool usable) const
+{
+    Pieces pieces = piecesOf(item, m_desk->desk().setup());
+    if (!firstPlacing(kindOf(item.measurement)) || (!usable && pieces.hangingCount == 0))
+        return item.pair ? tr("a pair") : tr("one");
+    // what may not hang is not free, whatever is left of it
+    if (!usable)
+        pieces.allCount = pieces.hangingCount;
+    return venuetexts::freeNow(pieces);
+}
+
+QString KitView::whereFrom(const KitItem& item, bool& due) const
+{
+    QStringList parts;
+    if (item.borrowed) {
+        const BackState back = backOn(*item.borrowed, today());
+        due = due || back == BackState::Soon || back == BackState::Past;
+        parts << venuetexts::borrowed(*item.borrowed, today());
+    }
+    const SeasonBook& book = m_book->book();
+    if (const Venue* home = venueNow(book, item) == item.venue ? nullptr : book.venue(item.venue))
+        parts << tr("belongs to %1").arg(QString::fromStdString(home->name));
+    return parts.join(QStringLiteral(" · "));
+}
+
+void KitView::addAway(std::vector<KitRow>& rows) const
+{
+    const auto venue = RecordId::fromHex(m_venueId.toStdString());
+    if (!m_book || !venue || venue->isNone())
+        return;
+    for (const KitRecord* record : m_book->book().kitAt(*venue)) {
+        const Venue* at = m_book->book().venue(venueNow(m_book->book(), record->item));
+        if (!at || at->id == *venue || m_desk->desk().item(record->item.id))
+            continue;
+        KitRow row;
+        row.itemId = QString::fromStdString(record->item.id.hex());
+        row.kind = QString::fromStdString(wordOf(kindOf(record->item.measurement)));
+        row.leads = QStringLiteral("along");
+        row.usable = false;
+        row.what = QString::fromStdString(record->item.name);
+        row.how = tr("taken along to %1").arg(QString::fromStdString(at->name));
+        row.free = record->item.pair ? tr("a pair") : tr("one");
+        rows.push_back(row);
+    }
+}
+
+void KitView::setVenueId(const QString& id)
+{
+    if (m_venueId == id)
+        return;
+    m_venueId = id;
+    Q_EMIT deskChanged();
+    refresh();
 }
 
 QString KitView::draftText(ItemKind kind) const

@@ -14,6 +14,7 @@ class KitView : public QObject {
     QML_ELEMENT
     Q_PROPERTY(DeskService* desk READ desk WRITE setDesk NOTIFY deskChanged REQUIRED FINAL)
     Q_PROPERTY(BookService* book READ book WRITE setBook NOTIFY deskChanged FINAL)
+    Q_PROPERTY(QString venueId READ venueId WRITE setVenueId NOTIFY deskChanged FINAL)
     Q_PROPERTY(QAbstractListModel* things READ things CONSTANT FINAL)
     Q_PROPERTY(bool empty READ isEmpty NOTIFY changed FINAL)
     Q_PROPERTY(QString chainDraft READ chainDraft NOTIFY changed FINAL)
@@ -27,6 +28,9 @@ public:
     /// Where there is one, each thing says when it was measured and when it is due again.
     [[nodiscard]] BookService* book() const { return m_book; }
     void setBook(BookService* book);
+    /// Whose things that were taken elsewhere are listed behind those that are here; empty for none.
+    [[nodiscard]] QString venueId() const { return m_venueId; }
+    void setVenueId(const QString& id);
     [[nodiscard]] QAbstractListModel* things() { return &m_things; }
     [[nodiscard]] bool isEmpty() const { return m_things.rowCount() == 0; }
     /// Says that a new chain or band was begun and not kept; empty when none was.
@@ -40,9 +44,16 @@ Q_SIGNALS:
     void changed();
 
 private:
+    [[nodiscard]] std::chrono::sys_days today() const;
+    /// How much of what goes on a bar is free; of the rest, and of what may not hang, how many there are.
+    [[nodiscard]] QString freeText(const steelyard::KitItem& item, bool usable) const;
+    /// Whose a thing is and where it belongs, where that is not here; `due` where it is to be back soon.
+    [[nodiscard]] QString whereFrom(const steelyard::KitItem& item, bool& due) const;
+    void addAway(std::vector<KitRow>& rows) const;
     [[nodiscard]] QString draftText(steelyard::ItemKind kind) const;
 
     DeskService* m_desk = nullptr;
     BookService* m_book = nullptr;
-    RowList<ThingRow> m_things;
+    QString m_venueId;
+    RowList<KitRow> m_things;
 };

@@ -2,7 +2,7 @@
 #include "mobile/pages/liftsview.h"
 
 #include "core/work/keeping/acknowledge.h"
-#include "core/work/measuring/due.h"
+#include "core/work/measuring/marksdue.h"
 #include "core/work/records/codec.h"
 #include "mobile/follow.h"
 #include "mobile/text/keepingtexts.h"
@@ -22,8 +22,7 @@ QString marksFact(const BarMarks& marks)
 /// Why the marks of a lift should be taken again; empty where they need not.
 QString againFact(const BookService& book, const Athlete& athlete, LiftId lift)
 {
-    const journal::Held* marks = book.book().said(athletePlace(athlete.id), field::athleteMarksNumber, partOf(lift));
-    switch (marks ? remeasureMarks(athlete, marks->body.localDay, book.today()) : Remeasure::No) {
+    switch (remeasureMarks(book.book(), athlete, lift, book.today())) {
     case Remeasure::Grown:
         return LiftsView::tr("measure again: the height has changed");
     case Remeasure::MayHave:

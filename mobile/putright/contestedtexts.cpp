@@ -3,9 +3,11 @@
 
 #include "core/journal/content.h"
 #include "core/work/records/codec.h"
+#include "mobile/measuring/measuretexts.h"
 #include "mobile/putright/saidtexts.h"
 #include "mobile/text/keepingtexts.h"
 #include "mobile/text/say.h"
+#include "mobile/venues/venuetexts.h"
 
 #include <QCoreApplication>
 
@@ -90,6 +92,14 @@ QString otherField(const RegisterKey& key)
         return tr("one or a pair");
     if (field == std::pair(RecordKind::KitItem, field::itemVenueNumber))
         return tr("where it belongs");
+    if (field == std::pair(RecordKind::KitItem, field::itemInspectionNumber))
+        return tr("fit or out of use");
+    if (field == std::pair(RecordKind::KitItem, field::itemBorrowedNumber))
+        return tr("borrowed or not");
+    if (field == std::pair(RecordKind::KitItem, field::itemLentNumber))
+        return tr("lent or not");
+    if (field == std::pair(RecordKind::KitItem, field::itemTakenToNumber))
+        return tr("where it is for now");
     if (field == std::pair(RecordKind::Setup, field::setupLiftNumber))
         return tr("the lift");
     if (field == std::pair(RecordKind::Setup, field::setupLoadNumber))
@@ -178,7 +188,15 @@ QString itemAnswer(const BookService& book, std::uint32_t fieldNumber, journal::
 {
     if (fieldNumber == field::itemPairNumber)
         return said(journal::flagIn(content), [](bool pair) { return pair ? tr("a pair") : tr("one"); });
-    if (fieldNumber != field::itemVenueNumber)
+    if (fieldNumber == field::itemInspectionNumber)
+        return said(inspectionIn(content), [&book](const Inspection& found) {
+            return found.fault ? measuretexts::outOfUse(found, book.today()) : tr("fit");
+        });
+    if (fieldNumber == field::itemBorrowedNumber)
+        return said(onLoanIn(content), [&book](const OnLoan& loan) { return venuetexts::borrowed(loan, book.today()); });
+    if (fieldNumber == field::itemLentNumber)
+        return said(onLoanIn(content), [&book](const OnLoan& loan) { return venuetexts::lent(loan, book.today()); });
+    if (fieldNumber != field::itemVenueNumber && fieldNumber != field::itemTakenToNumber)
         return textAnswer(content);
     return said(journal::idIn(content), [&book](const RecordId& id) {
         const Venue* venue = book.book().venue(id);

@@ -79,6 +79,12 @@ QString deed(const DeedDone& done, const SeasonBook& book)
         return tr("settled");
     case Deed::Inspected:
         return tr("looked over");
+    case Deed::LoanKept:
+        return named(QT_TR_NOOP("said who has %1"), QT_TR_NOOP("said who has it"), name);
+    case Deed::TakenAlong:
+        return named(QT_TR_NOOP("took kit along: %1"), QT_TR_NOOP("took kit along"), name);
+    case Deed::ListCopied:
+        return named(QT_TR_NOOP("copied a list: %1"), QT_TR_NOOP("copied a list"), name);
     }
     return {};
 }

@@ -30,6 +30,29 @@ inline void sizes(BookService& book)
     book.keeping().forget();
 }
 
+/// The first of the people with marks for the front squat of a hundred days ago, and taller today than then.
+inline void grown(BookService& book)
+{
+    std::vector<journal::Held> heads;
+    for (const auto& entry : book.book().fold().registers())
+        heads.insert(heads.end(), entry.second.heads.begin(), entry.second.heads.end());
+    keeping::Device device(9);
+    device.today = book.today() - std::chrono::days(100);
+    device.book.take(heads);
+    Athlete athlete = *device.book.athletes().front();
+    BarMarks marks;
+    marks.bottom = metres(0.72);
+    marks.top = metres(1.24);
+    athlete.marks[LiftId{2}] = marks;
+    keepAthlete(device.keeping, athlete, device.told());
+    book.book().take(device.keeper.entries);
+    const RecordId who = book.book().athletes().front()->id;
+    const auto told = [](const Told&) {};
+    keepBodySize(book.keeping(), who, {{}, book.today() - std::chrono::days(300), std::nullopt, metres(1.71)}, told);
+    keepBodySize(book.keeping(), who, {{}, book.today(), std::nullopt, metres(1.76)}, told);
+    book.keeping().forget();
+}
+
 /// What two devices said about the first of the people without knowing of each other: birth year and squad.
 inline void saidTwice(BookService& book)
 {

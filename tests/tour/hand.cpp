@@ -124,10 +124,11 @@ std::optional<QString> Hand::textOf(const QString& path) const
 QString Hand::type(const QString& entry, QString text, const QString& secret)
 {
     QQuickItem* item = shown(page(), entry);
-    auto* field = item ? qobject_cast<SecretField*>(item->property("field").value<QQuickItem*>()) : nullptr;
+    // a secret, or a name
+    auto* field = item ? item->property("field").value<QQuickItem*>() : nullptr;
     auto* maker = page() ? page()->property("maker").value<VaultMaker*>() : nullptr;
-    if (!field || (text.isEmpty() && !maker))
-        return QStringLiteral("%1 takes no secret on %2").arg(entry, pageType());
+    if (!field || (text.isEmpty() && (!maker || !qobject_cast<SecretField*>(field))))
+        return QStringLiteral("%1 takes no words on %2").arg(entry, pageType());
     if (text.isEmpty()) {
         const std::string_view shown = (secret == QStringLiteral("words") ? maker->words() : maker->code())->view();
         text = QString::fromUtf8(shown.data(), static_cast<qsizetype>(shown.size()));

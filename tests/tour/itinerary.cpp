@@ -100,6 +100,20 @@ std::vector<Stop> itinerary()
     news.news = news.everywhere = true;
     squad("venue-new", "VenuePage", 0, deeds("press hangMore, press newVenue")).everywhere = true;
 
+    const QString twoPlaces = QStringLiteral("press hangMore, press newVenue, type venue Home_gym, press mainAction, press newVenue, type venue School_hall, press mainAction");
+    const auto there = [&](const QString& more) { return deeds(qPrintable(twoPlaces + more)); };
+    stop("kit-of-a-venue", tall, "ThingsPage", there(QStringLiteral(", press along, press thing:0, press thing:1, press mainAction"))).everywhere = true;
+    stop("take-along", tall, "AlongPage", there(QStringLiteral(", press along, press thing:0"))).everywhere = true;
+    stop("copy-a-list-nothing-there", tall, "CopyListPage", there(QStringLiteral(", press copyList")));
+    stop("lend", tall, "LoanPage", deeds("press hangMore, press item:1/measure, press loan, choose kind 2, type who the_rowers, choose when 3")).everywhere = true;
+    stop("borrow-until-another-day", tall, "LoanPage", deeds("press hangMore, press item:1/measure, press loan, choose kind 1, type who the_school, choose when 5"));
+    stop("kit-lent", tall, "ThingsPage", deeds("press hangMore, press item:1/measure, press loan, choose kind 2, type who the_rowers, choose when 3, press mainAction"));
+    stop("set-up-lent", tall, "SetupPage", deeds("press hangMore, press item:1/measure, press loan, choose kind 2, type who the_rowers, press mainAction, press back"));
+    stop("where-a-chains-number-comes-from", tall, "ItemOriginPage", deeds("press hangMore, press item:1/measure, press form, press origin")).everywhere = true;
+    stop("where-a-bands-number-comes-from", tall, "ItemOriginPage", deeds("press hangMore, press item:2/measure, press form, press origin"));
+    example("example-copy-a-list", "CopyListPage", deeds("press hangMore, choose venues 2, press copyList"));
+    example("example-list-copied", "ThingsPage", deeds("press hangMore, choose venues 2, press copyList, press mainAction"));
+
     stop("set-up-empty", empty, "SetupPage").everywhere = true;
     stop("set-up-plain-iron", iron, "SetupPage");
     stop("set-up-short-lifter-chains", low, "SetupPage");
@@ -165,7 +179,7 @@ std::vector<Stop> itinerary()
     stop("hangs-band-from-the-floor", tall, "HangPage", deeds("press hung:1"));
     stop("hangs-band-in-front-of-the-bar", weak, "HangPage", deeds("press hung:0"));
     stop("hangs-band-from-above", above, "HangPage", deeds("press hung:0"));
-    stop("hangs-more-than-is-here", tall, "HangPage", deeds("press hangMore, press item:2/thing"));
+    stop("hangs-already", tall, "HangPage", deeds("press hangMore, press item:2/thing"));
 
     stop("keypad-nothing-keyed", tall, "KeypadPage", deeds("press load/stepType"));
     stop("keypad-a-number", tall, "KeypadPage", deeds("press load/stepType, key 102.5"));

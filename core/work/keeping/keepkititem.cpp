@@ -21,7 +21,7 @@ void keepKitItem(SeasonKeeping& keeping, KitItem item, const WhenTold& told)
     if (unfit)
         return told({item.id, unfit, std::nullopt});
     // what is kept is whole base units, so that is what is compared
-    const bool measuredAnew = !known || measurementIn(*measured)->measured != known->item.measurement;
+    const bool measuredAnew = item.isMeasured() && (!known || known->measurements.empty() || measurementIn(*measured)->measured != known->item.measurement);
     if (!known)
         item.id = keeping.newId();
     Drafting drafting(keeping);
@@ -29,6 +29,8 @@ void keepKitItem(SeasonKeeping& keeping, KitItem item, const WhenTold& told)
     drafting.setText(place, field::itemNameNumber, item.name);
     drafting.set(place, field::itemPairNumber, journal::flagItem(item.pair));
     drafting.set(place, field::itemVenueNumber, item.venue.isNone() ? std::nullopt : Content(journal::idItem(item.venue)));
+    if (!known && !item.isMeasured())
+        drafting.set(place, field::itemKindNumber, contentOf(kindOf(item.measurement)));
     if (measuredAnew)
         drafting.add(measurementPlace(keeping.newId()), keeping.here().day, *contentOf(MeasurementRecord{{}, item.id, {}, item.measurement}, typedIn));
     keeping.keep(Deed::ItemKept, item.id, std::move(drafting).drafts(), told);

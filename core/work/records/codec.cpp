@@ -18,6 +18,8 @@ constexpr Numbered<HungOn, 3> hungOns{{{{HungOn::BothSides, 1}, {HungOn::LeftOnl
 constexpr Numbered<ChainHangingWay, 3> chainWays{{{{ChainHangingWay::Straight, 1}, {ChainHangingWay::Doubled, 2}, {ChainHangingWay::Bunched, 3}}}};
 constexpr std::int64_t foundFitNumber = 1;
 constexpr Numbered<KitFault, 3> kitFaults{{{{KitFault::WornLink, 2}, {KitFault::Cut, 3}, {KitFault::Other, 4}}}};
+constexpr Numbered<ItemKind, 8> itemKinds{{{{ItemKind::Chain, 2}, {ItemKind::Band, 3}, {ItemKind::Aid, 4}, {ItemKind::Machine, 5},
+                                            {ItemKind::Scale, 6}, {ItemKind::Iron, 7}, {ItemKind::Lead, 8}, {ItemKind::Rack, 9}}}};
 constexpr Numbered<CautionCode, 3> cautionCodes{{{{CautionCode::Chains, 1}, {CautionCode::BandsBelow, 2}, {CautionCode::BandsAbove, 3}}}};
 
 std::chrono::sys_days dayOf(std::int64_t dayNumber)
@@ -259,6 +261,34 @@ std::optional<Inspection> inspectionIn(journal::ByteView content)
         inspection.note = reader.neededText(2);
     inspection.day = dayOf(reader.neededNumber(3));
     return ifRead(reader, std::move(inspection));
+}
+
+Content contentOf(const OnLoan& loan)
+{
+    RecordWriter writer({});
+    writer.text(1, loan.who);
+    if (loan.backBy)
+        writer.number(2, loan.backBy->time_since_epoch().count());
+    return writer.content();
+}
+
+std::optional<OnLoan> onLoanIn(journal::ByteView content)
+{
+    RecordReader reader(content);
+    OnLoan loan{reader.neededText(1), std::nullopt};
+    if (reader.has(2))
+        loan.backBy = dayOf(reader.neededNumber(2));
+    return ifRead(reader, std::move(loan));
+}
+
+Content contentOf(ItemKind kind)
+{
+    return journal::numberItem(itemKinds.numberOf(kind));
+}
+
+std::optional<ItemKind> itemKindIn(journal::ByteView content)
+{
+    return itemKinds.valueOf(journal::numberIn(content));
 }
 
 Content contentOf(const BodySize& size, const WrittenIn& in)

@@ -38,6 +38,8 @@ namespace steelyard {
 ///   band's placing  1 true when doubled · 2 true when above · 3 anchor's height · 4 offset · 5 handle · 6 held by
 ///   aid's placing   1 chest's height, where it is not the bar's lowest
 ///   inspection      1 found (1 fit, 2 worn link, 3 cut, 4 other) · 2 note · 3 day, since 1970
+///   on loan         1 whose it is, or who has it · 2 day it is to be back, since 1970
+///   kind of item    the number of its measurement's key
 ///   acknowledgement 1 set-up · 2 caution (1 chains, 2 bands below, 3 bands above) · 3 mark of what hung
 /// Nothing where a quantity is not finite or does not fit a whole number of the base unit.
 using Content = std::optional<journal::ByteBuffer>;
@@ -49,6 +51,8 @@ using Content = std::optional<journal::ByteBuffer>;
 [[nodiscard]] Content contentOf(const MeasurementRecord& record, const WrittenIn& in);
 [[nodiscard]] Content contentOf(const SetupRecord& load, const WrittenIn& in);
 [[nodiscard]] Content contentOf(const Inspection& inspection);
+[[nodiscard]] Content contentOf(const OnLoan& loan);
+[[nodiscard]] Content contentOf(ItemKind kind);
 [[nodiscard]] Content contentOf(const Acknowledgement& acknowledgement);
 /// The number of a lift that ships, the id of one that was added.
 [[nodiscard]] Content contentOf(LiftId lift);
@@ -61,6 +65,8 @@ using Content = std::optional<journal::ByteBuffer>;
 [[nodiscard]] std::optional<MeasurementRecord> measurementIn(journal::ByteView content);
 [[nodiscard]] std::optional<SetupRecord> loadIn(journal::ByteView content);
 [[nodiscard]] std::optional<Inspection> inspectionIn(journal::ByteView content);
+[[nodiscard]] std::optional<OnLoan> onLoanIn(journal::ByteView content);
+[[nodiscard]] std::optional<ItemKind> itemKindIn(journal::ByteView content);
 [[nodiscard]] std::optional<Acknowledgement> acknowledgementIn(journal::ByteView content);
 [[nodiscard]] std::optional<LiftId> liftIdIn(journal::ByteView content);
 [[nodiscard]] std::optional<LiftStart> liftStartIn(journal::ByteView content);

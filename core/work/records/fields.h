@@ -16,7 +16,9 @@ inline constexpr std::uint32_t athleteMarksNumber = 6;
 inline constexpr std::uint32_t venueNameNumber = 1, venueNotesNumber = 2;
 
 inline constexpr std::uint32_t itemNameNumber = 1, itemPairNumber = 2, itemVenueNumber = 3,
-                               itemInspectionNumber = 4;
+                               itemInspectionNumber = 4, itemBorrowedNumber = 5, itemLentNumber = 6, itemTakenToNumber = 7;
+/// Said of a thing that is on a list with nothing measured yet.
+inline constexpr std::uint32_t itemKindNumber = 8;
 
 /// The lift's number, or the id of one that was added; and bar, plates and what hangs as one value, because one goes with the other.
 inline constexpr std::uint32_t setupLiftNumber = 1, setupLoadNumber = 2;

@@ -415,19 +415,24 @@ void SeasonBook::readItem(const RecordId& id)
     for (const auto& [measurement, ranked] : m_measurements)
         if (ranked.value.item == id)
             measured.push_back(&ranked);
-    if (record.item.name.empty() || measured.empty() || removed(place)) {
+    // a thing with nothing measured yet says what it is, one that was measured shows it
+    const auto kind = value(said(place, field::itemKindNumber), itemKindIn);
+    if (record.item.name.empty() || (measured.empty() && !kind) || removed(place)) {
         m_kit.erase(id);
         return;
     }
     record.item.pair = value(said(place, field::itemPairNumber), journal::flagIn).value_or(true);
     record.item.venue = value(said(place, field::itemVenueNumber), journal::idIn).value_or(RecordId{});
     record.item.inspection = value(said(place, field::itemInspectionNumber), inspectionIn);
+    record.item.borrowed = value(said(place, field::itemBorrowedNumber), onLoanIn);
+    record.item.lent = value(said(place, field::itemLentNumber), onLoanIn);
+    record.item.takenTo = value(said(place, field::itemTakenToNumber), journal::idIn).value_or(RecordId{});
     std::sort(measured.begin(), measured.end(), [](const auto* a, const auto* b) {
         return a->value.day != b->value.day ? a->value.day > b->value.day : a->rank > b->rank;
     });
     for (const auto* ranked : measured)
         record.measurements.push_back(ranked->value);
-    record.item.measurement = record.measurements.front().measured;
+    record.item.measurement = measured.empty() ? notYetMeasured(*kind) : record.measurements.front().measured;
     m_kit[id] = std::move(record);
 }
 

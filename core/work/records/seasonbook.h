@@ -16,7 +16,8 @@
 
 namespace steelyard {
 
-/// A thing of the kit with all that was ever measured on it, the last first; its own measurement is that one.
+/// A thing of the kit with all that was ever measured on it, the last first; its own measurement is that one. Of a list that was copied
+/// nothing may be measured yet.
 struct KitRecord {
     KitItem item;
     std::vector<MeasurementRecord> measurements;

@@ -17,6 +17,7 @@ Sheet {
     readonly property bool righting: root.editor.measurementId !== ""
     signal numberRequested(string key)
     signal measurementsRequested
+    signal wayRequested(string way)
     signal dayRequested(string key)
     signal done
 
@@ -157,7 +158,9 @@ Sheet {
             ItemRecord {
                 Layout.fillWidth: true
                 editor: root.editor
+                leads: true
                 onMeasurementsRequested: root.measurementsRequested()
+                onWayRequested: way => root.wayRequested(way)
                 onDayRequested: key => root.dayRequested(key)
             }
         ]

@@ -14,6 +14,7 @@ Sheet {
     readonly property bool righting: root.editor.measurementId !== ""
     signal numberRequested(string key)
     signal measurementsRequested
+    signal wayRequested(string way)
     signal dayRequested(string key)
     signal done
 
@@ -102,7 +103,9 @@ Sheet {
     ItemRecord {
         Layout.fillWidth: true
         editor: root.editor
+        leads: true
         onMeasurementsRequested: root.measurementsRequested()
+        onWayRequested: way => root.wayRequested(way)
         onDayRequested: key => root.dayRequested(key)
     }
     Connections {

@@ -13,7 +13,10 @@ ColumnLayout {
     required property ItemEditor editor
     readonly property itemRecordText record: root.editor.record
     readonly property bool righting: root.editor.measurementId !== ""
+    /** Where the page around leads to what is asked for besides: "loan", "origin", "again". */
+    property bool leads: false
     signal measurementsRequested
+    signal wayRequested(string way)
     signal dayRequested(string key)
 
     visible: root.righting || root.record.measured !== ""
@@ -23,10 +26,37 @@ ColumnLayout {
         Layout.fillWidth: true
         objectName: "measurements"
         visible: root.record.measured !== ""
+        enabled: !root.record.listed
         label: qsTr("Measured")
-        hint: qsTr("look back, or put one right")
+        hint: root.record.listed ? qsTr("copied from a list: measure it here") : qsTr("%1 · look back, or put one right").arg(root.record.due)
         value: root.record.measured
         onOpened: root.measurementsRequested()
+    }
+    PressKey {
+        Layout.fillWidth: true
+        objectName: "again"
+        visible: root.leads && (root.record.isDue || root.record.listed)
+        text: root.record.listed ? qsTr("Measure it") : qsTr("Measure it again")
+        fact: root.record.due
+        factSize: Theme.note
+        onClicked: root.wayRequested("again")
+    }
+    FactRow {
+        Layout.fillWidth: true
+        objectName: "origin"
+        visible: root.leads && !root.righting && root.record.number !== ""
+        label: qsTr("Its number")
+        hint: qsTr("where it comes from")
+        value: root.record.number
+        onOpened: root.wayRequested("origin")
+    }
+    FactRow {
+        Layout.fillWidth: true
+        objectName: "loan"
+        visible: root.leads && !root.righting && root.record.loan !== ""
+        label: qsTr("Borrowed, or lent out")
+        value: root.record.loan
+        onOpened: root.wayRequested("loan")
     }
     ChoiceRow {
         Layout.fillWidth: true

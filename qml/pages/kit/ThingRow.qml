@@ -11,12 +11,15 @@ GridLayout {
 
     required property string what
     required property string how
-    required property string leftPiece
+    required property string free
     required property bool usable
     required property bool outOfUse
+    required property string leads
     signal hangRequested
     signal measureRequested
     signal inspectRequested
+    signal loanRequested
+    signal alongRequested
 
     columns: Theme.stacked ? 1 : 2
     columnSpacing: Theme.apart
@@ -27,16 +30,30 @@ GridLayout {
         objectName: "thing"
         label: root.what
         hint: root.how
-        value: root.leftPiece
-        onOpened: root.outOfUse ? root.inspectRequested() : root.usable ? root.hangRequested() : root.measureRequested()
+        value: root.free
+        onOpened: root.open()
     }
     PressKey {
         Layout.fillWidth: Theme.stacked
         objectName: "measure"
+        visible: root.leads !== "along"
         tight: true
         text: qsTr("Measure")
         size: Theme.key
         Accessible.name: qsTr("Measure %1").arg(root.what)
         onClicked: root.measureRequested()
+    }
+
+    function open() {
+        if (root.leads === "loan")
+            root.loanRequested()
+        else if (root.leads === "along")
+            root.alongRequested()
+        else if (root.outOfUse)
+            root.inspectRequested()
+        else if (root.usable)
+            root.hangRequested()
+        else
+            root.measureRequested()
     }
 }

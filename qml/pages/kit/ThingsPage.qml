@@ -17,6 +17,9 @@ Sheet {
     signal hangRequested(string itemId)
     signal measureRequested(string itemId, string kind)
     signal inspectRequested(string itemId)
+    signal loanRequested(string itemId)
+    signal alongRequested
+    signal copyRequested
 
     heading: qsTr("Kit here")
     under: root.view.empty ? "" : qsTr("Tap what to hang")
@@ -68,7 +71,27 @@ Sheet {
             objectName: "item:" + (row.index + 1)
             onHangRequested: root.hangRequested(row.itemId)
             onInspectRequested: root.inspectRequested(row.itemId)
+            onLoanRequested: root.loanRequested(row.itemId)
+            onAlongRequested: root.alongRequested()
             onMeasureRequested: root.measureRequested(row.itemId, row.kind)
+        }
+    }
+    KeyRow {
+        Layout.fillWidth: true
+        visible: root.work.venue > 0 && root.work.venues.length > 2
+        PressKey {
+            objectName: "along"
+            text: qsTr("Take along")
+            fact: qsTr("kit of another venue, for now")
+            factSize: Theme.note
+            onClicked: root.alongRequested()
+        }
+        PressKey {
+            objectName: "copyList"
+            text: qsTr("Copy a list")
+            fact: qsTr("names only, to be measured")
+            factSize: Theme.note
+            onClicked: root.copyRequested()
         }
     }
     PressKey {

@@ -19,6 +19,7 @@ StepSheet {
     readonly property bool loads: root.asks && root.steps.part === "mass"
     signal formRequested
     signal inspectRequested
+    signal loanRequested
 
     guide: root.steps
     notes: [
@@ -132,7 +133,9 @@ StepSheet {
         visible: !root.asks
         guide: root.steps
         brief: root.begins
+        lends: true
         onFormRequested: root.formRequested()
         onInspectRequested: root.inspectRequested()
+        onLoanRequested: root.loanRequested()
     }
 }

@@ -15,6 +15,7 @@ StepSheet {
     readonly property ChainEditor chain: root.steps.form as ChainEditor
     signal formRequested
     signal inspectRequested
+    signal loanRequested
 
     guide: root.steps
     notes: [
@@ -73,7 +74,9 @@ StepSheet {
         visible: !root.asks
         guide: root.steps
         brief: root.begins
+        lends: true
         onFormRequested: root.formRequested()
         onInspectRequested: root.inspectRequested()
+        onLoanRequested: root.loanRequested()
     }
 }

@@ -14,6 +14,9 @@ Item {
     /** At the beginning: only the ways elsewhere. */
     property bool brief: false
     readonly property KitComparison comparison: KitComparison { form: root.guide.form }
+    /** Where the page around leads to whose a thing is. */
+    property bool lends: false
+    signal loanRequested
     signal formRequested
     signal inspectRequested
 
@@ -93,6 +96,14 @@ Item {
             text: qsTr("Worn or cut: out of use")
             size: Theme.key
             onClicked: root.inspectRequested()
+        }
+        PressKey {
+            Layout.fillWidth: true
+            objectName: "loan"
+            visible: root.lends && root.brief && root.guide.form.itemId !== ""
+            text: qsTr("Borrowed, or lent out")
+            size: Theme.key
+            onClicked: root.loanRequested()
         }
     }
 }

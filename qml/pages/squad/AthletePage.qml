@@ -91,6 +91,15 @@ Sheet {
             onClicked: root.setupsRequested()
         }
     }
+    FactRow {
+        Layout.fillWidth: true
+        objectName: "again"
+        visible: root.editor.again.length > 0
+        label: qsTr("Take bar marks again")
+        hint: root.editor.again[0] ?? ""
+        value: root.editor.again[1] ?? ""
+        onOpened: root.liftsRequested()
+    }
     FieldList {
         Layout.fillWidth: true
         fields: root.editor.fields

@@ -68,6 +68,12 @@ inline constexpr const char* inspection =
     "a301020278187468697264206c696e6b2066726f6d2074686520686f6f6b03194e20";
 inline constexpr const char* inspectionFit =
     "a2010103194e21";
+inline constexpr const char* onLoan =
+    "a20172746865207363686f6f6c20696e2050656c6c02194e84";
+inline constexpr const char* onLoanWithoutDay =
+    "a1016a74686520726f77657273";
+inline constexpr const char* kindOfBand =
+    "03";
 inline constexpr const char* acknowledgement =
     "a30150000000000000000000000000000000030202035000000000000000000000000000000004";
 inline constexpr const char* lift =

@@ -21,6 +21,7 @@ namespace {
 
 constexpr VaultSettings metric{}, imperial{MassUnit::Pound, LengthUnit::Inch};
 
+OnLoan onLoan() { return {"the school in Pell", std::chrono::sys_days(std::chrono::days(20100))}; }
 Inspection inspection() { return {KitFault::WornLink, "third link from the hook", std::chrono::sys_days(std::chrono::days(20000))}; }
 
 BarMarks marks()
@@ -186,6 +187,9 @@ void RecordCodecTest::bytesOfVersion1_data()
     row("load", contentOf(load(), metric), recordsversion1::load);
     row("inspection", contentOf(inspection()), recordsversion1::inspection);
     row("inspection, fit", contentOf(Inspection{std::nullopt, {}, std::chrono::sys_days(std::chrono::days(20001))}), recordsversion1::inspectionFit);
+    row("on loan", contentOf(onLoan()), recordsversion1::onLoan);
+    row("on loan, no day agreed", contentOf(OnLoan{"the rowers"}), recordsversion1::onLoanWithoutDay);
+    row("kind of a band", contentOf(ItemKind::Band), recordsversion1::kindOfBand);
     row("acknowledgement", contentOf(acknowledgement()), recordsversion1::acknowledgement);
     row("lift that ships", contentOf(LiftId{14}), recordsversion1::lift);
     row("lift that was added", contentOf(LiftId::added(samples::numbered(9))), recordsversion1::addedLift);
@@ -224,6 +228,14 @@ void RecordCodecTest::readAgain()
     QVERIFY(inspectionIn(fromHex(recordsversion1::inspection)) == inspection());
     const auto fit = inspectionIn(fromHex(recordsversion1::inspectionFit));
     QVERIFY(fit && !fit->fault && fit->note.empty() && fit->day == std::chrono::sys_days(std::chrono::days(20001)));
+    QVERIFY(onLoanIn(fromHex(recordsversion1::onLoan)) == onLoan());
+    QVERIFY(onLoanIn(fromHex(recordsversion1::onLoanWithoutDay)) == OnLoan{"the rowers"});
+    for (int kind = 0; kind <= static_cast<int>(ItemKind::Rack); ++kind) {
+        const Content written = contentOf(static_cast<ItemKind>(kind));
+        QVERIFY(written && itemKindIn(*written) == static_cast<ItemKind>(kind));
+    }
+    // a kind that is none, and one of a newer app
+    QVERIFY(!itemKindIn(journal::numberItem(1)) && !itemKindIn(journal::numberItem(10)));
     // a fifth finding, of a newer app
     QVERIFY(!inspectionIn(fromHex("a2010503194e21")));
     QVERIFY(acknowledgementIn(fromHex(recordsversion1::acknowledgement)) == acknowledgement());

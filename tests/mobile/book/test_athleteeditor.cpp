@@ -2,6 +2,8 @@
 #ifndef Q_MOC_RUN
 #include "mobile/pages/athleteeditor.h"
 
+#include "tests/mobile/lookback.h"
+#include "tests/mobile/people.h"
 #include "tests/mobile/standinhouse.h"
 
 #include <QSignalSpy>
@@ -23,6 +25,7 @@ private Q_SLOTS:
     void bodySizeIsKeptToo();
     void aRefusalLeavesTheForm();
     void takenOutAndUndone();
+    void marksToTakeAgain();
 
 private:
     [[nodiscard]] QStringList keys() const;
@@ -155,6 +158,20 @@ void AthleteEditorTest::takenOutAndUndone()
     QVERIFY(m_house->book.book().athletes().empty());
     m_house->book.undo();
     QCOMPARE(m_house->book.book().athletes().size(), std::size_t(1));
+}
+
+void AthleteEditorTest::marksToTakeAgain()
+{
+    people::fill(m_house->book, 1);
+    m_form->setAthleteId(QString::fromStdString(m_house->book.book().athletes().front()->id.hex()));
+    QVERIFY(m_form->again().isEmpty());
+    lookback::grown(m_house->book);
+    // the front squat's are a hundred days old, the back squat's of today
+    QCOMPARE(m_form->again(), (QStringList{QStringLiteral("the height has changed since they were taken"), QStringLiteral("front squat")}));
+    Athlete athlete = *m_house->book.book().athletes().front();
+    athlete.marks[LiftId{2}].top = metres(1.27);
+    keepAthlete(m_house->book.keeping(), athlete, [](const Told&) {});
+    QVERIFY(m_form->again().isEmpty());
 }
 
 QTEST_GUILESS_MAIN(AthleteEditorTest)

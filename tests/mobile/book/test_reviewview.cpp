@@ -6,6 +6,7 @@
 #include "core/work/keeping/keepvenue.h"
 #include "core/work/keeping/putright.h"
 #include "core/work/keeping/undo.h"
+#include "core/work/venues/keepvenuekit.h"
 #include "mobile/pages/squadview.h"
 #include "tests/core/work/samples.h"
 #include "tests/mobile/laidout.h"
@@ -130,6 +131,23 @@ void ReviewViewTest::inWords_data()
         MeasurementRecord record = thing(d).measurements.front();
         std::get<ChainMeasurement>(record.measured).mass = kilograms(other ? 9.5 : 9);
         putMeasurementRight(d.keeping, record, d.told());
+    });
+    row("Long chain: fit or out of use", {"fit", "out of use since 2 Nov: cut"}, [](Device& d, bool other) {
+        keepInspection(d.keeping, thing(d).item.id, other ? std::nullopt : std::optional(KitFault::Cut), {}, d.told());
+    });
+    row("Long chain: borrowed or not", {"borrowed from the school", "borrowed from the rowers, back by 9 Nov"}, [](Device& d, bool other) {
+        keepLoan(d.keeping, thing(d).item.id, LoanKind::Borrowed, other ? OnLoan{"the school"} : OnLoan{"the rowers", d.today + std::chrono::days(7)}, d.told());
+    });
+    row("Long chain: lent or not", {"left empty", "lent to the rowers"}, [](Device& d, bool other) {
+        keepLoan(d.keeping, thing(d).item.id, LoanKind::Lent, {"the rowers"}, d.told());
+        if (other)
+            keepLoan(d.keeping, thing(d).item.id, LoanKind::None, {}, d.told());
+    });
+    row("Long chain: where it is for now", {"left empty", "Hall"}, [](Device& d, bool other) {
+        const RecordId id = thing(d).item.id, hall = d.book.venues().front()->id;
+        takeAlong(d.keeping, hall, std::array{id}, {}, d.told());
+        if (other)
+            takeAlong(d.keeping, hall, {}, std::array{id}, d.told());
     });
     row("Long chain: where it belongs", {"left empty", "Hall"}, [](Device& d, bool other) {
         KitItem item = thing(d).item;

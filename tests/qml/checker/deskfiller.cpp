@@ -5,6 +5,7 @@
 #include "tests/mobile/laidout.h"
 #include "tests/mobile/lookback.h"
 #include "tests/mobile/people.h"
+#include "tests/mobile/venues/twovenues.h"
 #include "tests/core/numberedids.h"
 
 using namespace steelyard;
@@ -96,6 +97,16 @@ void DeskFiller::saidTwice(BookService* book) const
 void DeskFiller::measuredAgain(BookService* book) const
 {
     lookback::measuredAgain(*book);
+}
+
+void DeskFiller::venues(BookService* book) const
+{
+    twovenues::mixed(*book);
+}
+
+void DeskFiller::grown(BookService* book) const
+{
+    lookback::grown(*book);
 }
 
 void DeskFiller::news(VaultService* vault) const

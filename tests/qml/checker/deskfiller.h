@@ -32,6 +32,10 @@ public:
     Q_INVOKABLE void saidTwice(BookService* book) const;
     /// The first thing of the kit measured anew.
     Q_INVOKABLE void measuredAgain(BookService* book) const;
+    /// Two venues: of the kit one thing borrowed, one lent, one taken along.
+    Q_INVOKABLE void venues(BookService* book) const;
+    /// The first of the people, taller than when her bar marks were taken.
+    Q_INVOKABLE void grown(BookService* book) const;
     /// A vault that opened with everything unusual about it that can be.
     Q_INVOKABLE void news(VaultService* vault) const;
     /// The id of the thing of that place in the order of names.

@@ -6,6 +6,7 @@ import Steelyard.Checker
 import Steelyard.Drawings
 import Steelyard.Model
 import Steelyard.Pages.Kit
+import Steelyard.Pages.Measure
 import Steelyard.Pages.Squad
 import Steelyard.Theme
 
@@ -61,6 +62,14 @@ Item {
     Component {
         id: bandPage
         BandPage { editor: BandEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 0) } }
+    }
+    Component {
+        id: originOfChain
+        ItemOriginPage { view: ItemOriginView { book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 2) } }
+    }
+    Component {
+        id: originOfBand
+        ItemOriginPage { view: ItemOriginView { book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 0) } }
     }
     Component {
         id: keypadPage
@@ -137,6 +146,7 @@ Item {
                 {tag: "bar and plates", component: barPage, numbers: 4}, {tag: "kit", component: thingsPage, numbers: 3},
                 {tag: "hang a chain", component: hangChain, numbers: 4}, {tag: "hang a band", component: hangBand, numbers: 4},
                 {tag: "chain", component: chainPage, numbers: 6}, {tag: "band", component: bandPage, numbers: 16},
+                {tag: "where a chain's number comes from", component: originOfChain, numbers: 6}, {tag: "where a band's number comes from", component: originOfBand, numbers: 3},
                 {tag: "keypad", component: keypadPage, numbers: 2}, {tag: "athlete", component: athletePage, numbers: 4},
                 {tag: "lifts", component: liftsPage, numbers: 1}, {tag: "set-ups", component: setupsPage, numbers: 1}]
         }
