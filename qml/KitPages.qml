@@ -45,6 +45,7 @@ QtObject {
         BarPage {
             id: bar
             editor: BarEditor { desk: TheDesk }
+            weighed: WeighedIronView { desk: TheDesk; book: TheBook }
             onBackRequested: root.stack.back()
             onNumberRequested: key => root.stack.key(bar.editor, key)
         }
@@ -60,7 +61,62 @@ QtObject {
             onMeasureRequested: (itemId, kind) => root.measure(itemId, kind)
             onInspectRequested: itemId => root.stack.show(root.inspection, {itemId: itemId}); onLoanRequested: itemId => root.stack.show(root.loan, {itemId: itemId})
             onAlongRequested: root.stack.show(root.along); onCopyRequested: root.stack.show(root.copyList)
-            StackView.onActivating: things.view.refresh()
+            onSomethingElseRequested: root.stack.show(root.what)
+            StackView.onActivating: {
+                things.view.refresh()
+                things.others.refresh()
+            }
+        }
+    }
+    readonly property Component what: Component {
+        MeasureWhatPage {
+            id: what
+            view: MeasureWhat { desk: TheDesk }
+            onBackRequested: root.stack.back()
+            onMeasureRequested: kind => root.stack.instead(root.stepsOf(kind), root.saidOf(kind, ""))
+            StackView.onActivating: what.view.refresh()
+        }
+    }
+    readonly property Component aid: Component {
+        AidPage {
+            id: aid
+            property string itemId: ""
+            editor: AidEditor { desk: TheDesk; book: TheBook; venueId: root.work.venueId; itemId: aid.itemId }
+            onBackRequested: root.stack.back(); onDone: root.stack.back()
+            onNumberRequested: key => root.stack.key(aid.editor, key)
+            onMeasurementsRequested: root.measurementsRequested(aid.editor.itemId)
+        }
+    }
+    readonly property Component machine: Component {
+        MachinePage {
+            id: machine
+            property string itemId: ""
+            editor: MachineEditor { desk: TheDesk; book: TheBook; venueId: root.work.venueId; itemId: machine.itemId }
+            onBackRequested: root.stack.back(); onDone: root.stack.back()
+            onNumberRequested: key => root.stack.key(machine.editor, key)
+            onMeasurementsRequested: root.measurementsRequested(machine.editor.itemId)
+        }
+    }
+    readonly property Component aidSteps: Component {
+        AidStepsPage {
+            id: aidSteps
+            property string itemId: ""
+            steps: AidGuide {
+                form: AidEditor { desk: TheDesk; book: TheBook; venueId: root.work.venueId; itemId: aidSteps.itemId }
+            }
+            onDone: root.stack.back()
+            onFormRequested: root.stack.instead(root.aid, {itemId: aidSteps.itemId}); onInspectRequested: root.stack.instead(root.inspection, {itemId: aidSteps.itemId})
+        }
+    }
+    readonly property Component machineSteps: Component {
+        MachineStepsPage {
+            id: machineSteps
+            property string itemId: ""
+            steps: MachineGuide {
+                form: MachineEditor { desk: TheDesk; book: TheBook; venueId: root.work.venueId; itemId: machineSteps.itemId }
+            }
+            onDone: root.stack.back()
+            onFormRequested: root.stack.instead(root.machine, {itemId: machineSteps.itemId}); onInspectRequested: root.stack.instead(root.inspection, {itemId: machineSteps.itemId})
         }
     }
     readonly property Component hanging: Component {
@@ -149,7 +205,12 @@ QtObject {
         CopyListPage { view: CopyListView { book: TheBook; venueId: root.work.venueId } onDone: root.stack.back() }
     }
     /** The guide of each kind. */
-    readonly property var steps: ({chain: root.chainSteps, band: root.bandSteps})
+    readonly property var steps: ({chain: root.chainSteps, band: root.bandSteps, aid: root.aidSteps, machine: root.machineSteps})
+    readonly property ToolPages tools: ToolPages {
+        stack: root.stack
+        onMeasurementsRequested: itemId => root.measurementsRequested(itemId)
+        onInspectionRequested: itemId => root.stack.instead(root.inspection, {itemId: itemId})
+    }
     signal marksRequested()
     signal measurementsRequested(string itemId)
 
@@ -161,11 +222,17 @@ QtObject {
     /** From a thing's own page on: where its number comes from, whose it is, or to its steps. */
     function wayOf(itemId: string, kind: string, way: string) {
         if (way === "again")
-            root.stack.instead(root.steps[kind], {itemId: itemId})
+            root.stack.instead(root.stepsOf(kind), root.saidOf(kind, itemId))
         else
             root.stack.show(way === "origin" ? root.itemOrigin : root.loan, {itemId: itemId})
     }
     function measure(itemId: string, kind: string) {
-        root.stack.show(root.steps[kind], {itemId: itemId})
+        root.stack.show(root.stepsOf(kind), root.saidOf(kind, itemId))
+    }
+    function stepsOf(kind: string): Component {
+        return root.tools.isTool(kind) ? root.tools.steps : root.steps[kind]
+    }
+    function saidOf(kind: string, itemId: string): var {
+        return root.tools.isTool(kind) ? {kind: kind, itemId: itemId, venueId: root.work.venueId} : {itemId: itemId}
     }
 }

@@ -4,6 +4,7 @@ import QtQuick
 import QtQuick.Controls.Basic
 import Steelyard.Model
 import Steelyard.Pages.Kit
+import Steelyard.Pages.Measure
 import Steelyard.Pages.Right
 
 /** The pages where what was kept is put right or settled, and where each leads. */
@@ -38,7 +39,8 @@ QtObject {
             property string itemId: ""
             view: MeasurementsView { book: TheBook; itemId: measurements.itemId }
             onBackRequested: root.stack.back()
-            onMeasurementRequested: id => root.stack.show(measurements.view.kind === "chain" ? root.chain : root.band, {itemId: measurements.itemId, measurementId: id})
+            onMeasurementRequested: id => root.tools.isTool(measurements.view.kind) ? root.tools.putRight(measurements.view.kind, measurements.itemId, id)
+                : root.stack.show(root.forms[measurements.view.kind], {itemId: measurements.itemId, measurementId: id})
         }
     }
     readonly property Component chain: Component {
@@ -63,6 +65,31 @@ QtObject {
             onDayRequested: key => root.stack.key(band.editor.day, key)
         }
     }
+    readonly property Component aid: Component {
+        AidPage {
+            id: aid
+            property string itemId: ""
+            property string measurementId: ""
+            editor: AidEditor { desk: TheDesk; book: TheBook; itemId: aid.itemId; measurementId: aid.measurementId }
+            onBackRequested: root.stack.back(); onDone: root.stack.back()
+            onNumberRequested: key => root.stack.key(aid.editor, key)
+            onDayRequested: key => root.stack.key(aid.editor.day, key)
+        }
+    }
+    readonly property Component machine: Component {
+        MachinePage {
+            id: machine
+            property string itemId: ""
+            property string measurementId: ""
+            editor: MachineEditor { desk: TheDesk; book: TheBook; itemId: machine.itemId; measurementId: machine.measurementId }
+            onBackRequested: root.stack.back(); onDone: root.stack.back()
+            onNumberRequested: key => root.stack.key(machine.editor, key)
+            onDayRequested: key => root.stack.key(machine.editor.day, key)
+        }
+    }
+    /** The form of each kind. */
+    readonly property var forms: ({chain: root.chain, band: root.band, aid: root.aid, machine: root.machine})
+    readonly property ToolPages tools: ToolPages { stack: root.stack }
     readonly property Component review: Component {
         ReviewPage { view: ReviewView { book: TheBook } onBackRequested: root.stack.back() }
     }

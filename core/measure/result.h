@@ -19,6 +19,7 @@ enum class Refusal {
     AnchorOnWrongSide,///< anchored below, yet above the bar's lowest mark; or above, yet below its highest
     NotThere,         ///< the thing asked for is not in the kit
     TooMany,          ///< more than the kit has, or than can be worked through
+    NotFalling,       ///< an elastic aid that would help more the less it is stretched
 };
 
 /// A refusal with the name of the entry that caused it ("pitch", "point 3"), for the one who has to put it right.

@@ -14,12 +14,23 @@ struct Cases : Fs... {
 template <typename... Fs>
 Cases(Fs...) -> Cases<Fs...>;
 
-double sign(const HungHelp& h) { return h.helps ? -1 : 1; }
+double factor(const HungHelp& h) { return h.helps ? -h.share : h.share; }
 
 /// Past its ends a measured pull is unknown; its end value stands in so that sums stay finite.
-double within(const HungHelp& h, Height bar)
+Length within(const HungHelp& h, Height bar)
 {
-    return std::clamp((bar - h.origin).si(), h.pull.first().si(), h.pull.last().si());
+    return std::clamp(bar - h.origin, h.pull.first(), h.pull.last());
+}
+
+/// The scale's part, the masses' and the tape's, each by how the pull answers to it. None of them was estimated from readings that
+/// could be too few.
+Effect helpEffect(const HungHelp& h, Force pull, Stiffness slope)
+{
+    const PullDoubt& doubt = h.pull.doubt();
+    Effect e;
+    e.source = h.pull.measurement();
+    e.amount = {(factor(h) * doubt.scale).si(), doubt.massShare * pull.si(), (slope * doubt.place).si()};
+    return e;
 }
 
 Effect single(SourceId source, Force amount)
@@ -46,7 +57,9 @@ HungState stateAt(const HungItem& item, Height bar)
                                 HungState state;
                                 state.pull = pull(item, bar);
                                 state.slope = slope(item, bar);
-                                state.effect[0] = sign(h) * h.pull.readingU();
+                                const Effect effect = helpEffect(h, state.pull, state.slope);
+                                for (std::size_t c = 0; c < Effect::components; ++c)
+                                    state.effect[c] = newtons(effect.amount[c]);
                                 state.known = knows(item, bar);
                                 return state;
                             }},
@@ -67,7 +80,7 @@ bool knows(const HungItem& item, Height bar)
 Force pull(const HungItem& item, Height bar)
 {
     return std::visit(Cases{[&](const HungChain& c) { return weight(c.massAt(bar)); }, [&](const HungBand& b) { return b.verticalPull(bar); },
-                            [&](const HungHelp& h) { return sign(h) * newtons(h.pull.curve().at(within(h, bar)).value_or(0)); }},
+                            [&](const HungHelp& h) { return factor(h) * h.pull.at(within(h, bar)).value_or(Force{}); }},
                       item);
 }
 
@@ -76,8 +89,7 @@ Stiffness slope(const HungItem& item, Height bar)
     return std::visit(Cases{[&](const HungChain& c) { return c.massSlopeAt(bar) * standardGravity; },
                             [&](const HungBand& b) { return b.verticalSlope(bar); },
                             [&](const HungHelp& h) {
-                                const auto s = h.pull.curve().slopeAt((bar - h.origin).si());
-                                return sign(h) * Stiffness::fromSi(s.value_or(0));
+                                return factor(h) * h.pull.slopeAt(bar - h.origin).value_or(Stiffness{});
                             }},
                       item);
 }
@@ -87,9 +99,8 @@ Force meanPull(const HungItem& item, Height from, Height to)
     return std::visit(Cases{[&](const HungChain& c) { return weight(c.meanMass(from, to)); },
                             [&](const HungBand& b) { return b.meanPull(from, to); },
                             [&](const HungHelp& h) {
-                                const double a = within(h, from), b = within(h, to);
-                                const auto area = h.pull.curve().integral(a, b);
-                                return area && b > a ? sign(h) * newtons(*area / (b - a)) : pull(item, from);
+                                const auto mean = h.pull.mean(within(h, from), within(h, to));
+                                return mean ? factor(h) * *mean : pull(item, from);
                             }},
                       item);
 }
@@ -104,7 +115,7 @@ Effect effect(const HungItem& item, Height bar)
 {
     return std::visit(Cases{[&](const HungChain& c) { return single(c.chain().measurement, weight(c.uncertaintyAt(bar))); },
                             [&](const HungBand& b) { return b.effectAt(bar); },
-                            [&](const HungHelp& h) { return single(h.pull.measurement(), sign(h) * h.pull.readingU()); }},
+                            [&](const HungHelp& h) { return helpEffect(h, pull(item, bar), slope(item, bar)); }},
                       item);
 }
 
@@ -112,7 +123,11 @@ Effect meanEffect(const HungItem& item, Height from, Height to)
 {
     return std::visit(Cases{[&](const HungChain& c) { return single(c.chain().measurement, weight(c.meanUncertainty(from, to))); },
                             [&](const HungBand& b) { return b.meanEffect(from, to); },
-                            [&](const HungHelp& h) { return single(h.pull.measurement(), sign(h) * h.pull.readingU()); }},
+                            [&](const HungHelp& h) {
+                                // a shift of the place moves the mean by what its ends differ
+                                const Stiffness slope = to > from ? (pull(item, to) - pull(item, from)) / (to - from) : Stiffness{};
+                                return helpEffect(h, meanPull(item, from, to), slope);
+                            }},
                       item);
 }
 
@@ -139,8 +154,8 @@ void appendKinks(const HungItem& item, std::vector<Height>& out)
                          }
                      },
                      [&](const HungHelp& h) {
-                         for (const double knot : h.pull.curve().knots())
-                             out.push_back(h.origin + metres(knot));
+                         for (const Length knot : h.pull.knots())
+                             out.push_back(h.origin + knot);
                      }},
                item);
 }

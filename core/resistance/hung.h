@@ -15,6 +15,7 @@ struct HungHelp {
     MeasuredPull pull;
     Height origin;     ///< the chest for an elastic bench aid
     bool helps = true;
+    double share = 1;  ///< of the whole, on this side: half of an aid that is worn in the middle
 };
 
 using HungItem = std::variant<HungChain, HungBand, HungHelp>;

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sample/kitreader.h"
 
+#include <algorithm>
+#include <iterator>
+#include <numbers>
+
 namespace steelyard::sample {
 
 namespace {
@@ -87,13 +91,45 @@ RackMeasurement rackFrom(StrictObject from)
     return rack;
 }
 
-/// A chain or a band stands in `from`, one of them; which, and its object.
-std::pair<bool, StrictObject> chainOrBand(StrictObject& from)
+AidMeasurement aidFrom(StrictObject from)
 {
-    const bool isChain = from.has("chain");
-    if (isChain == from.has("band"))
-        from.fault("chain", "either a chain or a band is wanted");
-    return {isChain, from.neededObject(isChain ? "chain" : "band")};
+    AidMeasurement aid;
+    for (StrictObject reading : from.neededList("readings")) {
+        aid.readings.push_back({reading.mass("mass_kg"), reading.length("above_chest_cm"), reading.flag("left_out", false)});
+        reading.finish();
+    }
+    from.finish();
+    return aid;
+}
+
+MachineMeasurement machineFrom(StrictObject from)
+{
+    MachineMeasurement machine;
+    machine.by = static_cast<MachineMeasuring>(from.choiceIndex("by", {"radius", "pull"}));
+    machine.stack = from.mass("stack_kg");
+    machine.scaleStep = from.mass("scale_step_kg");
+    for (StrictObject reading : from.neededList("readings")) {
+        MachineReading& r = machine.readings.emplace_back();
+        if (reading.has("angle_deg"))
+            r.angle = Angle{reading.neededCount("angle_deg") * std::numbers::pi / 180};
+        r.radius = reading.length("radius_cm");
+        r.travel = reading.length("travel_cm");
+        r.pull = reading.mass("pull_kg");
+        reading.finish();
+    }
+    from.finish();
+    return machine;
+}
+
+/// Which of the kinds stands in `from` under its word, one of them, and its object; the first where none or several do.
+std::pair<ItemKind, StrictObject> oneOf(StrictObject& from, const std::vector<ItemKind>& kinds)
+{
+    std::vector<ItemKind> there;
+    std::copy_if(kinds.begin(), kinds.end(), std::back_inserter(there), [&from](ItemKind kind) { return from.has(wordOf(kind)); });
+    if (there.size() != 1)
+        from.fault(wordOf(kinds.front()), "one thing of the kit is wanted, and no more");
+    const ItemKind kind = there.empty() ? kinds.front() : there.front();
+    return {kind, from.neededObject(wordOf(kind))};
 }
 
 ChainPlacing chainPlacing(StrictObject from)
@@ -116,6 +152,15 @@ BandPlacing bandPlacing(StrictObject from)
     placing.offset = from.length("offset_cm").value_or(placing.offset);
     placing.handle = from.length("handle_cm").value_or(placing.handle);
     placing.heldBy = from.mass("held_by_kg");
+    from.finish();
+    return placing;
+}
+
+AidPlacing aidPlacing(StrictObject from)
+{
+    AidPlacing placing;
+    if (const auto chest = from.length("chest_cm"))
+        placing.chest = *chest;
     from.finish();
     return placing;
 }
@@ -148,16 +193,18 @@ BarMarks marksFrom(StrictObject& from)
 
 Measured measuredFrom(StrictObject& from)
 {
-    if (from.has("scale"))
-        return scaleFrom(from.neededObject("scale"));
-    if (from.has("iron"))
-        return ironFrom(from.neededObject("iron"));
-    if (from.has("lead"))
-        return leadFrom(from.neededObject("lead"));
-    if (from.has("rack"))
-        return rackFrom(from.neededObject("rack"));
-    const auto [isChain, measured] = chainOrBand(from);
-    return isChain ? Measured(chainFrom(measured)) : Measured(bandFrom(measured));
+    const auto [kind, measured] = oneOf(from, {ItemKind::Chain, ItemKind::Band, ItemKind::Aid, ItemKind::Machine, ItemKind::Scale, ItemKind::Iron, ItemKind::Lead, ItemKind::Rack});
+    switch (kind) {
+    case ItemKind::Chain: break;
+    case ItemKind::Band: return bandFrom(measured);
+    case ItemKind::Aid: return aidFrom(measured);
+    case ItemKind::Machine: return machineFrom(measured);
+    case ItemKind::Scale: return scaleFrom(measured);
+    case ItemKind::Iron: return ironFrom(measured);
+    case ItemKind::Lead: return leadFrom(measured);
+    case ItemKind::Rack: return rackFrom(measured);
+    }
+    return chainFrom(measured);
 }
 
 BarRecord barFrom(StrictObject from, bool withLoad)
@@ -187,18 +234,19 @@ std::vector<HungRecord> hungFrom(std::vector<StrictObject> list, const ItemNamed
         const std::string name = from.neededText("item");
         const KitItem* item = named(name);
         record.on = static_cast<HungOn>(from.choiceIndex("on", {"both sides", "left", "right"}));
-        const auto [isChain, placing] = chainOrBand(from);
-        if (isChain)
+        const auto [kind, placing] = oneOf(from, {ItemKind::Chain, ItemKind::Band, ItemKind::Aid});
+        if (kind == ItemKind::Chain)
             record.placing = chainPlacing(placing);
-        else
+        else if (kind == ItemKind::Band)
             record.placing = bandPlacing(placing);
+        else
+            record.placing = aidPlacing(placing);
         if (!item)
             from.fault("item", "\"" + name + "\" is not in the kit");
-        else if (record.item = item->id; isChain ? !std::holds_alternative<ChainMeasurement>(item->measurement)
-                                                 : !std::holds_alternative<BandMeasurement>(item->measurement))
+        else if (record.item = item->id; kind != kindOf(item->measurement))
             from.fault("item", "hangs as what it is not");
         from.finish();
-        hung.push_back(std::move(record));
+        hung.push_back(record);
     }
     return hung;
 }

@@ -210,7 +210,7 @@ private:
             const SampleItem* item = m_season.item(name);
             return item ? &item->item : nullptr;
         });
-        const std::vector<std::string> cautions{"chains", "bands below", "bands above"};
+        const std::vector<std::string> cautions{"chains", "bands below", "bands above", "bench aid"};
         for (const std::string& looked : from.texts("looked_over")) {
             const auto at = std::find(cautions.begin(), cautions.end(), looked);
             if (at == cautions.end())

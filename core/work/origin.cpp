@@ -22,6 +22,8 @@ KnownBy howKnown(const KitItem& item, const SetupRecord& record)
 {
     if (const auto* chain = std::get_if<ChainMeasurement>(&item.measurement))
         return chain->by == ChainMeasuring::Weighed ? KnownBy::Weighed : KnownBy::Gauged;
+    if (kindOf(item.measurement) == ItemKind::Aid)
+        return KnownBy::Rested;
     std::size_t used = 0;
     for (const HungRecord& hung : record.hung)
         if (hung.item == item.id)

@@ -16,6 +16,7 @@ enum class KnownBy : std::uint8_t {
     Gauged,    ///< a chain by wire, pitch and width
     Hung,      ///< a band by known plates
     HungTwin,  ///< and its twin by the same
+    Rested,    ///< a bench aid by known plates resting on it
     Taped,     ///< bar marks by tape or rack hole
 };
 

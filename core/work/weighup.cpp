@@ -3,6 +3,7 @@
 
 #include "core/resistance/pullsum.h"
 #include "core/work/measuredkit.h"
+#include "core/work/measuring/aidkit.h"
 
 #include <algorithm>
 #include <map>
@@ -43,10 +44,10 @@ BandHang bandHang(const BandPlacing& placing)
     return hang;
 }
 
-/// Hangs the records on the two sides of a set-up.
+/// Hangs the records on the two sides of a set-up; `bottom` is where the bar touches the chest, unless an aid says otherwise.
 class Hanger {
 public:
-    Hanger(Setup& setup, std::span<const KitItem> kit) : m_setup(setup), m_kit(kit) {}
+    Hanger(Setup& setup, std::span<const KitItem> kit, Height bottom) : m_setup(setup), m_kit(kit), m_bottom(bottom) {}
 
     [[nodiscard]] std::vector<WeakAnchor> weakAnchors(const LiftPath& path) const
     {
@@ -67,6 +68,8 @@ public:
         const KitItem* item = find(m_kit, record.item);
         if (!item)
             return Error{Refusal::NotThere, "item"};
+        if (std::holds_alternative<AidPlacing>(record.placing) || std::holds_alternative<AidMeasurement>(item->measurement))
+            return worn(*item, record);
         int& used = m_used[record.item];
         const int pieces = record.on == HungOn::BothSides ? 2 : 1;
         if (used + pieces > (item->pair ? 2 : 1))
@@ -81,10 +84,27 @@ public:
     }
 
 private:
+    /// What stems from one measurement is told by the item's place in the kit, counted from 1.
+    [[nodiscard]] SourceId sourceOf(const KitItem& item) const { return {static_cast<std::uint32_t>(&item - m_kit.data()) + 1}; }
+    /// Worn in the middle of the bar, so each side has half of it, whatever the record says of sides.
+    std::optional<Error> worn(const KitItem& item, const HungRecord& record)
+    {
+        const auto* placing = std::get_if<AidPlacing>(&record.placing);
+        const auto* measured = std::get_if<AidMeasurement>(&item.measurement);
+        if (!placing || !measured)
+            return Error{Refusal::OutOfRange, item.name};
+        if (++m_used[record.item] > 1)
+            return Error{Refusal::TooMany, item.name};
+        const auto help = aidFrom(*measured, sourceOf(item));
+        if (!help)
+            return inItem(item, help.error());
+        for (auto* side : {&m_setup.left, &m_setup.right})
+            side->emplace_back(HungHelp{*help, placing->chest.value_or(m_bottom), true, 0.5});
+        return std::nullopt;
+    }
     std::optional<Error> one(const KitItem& item, const HungRecord& record, Side side, bool second)
     {
-        // what stems from one measurement is told by the item's place in the kit, counted from 1
-        const SourceId source{static_cast<std::uint32_t>(&item - m_kit.data()) + 1};
+        const SourceId source = sourceOf(item);
         auto& list = side == Side::Left ? m_setup.left : m_setup.right;
         if (const auto* measured = std::get_if<ChainMeasurement>(&item.measurement)) {
             const auto* placing = std::get_if<ChainPlacing>(&record.placing);
@@ -120,6 +140,7 @@ private:
 
     Setup& m_setup;
     std::span<const KitItem> m_kit;
+    Height m_bottom;
     std::map<RecordId, int> m_used;
     std::vector<HeldBand> m_held;
 };
@@ -146,14 +167,19 @@ std::vector<Caution> cautionsFor(const Setup& setup, const PullCurve& curve, std
         add(CautionCode::Chains, std::nullopt);
     if (anyOf(setup, band(false)))
         add(CautionCode::BandsBelow, curve.ready && curve.anchorPull ? std::optional(asMass(*curve.anchorPull)) : std::nullopt);
-    if (anyOf(setup, band(true))) {
+    // what helps her and may let go: she then holds the rest
+    const auto mayLetGo = [&](CautionCode code, const auto& helps) {
+        if (!anyOf(setup, helps))
+            return;
         Setup slipped = setup;
         for (auto* side : {&slipped.left, &slipped.right})
-            std::erase_if(*side, band(true));
+            std::erase_if(*side, helps);
         const PullSum left(slipped);
         const bool known = left.knows(setup.path.bottom);
-        add(CautionCode::BandsAbove, known ? std::optional(asMass(left.total(setup.path.bottom))) : std::nullopt);
-    }
+        add(code, known ? std::optional(asMass(left.total(setup.path.bottom))) : std::nullopt);
+    };
+    mayLetGo(CautionCode::BandsAbove, band(true));
+    mayLetGo(CautionCode::BenchAid, [](const HungItem& item) { return std::holds_alternative<HungHelp>(item); });
     return cautions;
 }
 
@@ -229,12 +255,12 @@ WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const
         if (item.lent)
             out.lentOut.push_back(item.name);
     }
-    Hanger hanger(setup, kit);
+    const auto path = liftPath(marks, *out.load);
+    Hanger hanger(setup, kit, path ? path->bottom : Height{});
     for (const HungRecord& hung : record.hung)
         if (auto wrong = hanger.hang(hung))
             return refuse(*wrong);
 
-    const auto path = liftPath(marks, *out.load);
     if (!path) {
         out.readiness = Readiness::MarksMissing;
         out.error = path.error();

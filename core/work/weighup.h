@@ -19,8 +19,8 @@ namespace steelyard {
 /// interface.
 struct Caution {
     CautionCode code;
-    /// Bands below: greatest pull on one anchor. Bands above: what she holds at the bottom if the bands slip. None when a
-    /// measurement does not reach that far.
+    /// Bands below: greatest pull on one anchor. Bands above and bench aid: what she holds at the bottom if they slip or tear. None when
+    /// a measurement does not reach that far.
     std::optional<Mass> mass;
     bool lookedOver = false;
     bool operator==(const Caution&) const = default;
@@ -30,7 +30,7 @@ struct Caution {
 enum class Readiness : std::uint8_t {
     MarksMissing, ///< bottom or top is not entered
     Refused,      ///< an entry cannot be right: see the error
-    PullUnknown,  ///< a band goes past what was measured
+    PullUnknown,  ///< a band or an aid goes past what was measured
     NotToBeUsed,  ///< a limit is passed at the unfavourable end
     LookOver,     ///< cautions wait
     Ready,
@@ -55,7 +55,8 @@ struct WeighedUp {
 [[nodiscard]] Result<LiftPath> liftPath(const BarMarks& marks, const PlateLoad& load);
 
 /// Works a set-up out from what was entered: plates from the stock, things of the kit on their sides, the athlete's
-/// marks. A band anchored on the wrong side of the bar's path is refused. The second of a pair of bands stands on its twin's measurement. `lookedOver` are the cautions acknowledged for
+/// marks. An elastic bench aid is worn once, in the middle; its help is counted from the bottom mark unless its placing says where the chest
+/// is. A band anchored on the wrong side of the bar's path is refused. The second of a pair of bands stands on its twin's measurement. `lookedOver` are the cautions acknowledged for
 /// just these things hung just so. Never throws anything away: what is wrong is named, the rest is worked out.
 [[nodiscard]] WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const BarMarks& marks,
                                 std::span<const CautionCode> lookedOver, std::size_t samples = 200);

@@ -1,31 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "mobile/editors/fitpicture.h"
 #include "mobile/editors/itemeditor.h"
-
-#include <QPointF>
-
-/** A band's fit as points to draw: pull to the right, length up, both in the shown units. */
-struct FitPicture {
-    Q_GADGET
-    QML_VALUE_TYPE(fitPicture)
-    Q_PROPERTY(QVariantList points MEMBER points)
-    Q_PROPERTY(QList<QPointF> fit MEMBER fit)
-    Q_PROPERTY(QList<QPointF> low MEMBER low)
-    Q_PROPERTY(QList<QPointF> high MEMBER high)
-    Q_PROPERTY(double pullTo MEMBER pullTo)
-    Q_PROPERTY(double lengthFrom MEMBER lengthFrom)
-    Q_PROPERTY(double lengthTo MEMBER lengthTo)
-    Q_PROPERTY(double measuredTo MEMBER measuredTo)
-    Q_PROPERTY(QString pullUnit MEMBER pullUnit)
-    Q_PROPERTY(QString lengthUnit MEMBER lengthUnit)
-
-public:
-    QVariantList points; ///< {x, y, odd, label}
-    QList<QPointF> fit, low, high;
-    double pullTo = 10, lengthFrom = 0, lengthTo = 100, measuredTo = 0;
-    QString pullUnit, lengthUnit;
-};
 
 /** Measuring a band by hanging known plates on it. */
 class BandEditor : public ItemEditor {

@@ -16,7 +16,7 @@ std::vector<FieldSpec> BarEditor::specs() const
     const auto& load = desk().answer().load;
     const auto onBar = load ? std::optional(loadAsAskedFor(bar.wanted, *load)) : std::nullopt;
     return {
-        {QStringLiteral("bar"), tr("Bar"), inMass(bar.bar), {2, 2, 0, 60}, !bar.barEntered, tr("its own mass, sleeves and all")},
+        {QStringLiteral("bar"), tr("Bar"), inMass(bar.bar), {2, 2, 0, 60}, !bar.barEntered, bar.barWeighed ? tr("weighed, sleeves and all") : tr("its own mass, sleeves and all")},
         {QStringLiteral("collars"), tr("Collars, both"), inMass(bar.collars), {2, 2, 0, 20}, false, {}},
         {QStringLiteral("sleeve"), tr("Room on one sleeve"), inLength(bar.sleeve), {2, 1, 5, 80}, false, tr("for plates; may be left out")},
         // keyed from elsewhere, no row of this form
@@ -95,7 +95,7 @@ void BarEditor::refresh()
     if (ready()) {
         std::vector<StockRow> rows;
         for (const PlatesHere& p : desk().setup().bar.stock)
-            rows.push_back({say::plateMarkWithUnit(p), tr("%1 plates").arg(p.count), p.count >= 2});
+            rows.push_back({say::plateMarkWithUnit(p), p.weighed ? tr("%1 plates, weighed: %2 each").arg(p.count).arg(say::massWithUnit(p.type.mass)) : tr("%1 plates").arg(p.count), p.count >= 2});
         m_stock.setRows(std::move(rows));
     }
     FieldEditor::refresh();

@@ -35,20 +35,23 @@ KeepOutcome ChainEditor::keepNumber(const QString& key, const KeyedFigure& keyed
 {
     KitItem now = item();
     ChainMeasurement m = measurement();
-    if (key == QLatin1String("length"))
+    if (key == QLatin1String("length")) {
         m.length = keyed.length();
-    else if (key == QLatin1String("mass"))
+    } else if (key == QLatin1String("mass")) {
         m.mass = keyed.mass();
-    else if (key == QLatin1String("scaleStep"))
+    } else if (key == QLatin1String("scaleStep")) {
+        // another scale, of which nobody has said how good it is
         m.scaleStep = keyed.mass();
-    else if (key == QLatin1String("wire"))
+        m.scaleAccuracy.reset();
+    } else if (key == QLatin1String("wire")) {
         m.wire = keyed.wire();
-    else if (key == QLatin1String("pitch"))
+    } else if (key == QLatin1String("pitch")) {
         m.pitch = keyed.wire();
-    else if (key == QLatin1String("innerWidth"))
+    } else if (key == QLatin1String("innerWidth")) {
         m.innerWidth = keyed.wire();
-    else
+    } else {
         return {tr("There is no such entry."), {}};
+    }
     now.measurement = m;
     setItem(now);
     return {};
@@ -71,6 +74,22 @@ QString ChainEditor::trouble() const
 {
     const auto chain = chainFrom(measurement());
     return chain ? QString() : sentences::refusal(chain.error());
+}
+
+std::optional<WeighedOn> ChainEditor::weighedOn() const
+{
+    const ChainMeasurement m = measurement();
+    return m.by == ChainMeasuring::Weighed ? std::optional(WeighedOn{m.scaleStep, m.scaleAccuracy, m.mass}) : std::nullopt;
+}
+
+void ChainEditor::weighOn(const WeighedOn& scale)
+{
+    KitItem now = item();
+    ChainMeasurement m = measurement();
+    m.scaleStep = scale.step;
+    m.scaleAccuracy = scale.accuracy;
+    now.measurement = m;
+    setItem(now);
 }
 
 QString ChainEditor::linkText() const

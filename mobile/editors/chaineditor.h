@@ -19,6 +19,8 @@ public:
     [[nodiscard]] bool isMeasured() const override;
     [[nodiscard]] QString answer() const override;
     [[nodiscard]] QString trouble() const override;
+    [[nodiscard]] std::optional<WeighedOn> weighedOn() const override;
+    void weighOn(const WeighedOn& scale) override;
     /// What one link more or less weighs; empty when its pitch is not known.
     [[nodiscard]] QString linkText() const;
     [[nodiscard]] bool isGauged() const;

@@ -48,6 +48,8 @@ std::vector<FieldSpec> HangEditor::specs() const
             all.push_back({QStringLiteral("offset"), m_lean == 1 ? tr("In front of the bar by") : tr("Behind the bar by"), inLength(band->offset.si() < 0 ? opposite(band->offset) : band->offset), {3, 1, 0, 200}, false, {}});
         if (band->doubled)
             all.push_back({QStringLiteral("handle"), tr("Goes round a bar of"), inLength(band->handle), {2, 1, 0, 30}, plain, tr("thickness of the handle or peg")});
+    } else if (const auto* aid = std::get_if<AidPlacing>(&now->placing)) {
+        all.push_back({QStringLiteral("chest"), tr("Bar on the chest"), inLength(aid->chest), {3, 1, 1, 200}, false, tr("floor to the bar's middle where it touches; her bottom mark if left out")});
     }
     return all;
 }
@@ -78,6 +80,10 @@ KeepOutcome HangEditor::keepNumber(const QString& key, const KeyedFigure& keyed)
                 band->heldBy = keyed.mass();
             else
                 known = false;
+        } else if (auto* aid = std::get_if<AidPlacing>(&r.placing)) {
+            known = key == QLatin1String("chest");
+            if (known)
+                aid->chest = length;
         }
     });
     return known ? KeepOutcome{} : KeepOutcome{tr("There is no such entry."), {}};
@@ -90,6 +96,8 @@ bool HangEditor::clearNumber(const QString& key)
     change([](HungRecord& r) {
         if (auto* band = std::get_if<BandPlacing>(&r.placing))
             band->heldBy.reset();
+        else if (auto* aid = std::get_if<AidPlacing>(&r.placing))
+            aid->chest.reset();
     });
     return true;
 }

@@ -23,7 +23,7 @@ public:
     [[nodiscard]] std::vector<FieldSpec> specs() const override;
     KeepOutcome keepNumber(const QString& key, const KeyedFigure& keyed) override;
     bool clearNumber(const QString& key) override;
-    [[nodiscard]] bool canClear(const QString& key) const override { return key == QLatin1String("heldBy"); }
+    [[nodiscard]] bool canClear(const QString& key) const override { return key == QLatin1String("heldBy") || key == QLatin1String("chest"); }
 
     [[nodiscard]] int row() const { return m_row; }
     void setRow(int row);

@@ -281,6 +281,7 @@ KitItem ItemEditor::item() const
 {
     KitItem fresh;
     fresh.measurement = notYetMeasured(kind());
+    fresh.pair = comesInPairs(kind());
     if (!ready())
         return fresh;
     if (const KitItem* draft = desk().draft(draftId(), kind()))

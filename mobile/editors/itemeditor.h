@@ -37,6 +37,11 @@ public:
     QString trouble;    ///< what is wrong with its day
 };
 
+/** What a mass is read on: the scale's step and accuracy, and what it reads. */
+struct WeighedOn {
+    std::optional<steelyard::Entered<steelyard::Mass>> step, accuracy, read;
+};
+
 /** What measuring a chain and measuring a band have in common: a draft on the desk until it is kept. */
 class ItemEditor : public FieldEditor {
     Q_OBJECT
@@ -83,6 +88,12 @@ public:
     [[nodiscard]] steelyard::Measured measured() const { return item().measurement; }
     /// Leaves name and number as they are and empties the rest, for whoever measures it again.
     void measureAnew();
+    /// Whether two alike may be one thing of the kit, of which one was measured.
+    Q_INVOKABLE [[nodiscard]] bool mayBePair() const { return steelyard::comesInPairs(kind()); }
+    /// The scale that it is weighed on; nothing for what is not.
+    [[nodiscard]] virtual std::optional<WeighedOn> weighedOn() const { return std::nullopt; }
+    /// Step and accuracy of another scale; what it reads stays.
+    virtual void weighOn(const WeighedOn& scale) { Q_UNUSED(scale) }
     /// Entries that are not kept yet.
     [[nodiscard]] bool isDrafted() const;
     /// Puts the item into the kit as it stands; its id, empty when it cannot be kept.

@@ -4,26 +4,34 @@
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
 
+#include <algorithm>
+#include <cmath>
+
 using namespace steelyard;
 
 namespace {
 
-/// Where a key's mark stands in the record.
-std::optional<Entered<Length>>* markOf(BarMarks& marks, const QString& key)
+/// Where a key's mark stands in the record, and the hole that it was read at.
+struct MarkPlace {
+    std::optional<Entered<Length>>* height = nullptr;
+    std::optional<HoleRead>* hole = nullptr; ///< none for what is no height of the bar
+};
+
+MarkPlace placeOf(BarMarks& marks, const QString& key)
 {
     if (key == QLatin1String("bottom"))
-        return &marks.bottom;
+        return {&marks.bottom, &marks.holes.bottom};
     if (key == QLatin1String("blocks"))
-        return &marks.blocks;
+        return {&marks.blocks, nullptr};
     if (key == QLatin1String("zoneFrom"))
-        return &marks.zoneFrom;
+        return {&marks.zoneFrom, &marks.holes.zoneFrom};
     if (key == QLatin1String("zoneTo"))
-        return &marks.zoneTo;
+        return {&marks.zoneTo, &marks.holes.zoneTo};
     if (key == QLatin1String("top"))
-        return &marks.top;
+        return {&marks.top, &marks.holes.top};
     if (key == QLatin1String("rack"))
-        return &marks.rack;
-    return nullptr;
+        return {&marks.rack, &marks.holes.rack};
+    return {};
 }
 
 }
@@ -33,28 +41,54 @@ std::vector<FieldSpec> MarksEditor::specs() const
     if (!ready())
         return {};
     const BarMarks& m = desk().marks();
-    const EntryLimits height{3, 1, 1, 300};
     const bool floor = m.start == LiftStart::Floor;
     std::vector<FieldSpec> all;
     if (floor)
         all.push_back({QStringLiteral("blocks"), tr("Blocks under the plates"), inLength(m.blocks), {3, 1, 0, 150}, false, tr("none, or their height")});
     else
-        all.push_back({QStringLiteral("bottom"), tr("Bottom"), inLength(m.bottom), height, false, tr("floor to the bar's middle, at the sleeve"), true});
-    all.push_back({QStringLiteral("zoneFrom"), tr("Sticking zone from"), inLength(m.zoneFrom), height, false, tr("her own, or leave it out")});
-    all.push_back({QStringLiteral("zoneTo"), tr("Sticking zone to"), inLength(m.zoneTo), height, false, {}});
-    all.push_back({QStringLiteral("top"), tr("Top"), inLength(m.top), height, false, tr("standing tall, or arms straight"), true});
+        all.push_back(markSpec(QStringLiteral("bottom"), tr("Bottom"), tr("floor to the bar's middle, at the sleeve"), true));
+    all.push_back(markSpec(QStringLiteral("zoneFrom"), tr("Sticking zone from"), tr("her own, or leave it out")));
+    all.push_back(markSpec(QStringLiteral("zoneTo"), tr("Sticking zone to"), {}));
+    all.push_back(markSpec(QStringLiteral("top"), tr("Top"), tr("standing tall, or arms straight"), true));
     if (!floor)
-        all.push_back({QStringLiteral("rack"), tr("Rack"), inLength(m.rack), height, false, tr("where she takes the bar; may be left out")});
+        all.push_back(markSpec(QStringLiteral("rack"), tr("Rack"), tr("where she takes the bar; may be left out")));
     return all;
+}
+
+FieldSpec MarksEditor::markSpec(const QString& key, const QString& label, const QString& hint, bool needed) const
+{
+    BarMarks marks = desk().marks();
+    const MarkPlace place = placeOf(marks, key);
+    const auto rack = rackRead();
+    if (!rack) {
+        const QString how = *place.hole && *place.height ? readAt(**place.hole) : QString();
+        return {key, label, inLength(*place.height), {3, 1, 1, 300}, false, how.isEmpty() ? hint : how, needed};
+    }
+    const bool here = *place.hole && (*place.hole)->rack == rack->item;
+    const QString stands = *place.height ? (here ? say::inLengthUnit(say::entered(**place.height)) : tr("stands at %1").arg(say::inLengthUnit(say::entered(**place.height)))) : hint;
+    return {key, tr("%1, hole").arg(label), unitless(here ? std::optional<double>((*place.hole)->hole) : std::nullopt),
+            {2, 0, 1, static_cast<double>(rack->check.holeCount)}, false, stands, needed && !*place.height};
 }
 
 KeepOutcome MarksEditor::keepNumber(const QString& key, const KeyedFigure& keyed)
 {
     BarMarks marks = desk().marks();
-    std::optional<Entered<Length>>* mark = markOf(marks, key);
-    if (!mark)
+    const MarkPlace place = placeOf(marks, key);
+    if (!place.height)
         return {tr("There is no such mark."), {}};
-    *mark = keyed.length();
+    const auto rack = place.hole ? rackRead() : std::nullopt;
+    if (rack) {
+        const int hole = static_cast<int>(std::lround(keyed.ratio));
+        const auto height = heightOfHole(rack->measured, hole);
+        if (!height)
+            return {tr("%1 has %2 holes, and the lowest is 1.").arg(QString::fromStdString(rack->name)).arg(rack->check.holeCount), {}};
+        *place.height = *height;
+        *place.hole = HoleRead{rack->item, hole};
+    } else {
+        *place.height = keyed.length();
+        if (place.hole)
+            place.hole->reset();
+    }
     desk().setMarks(marks);
     return {};
 }
@@ -64,7 +98,10 @@ bool MarksEditor::clearNumber(const QString& key)
     if (!canClear(key))
         return false;
     BarMarks marks = desk().marks();
-    markOf(marks, key)->reset();
+    const MarkPlace place = placeOf(marks, key);
+    place.height->reset();
+    if (place.hole)
+        place.hole->reset();
     desk().setMarks(marks);
     return true;
 }
@@ -72,7 +109,7 @@ bool MarksEditor::clearNumber(const QString& key)
 bool MarksEditor::canClear(const QString& key) const
 {
     BarMarks any;
-    return markOf(any, key) && key != QLatin1String("bottom") && key != QLatin1String("top");
+    return placeOf(any, key).height && key != QLatin1String("bottom") && key != QLatin1String("top");
 }
 
 bool MarksEditor::fromFloor() const
@@ -96,6 +133,51 @@ QString MarksEditor::trouble() const
         return {};
     const bool ofMarks = answer.readiness == Readiness::MarksMissing || answer.error->code == Refusal::HeightsOutOfOrder;
     return ofMarks ? sentences::refusal(*answer.error) : QString();
+}
+
+std::vector<KeptRack> MarksEditor::racksHere() const
+{
+    std::vector<KeptRack> racks;
+    if (ready())
+        racks = racksIn(desk().kit());
+    std::erase_if(racks, [](const KeptRack& rack) { return rack.check.holeCount == 0; });
+    return racks;
+}
+
+std::optional<KeptRack> MarksEditor::rackRead() const
+{
+    const int place = rack();
+    return place > 0 ? std::optional(racksHere()[static_cast<std::size_t>(place) - 1]) : std::nullopt;
+}
+
+QString MarksEditor::readAt(const HoleRead& hole) const
+{
+    const KitItem* rack = desk().item(hole.rack);
+    return rack ? tr("hole %1 of %2").arg(hole.hole).arg(QString::fromStdString(rack->name)) : tr("hole %1 of a rack").arg(hole.hole);
+}
+
+QStringList MarksEditor::racks() const
+{
+    QStringList list;
+    for (const KeptRack& rack : racksHere())
+        list << tr("hole of %1").arg(QString::fromStdString(rack.name));
+    if (!list.isEmpty())
+        list.prepend(tr("tape"));
+    return list;
+}
+
+int MarksEditor::rack() const
+{
+    const auto all = racksHere();
+    const auto at = std::find_if(all.begin(), all.end(), [this](const KeptRack& rack) { return rack.item == m_rack; });
+    return at == all.end() ? 0 : static_cast<int>(at - all.begin()) + 1;
+}
+
+void MarksEditor::setRack(int place)
+{
+    const auto all = racksHere();
+    m_rack = place > 0 && static_cast<std::size_t>(place) <= all.size() ? all[static_cast<std::size_t>(place) - 1].item : RecordId{};
+    refresh();
 }
 
 double MarksEditor::unitLength() const

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#ifndef Q_MOC_RUN
+#include "core/work/measuring/keptkit.h"
+#endif
 #include "mobile/editors/fieldeditor.h"
 
 /** A lifter's bar marks for the lift at hand. */
@@ -10,6 +13,8 @@ class MarksEditor : public FieldEditor {
     Q_PROPERTY(bool fromFloor READ fromFloor WRITE setFromFloor NOTIFY changed FINAL)
     Q_PROPERTY(QString trouble READ trouble NOTIFY changed FINAL)
     Q_PROPERTY(QVariantList marks READ marks NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList racks READ racks NOTIFY changed FINAL)
+    Q_PROPERTY(int rack READ rack WRITE setRack NOTIFY changed FINAL)
     Q_PROPERTY(double unitLength READ unitLength NOTIFY changed FINAL)
 
 public:
@@ -26,6 +31,20 @@ public:
     [[nodiscard]] QString trouble() const;
     /// {name, height (m), text} for the ruler.
     [[nodiscard]] QVariantList marks() const;
+    /// "tape", then each rack here that has holes; none where there is no such rack.
+    [[nodiscard]] QStringList racks() const;
+    /// 0 by tape. By a rack the marks are keyed as its holes, and kept as the heights of those.
+    [[nodiscard]] int rack() const;
+    void setRack(int place);
     /// Metres of one unit of the ruler.
     [[nodiscard]] double unitLength() const;
+
+private:
+    [[nodiscard]] std::vector<steelyard::KeptRack> racksHere() const;
+    [[nodiscard]] std::optional<steelyard::KeptRack> rackRead() const;
+    [[nodiscard]] QString readAt(const steelyard::HoleRead& hole) const;
+    /// A mark as it is keyed: a height, or a hole of the rack.
+    [[nodiscard]] FieldSpec markSpec(const QString& key, const QString& label, const QString& hint, bool needed = false) const;
+
+    steelyard::RecordId m_rack;
 };

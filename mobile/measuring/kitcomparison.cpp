@@ -25,6 +25,8 @@ std::vector<const KitItem*> KitComparison::others() const
     if (!m_form || !m_form->deskService())
         return list;
     const Measured now = m_form->measured();
+    if (!canCompare(kindOf(now)))
+        return list;
     for (const KitItem& item : m_form->deskService()->desk().kit())
         if (item.measurement.index() == now.index() && QString::fromStdString(item.id.hex()) != m_form->itemId())
             list.push_back(&item);

@@ -34,7 +34,7 @@ QStringList MarksRun::keys() const
     if (!m_form || !m_form->deskService())
         return keys;
     for (const FieldSpec& spec : m_form->specs())
-        if (spec.needed || (m_zoned && spec.key.startsWith(QLatin1String("zone"))))
+        if (spec.key == QLatin1String("bottom") || spec.key == QLatin1String("top") || (m_zoned && spec.key.startsWith(QLatin1String("zone"))))
             keys << spec.key;
     return keys;
 }

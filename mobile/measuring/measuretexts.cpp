@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/measuring/measuretexts.h"
 
+#include "mobile/readings/readingtexts.h"
 #include "mobile/text/keepingtexts.h"
 #include "mobile/text/say.h"
 
@@ -39,6 +40,12 @@ QString drift(const Compared& both, const MeasurementRecord& last, std::chrono::
 {
     const QString since = keepingtexts::day(last.day, today);
     const bool band = std::holds_alternative<BandMeasurement>(last.measured), less = both.difference < Force{};
+    if (std::holds_alternative<AidMeasurement>(last.measured)) {
+        const QString where = readingtexts::aboveChest(both.length), share = percent(both.share());
+        if (!both.clear())
+            return tr("Since %1: no clear change %2. The difference of %3 is within the give-or-take.").arg(since, where, share);
+        return (less ? tr("Since %1 it helps %2 less %3: more than the give-or-take.") : tr("Since %1 it helps %2 more %3: more than the give-or-take.")).arg(since, share, where);
+    }
     if (!both.clear())
         return band ? tr("Since %1: no clear change at %2. The difference of %3 is within the give-or-take.").arg(since, aboutLength(both.length), percent(both.share()))
                     : tr("Since %1: no clear change. The difference of %2 is within the give-or-take.").arg(since, percent(both.share()));
@@ -55,6 +62,8 @@ QString pair(const Compared& both, const KitItem& other)
     if (!both.clear())
         return tr("Too close to call: they differ by %1, which is within the give-or-take.").arg(share);
     const bool band = std::holds_alternative<BandMeasurement>(other.measurement), less = both.difference < Force{};
+    if (std::holds_alternative<AidMeasurement>(other.measurement))
+        return (less ? tr("It helps %1 less than %2 %3.") : tr("It helps %1 more than %2 %3.")).arg(share, name, readingtexts::aboveChest(both.length));
     const QString differs = band ? (less ? tr("It pulls %1 less than %2 at %3.") : tr("It pulls %1 more than %2 at %3.")).arg(share, name, aboutLength(both.length))
                                  : (less ? tr("It weighs %1 less than %2 for its length.") : tr("It weighs %1 more than %2 for its length.")).arg(share, name);
     return std::abs(both.share()) > unevenPairShare ? tr("%1 One side would be heavier: find each another partner.").arg(differs) : tr("%1 Close enough for a pair.").arg(differs);

@@ -7,6 +7,7 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
@@ -21,7 +22,7 @@ QString tr(const char* text) { return QCoreApplication::translate("setup", text)
 QString titleOf(const PullCurve& curve, const LiftPath& path)
 {
     if (!curve.bottom && !curve.top)
-        return tr("Not known: measure the band further");
+        return tr("Not known: measure further");
     // the unit stands once, at the first number
     bool first = true, unitSaid = false;
     const auto said = [&](const std::optional<Reading>& r) {
@@ -52,6 +53,18 @@ QString moreOf(const PullCurve& curve)
         parts << tr("work %1 J a rep").arg(say::plain(curve.work->si(), 0));
     parts << tr("moves %1 at the bottom, %2 at the top").arg(say::inMassUnit(say::plain(say::shown(curve.movingBottom), 1)), say::plain(say::shown(curve.movingTop), 1));
     return parts.join(QStringLiteral(" · "));
+}
+
+/// What stands between the chains and the total: bands, what she wears, or both.
+QString bandNameOf(const Setup& setup)
+{
+    const auto anyIs = [&setup](PullKind kind) {
+        const auto is = [kind](const HungItem& item) { return hung::kind(item) == kind; };
+        return std::any_of(setup.left.begin(), setup.left.end(), is) || std::any_of(setup.right.begin(), setup.right.end(), is);
+    };
+    if (!anyIs(PullKind::Help))
+        return tr("band");
+    return anyIs(PullKind::Band) ? tr("band and aid") : tr("aid");
 }
 
 /// What forbids the lift stands where it is decided, also when the notice itself is scrolled away.
@@ -105,6 +118,7 @@ SetupAnswer answer(const WeighedUp& weighed)
     }
     const PullCurve& curve = *weighed.curve;
     out.known = true;
+    out.bandName = bandNameOf(*weighed.setup);
     out.title = titleOf(curve, *weighed.path);
     if (curve.mean && curve.twoPointMean)
         out.means = tr("mean of the path %1, mean of the ends %2")

@@ -172,8 +172,9 @@ void DeskWork::take(const QString& athleteId, const QString& lift)
     m_athlete = next;
     m_lift = nextLift;
     remember();
-    // marks that were nobody's are hers where she has none
-    if (!nobodys || keptMarks() != noMarks() || marksAside())
+    // marks that were nobody's are hers where she has none, and the lift starts as theirs did
+    const bool hers = nobodys && keptMarks() == noMarks() && m_desk->desk().marks().start == noMarks().start && !marksAside();
+    if (!hers)
         layMarks(marksAside().value_or(keptMarks()));
     Q_EMIT changed();
 }

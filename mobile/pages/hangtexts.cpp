@@ -34,6 +34,11 @@ QString howBand(const BandPlacing& b)
     return (b.offset.si() > 0 ? tr("%1, %2, %3 in front") : tr("%1, %2, %3 behind")).arg(way, anchor, away);
 }
 
+QString howAid(const AidPlacing& a)
+{
+    return a.chest ? tr("worn, the chest at %1").arg(say::lengthWithUnit(*a.chest)) : tr("worn, the chest at her bottom mark");
+}
+
 QVariantMap drawn(const QString& label, double diameter, double thickness, const QString& hang)
 {
     return {{QStringLiteral("label"), label}, {QStringLiteral("diameterMm"), diameter}, {QStringLiteral("thicknessMm"), thickness},
@@ -48,7 +53,7 @@ QString howItHangs(const HungRecord& record)
         return howChain(*chain);
     if (const auto* band = std::get_if<BandPlacing>(&record.placing))
         return howBand(*band);
-    return {};
+    return howAid(std::get<AidPlacing>(record.placing));
 }
 
 std::vector<ThingRow> hanging(const Desk& desk)
@@ -59,6 +64,12 @@ std::vector<ThingRow> hanging(const Desk& desk)
         if (!item)
             continue;
         const bool twin = std::holds_alternative<BandPlacing>(h.placing) && item->pair && h.on == HungOn::BothSides;
+        // an aid is worn in the middle of the bar, on neither side of it
+        if (std::holds_alternative<AidPlacing>(h.placing)) {
+            rows.push_back({QString::fromStdString(h.item.hex()), QString::fromStdString(wordOf(kindOf(item->measurement))), true, item->isOutOfUse(),
+                            QString::fromStdString(item->name), howItHangs(h), {}, {}});
+            continue;
+        }
         const QString one = tr("one"), second = twin ? tr("its twin") : one, none = QStringLiteral("–");
         rows.push_back({QString::fromStdString(h.item.hex()), QString::fromStdString(wordOf(kindOf(item->measurement))), true, item->isOutOfUse(), QString::fromStdString(item->name), howItHangs(h),
                         h.on == HungOn::RightOnly ? none : one, h.on == HungOn::LeftOnly ? none : h.on == HungOn::RightOnly ? one : second});

@@ -5,9 +5,10 @@
 #include "core/work/venues/keepvenuekit.h"
 #include "mobile/follow.h"
 #include "mobile/measuring/measuretexts.h"
-#include "mobile/putright/saidtexts.h"
+#include "mobile/readings/readingtexts.h"
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
+#include "mobile/text/tooltexts.h"
 #include "mobile/venues/venuetexts.h"
 
 #include <array>
@@ -34,8 +35,8 @@ void KitView::refresh()
 {
     if (!m_desk)
         return;
-    // what is due to be measured comes first, what is out of use last
-    std::array<std::vector<KitRow>, 3> ranked;
+    // what is due to be measured comes first, then what hangs, what helps to measure and to hang, and what is out of use
+    std::array<std::vector<KitRow>, 4> ranked;
     for (const KitItem& item : m_desk->desk().kit()) {
         KitRow row;
         row.itemId = QString::fromStdString(item.id.hex());
@@ -54,9 +55,18 @@ void KitView::refresh()
             row.usable = fit.ok();
             row.how = fit ? tr("pulls %1 at %2").arg(say::inMassUnit(say::plain(say::shownPull(fit->pull(fit->longestMeasured())), 1)), say::lengthWithUnit(fit->longestMeasured()))
                           : sentences::refusal(fit.error());
+        } else if (const auto* aid = std::get_if<AidMeasurement>(&item.measurement)) {
+            const auto help = aidFrom(*aid);
+            row.usable = help.ok();
+            row.how = help ? tr("helps %1").arg(readingtexts::help(*help, help->first(), false)) : sentences::refusal(help.error());
+        } else if (const auto* machine = std::get_if<MachineMeasurement>(&item.measurement)) {
+            // it stands by itself: there is nothing to hang
+            row.usable = false;
+            const auto answer = answerOf(*machine);
+            row.how = answer ? readingtexts::hardest(*machine) : sentences::refusal(answer.error());
         } else {
             row.usable = false;
-            row.how = saidtexts::measured(item.measurement);
+            row.how = tooltexts::comesTo(item.measurement);
         }
         if (m_desk->desk().draft(item.id, kindOf(item.measurement)))
             row.how = tr("%1 · changes not kept").arg(row.how);
@@ -78,9 +88,10 @@ void KitView::refresh()
         row.free = freeText(item, row.usable);
         if (const QString where = m_book ? whereFrom(item, due) : QString(); !where.isEmpty())
             row.how = tr("%1 · %2").arg(row.how, where);
-        ranked[row.outOfUse || item.lent ? 2 : due ? 0 : 1].push_back(row);
+        const bool hangs = firstPlacing(kindOf(item.measurement)).has_value();
+        ranked[row.outOfUse || item.lent ? 3 : due ? 0 : hangs ? 1 : 2].push_back(row);
     }
-    addAway(ranked[2]);
+    addAway(ranked[3]);
     std::vector<KitRow> rows;
     for (const auto& part : ranked)
         rows.insert(rows.end(), part.begin(), part.end());
@@ -95,6 +106,9 @@ std::chrono::sys_days KitView::today() const
 
 QString KitView::freeText(const KitItem& item, bool usable) const
 {
+    const ItemKind kind = kindOf(item.measurement);
+    if (kind == ItemKind::Scale || kind == ItemKind::Iron || kind == ItemKind::Rack)
+        return {};
     Pieces pieces = piecesOf(item, m_desk->desk().setup());
     if (!firstPlacing(kindOf(item.measurement)) || (!usable && pieces.hangingCount == 0))
         return item.pair ? tr("a pair") : tr("one");

@@ -17,6 +17,7 @@ struct SetupAnswer {
     Q_PROPERTY(QString state MEMBER state)
     Q_PROPERTY(QString reason MEMBER reason)
     Q_PROPERTY(QString unit MEMBER unit)
+    Q_PROPERTY(QString bandName MEMBER bandName)
     Q_PROPERTY(bool known MEMBER known)
     Q_PROPERTY(bool ready MEMBER ready)
     Q_PROPERTY(bool stop MEMBER stop)
@@ -30,6 +31,7 @@ public:
     QString state;   ///< READY, NOT READY, DO NOT LIFT
     QString reason;  ///< what settles it
     QString unit;    ///< of every pull
+    QString bandName; ///< of what stands between the chains and the total in the picture
     bool known = false, ready = false, stop = false;
 };
 

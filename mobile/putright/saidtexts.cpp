@@ -2,10 +2,13 @@
 #include "mobile/putright/saidtexts.h"
 
 #include "core/work/measuredkit.h"
+#include "core/work/measuring/aidkit.h"
+#include "core/work/measuring/machinekit.h"
 #include "core/work/records/codec.h"
 #include "mobile/days.h"
 #include "mobile/text/keepingtexts.h"
 #include "mobile/text/say.h"
+#include "mobile/text/tooltexts.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -45,6 +48,8 @@ QString chainText(const ChainMeasurement& chain)
     return chain.mass ? tr("%1 and %2, weighed").arg(say::inMassUnit(say::entered(*chain.mass)), length) : length;
 }
 
+QString counted(std::size_t count, const QString& one, const QString& many) { return count == 1 ? one : many.arg(count); }
+
 QString bandText(const BandMeasurement& band)
 {
     std::optional<Entered<Length>> longest = band.rest;
@@ -76,7 +81,14 @@ QString measured(const Measured& measured)
         return chainText(*chain);
     if (const auto* band = std::get_if<BandMeasurement>(&measured))
         return bandText(*band);
-    return {};
+    if (const auto* aid = std::get_if<AidMeasurement>(&measured))
+        return counted(aidReadingsThatCount(*aid).size(), tr("1 height"), tr("%1 heights"));
+    if (const auto* machine = std::get_if<MachineMeasurement>(&measured)) {
+        const std::size_t count = machineReadingsThatCount(*machine).size();
+        return machine->by == MachineMeasuring::Pull ? counted(count, tr("1 place, by its pull"), tr("%1 places, by its pull"))
+                                                     : counted(count, tr("1 angle, by its radius"), tr("%1 angles, by its radius"));
+    }
+    return tooltexts::said(measured);
 }
 
 QString age(std::chrono::sys_days day, std::chrono::sys_days today)

@@ -27,6 +27,7 @@ QString formula(KnownBy by)
     case KnownBy::Gauged: return tr("what a metre weighs, times the metres that are off the floor; by wire, pitch and inner width, 3 % (chain tables differ by as much)");
     case KnownBy::Hung: return tr("what it pulls at the length it has there, upright; read with known plates on it");
     case KnownBy::HungTwin: return tr("what it pulls at the length it has there, upright; read with known plates on one of the pair, the other taken for its twin: 3 % more on the length at rest");
+    case KnownBy::Rested: return tr("what it carries at that height over the chest; read with known plates resting on it, 2 % either way for them and a centimetre for the height (our choices)");
     case KnownBy::Taped: break;
     }
     return tr("read to a centimetre (our choice), times how steeply the pull rises there");
@@ -104,6 +105,7 @@ QString advice(const Origin& origin, const Desk& desk)
     case KnownBy::Gauged: return tr("%1 makes most of the give-or-take. Put it on a scale.").arg(name);
     case KnownBy::Hung: return tr("%1 makes most of the give-or-take. Hang more plates on it, at more lengths.").arg(name);
     case KnownBy::HungTwin: return tr("%1 makes most of the give-or-take. Measure the other of the pair by itself.").arg(name);
+    case KnownBy::Rested: return tr("%1 makes most of the give-or-take: it is steep there, and every height counts to a centimetre.").arg(name);
     case KnownBy::Taped: return tr("The bar marks make most of the give-or-take. Read them twice, and where she really stops.");
     }
     return {};

@@ -2,6 +2,7 @@
 #include "mobile/text/say.h"
 
 #include "core/measure/rounding.h"
+#include "core/work/barchanges.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -241,7 +242,11 @@ QString markOf(const PlatesHere& plates, bool always)
 QString plateMark(const BarRecord& bar, const PlateType& plate)
 {
     const auto at = std::find_if(bar.stock.begin(), bar.stock.end(), [&](const PlatesHere& p) { return p.type == plate; });
-    return at == bar.stock.end() ? mass(plate.mass) : markOf(*at, false);
+    if (at == bar.stock.end())
+        return mass(plate.mass);
+    // of plates with one mark, the weighed ones are found by what they weigh
+    const bool twoKinds = at->weighed && std::any_of(bar.stock.begin(), bar.stock.end(), [&](const PlatesHere& p) { return &p != &*at && markedMass(p) == markedMass(*at); });
+    return twoKinds ? mass(plate.mass) : markOf(*at, false);
 }
 
 QString plateMarkWithUnit(const PlatesHere& plates)

@@ -65,6 +65,7 @@ void setUnits(const steelyard::VaultSettings& units);
 /// "entered as 225 lb", where it was typed in another unit than this one; else nothing.
 [[nodiscard]] QString enteredAs(const std::optional<steelyard::AsTyped>& typed, steelyard::Unit shownIn);
 /// What a plate carries: "20" where that is the shown unit, else "45 lb", as nobody finds a plate by another figure than its mark.
+/// Where only some plates of a mark were weighed, those go by what they weigh.
 [[nodiscard]] QString plateMark(const steelyard::BarRecord& bar, const steelyard::PlateType& plate);
 /// The same, always with its unit.
 [[nodiscard]] QString plateMarkWithUnit(const steelyard::PlatesHere& plates);

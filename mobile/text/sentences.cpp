@@ -43,6 +43,15 @@ bool slackAbove(const SetupWarning& w, const Setup& setup)
     return false;
 }
 
+/// Whether it is an aid whose readings end there.
+bool endsAid(const SetupWarning& w, const Setup& setup)
+{
+    return std::any_of(setup.left.begin(), setup.left.end(), [&w](const HungItem& item) {
+        const auto* help = std::get_if<HungHelp>(&item);
+        return help && w.height && (*w.height == help->origin + help->pull.first() || *w.height == help->origin + help->pull.last());
+    });
+}
+
 Said slack(const SetupWarning& w, const Setup& setup)
 {
     const QString at = say::lengthWithUnit(w.height.value_or(Height{}));
@@ -68,6 +77,9 @@ Said warning(const SetupWarning& w, const Setup& setup)
     case Code::BandSlack:
         return slack(w, setup);
     case Code::BeyondMeasured:
+        if (endsAid(w, setup))
+            return {tr(QT_TRANSLATE_NOOP("sentences", "Bench aid not measured past %1")).arg(at),
+                    tr(QT_TRANSLATE_NOOP("sentences", "Its help beyond is unknown. Read it there too, or say where the chest is."))};
         return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left side: not measured past %1"), QT_TRANSLATE_NOOP("sentences", "Right side: not measured past %1"), QT_TRANSLATE_NOOP("sentences", "Not measured past %1")).arg(at),
                 tr(QT_TRANSLATE_NOOP("sentences", "The pull beyond is unknown. Hang more on the band and read its length, or hang it slacker."))};
     case Code::SidesUneven:
@@ -137,7 +149,16 @@ QString entryName(const std::string& name)
         {QStringLiteral("lead mass"), QT_TRANSLATE_NOOP("sentences", "mass of the lead")},
         {QStringLiteral("bunch"), QT_TRANSLATE_NOOP("sentences", "height of the bunch")},
         {QStringLiteral("mass per metre"), QT_TRANSLATE_NOOP("sentences", "mass per metre")},
+        {QStringLiteral("empty"), QT_TRANSLATE_NOOP("sentences", "what it shows empty")},
+        {QStringLiteral("mark"), QT_TRANSLATE_NOOP("sentences", "what is marked on it")},
+        {QStringLiteral("count"), QT_TRANSLATE_NOOP("sentences", "how many at once")},
+        {QStringLiteral("scale accuracy"), QT_TRANSLATE_NOOP("sentences", "accuracy of the scale")},
+        {QStringLiteral("accuracy"), QT_TRANSLATE_NOOP("sentences", "accuracy of the scale")},
+        {QStringLiteral("lowest hole"), QT_TRANSLATE_NOOP("sentences", "height of the lowest hole")},
+        {QStringLiteral("hole to hole"), QT_TRANSLATE_NOOP("sentences", "from hole to hole")},
+        {QStringLiteral("count of holes"), QT_TRANSLATE_NOOP("sentences", "number of holes")},
         {QStringLiteral("offset"), QT_TRANSLATE_NOOP("sentences", "distance of the anchor")},
+        {QStringLiteral("stack"), QT_TRANSLATE_NOOP("sentences", "what is pinned on the stack")},
         {QStringLiteral("wrap"), QT_TRANSLATE_NOOP("sentences", "thickness of the handle")},
     };
     const QString key = QString::fromStdString(name);
@@ -146,6 +167,8 @@ QString entryName(const std::string& name)
     QString said = names.contains(last) ? tr(names.value(last)) : last;
     if (last.startsWith(QStringLiteral("point ")))
         said = tr(QT_TRANSLATE_NOOP("sentences", "hanging %1")).arg(say::fixed(last.mid(6).toInt(), 0));
+    if (last.startsWith(QStringLiteral("reading ")))
+        said = tr(QT_TRANSLATE_NOOP("sentences", "reading %1")).arg(say::fixed(last.mid(8).toInt(), 0));
     if (last == QLatin1String("item"))
         said = tr(QT_TRANSLATE_NOOP("sentences", "something that is not in the kit"));
     return owner.isEmpty() ? said : tr(QT_TRANSLATE_NOOP("sentences", "%1, %2")).arg(owner, said);
@@ -156,13 +179,22 @@ QString refusal(const Error& error)
     const QString what = entryName(error.what);
     switch (error.code) {
     case Refusal::NotThere: return tr(QT_TRANSLATE_NOOP("sentences", "Still to enter: %1.")).arg(what);
-    case Refusal::TooFewPoints: return tr(QT_TRANSLATE_NOOP("sentences", "Hang at least two different masses and read the length of each."));
-    case Refusal::PointsNotApart: return tr(QT_TRANSLATE_NOOP("sentences", "The readings are too alike. Hang a different mass."));
+    case Refusal::TooFewPoints:
+        if (error.what.ends_with("heights"))
+            return tr(QT_TRANSLATE_NOOP("sentences", "Read it at least at two heights, with another mass on it each time."));
+        if (error.what.ends_with("angles") || error.what.ends_with("travels"))
+            return tr(QT_TRANSLATE_NOOP("sentences", "Read it at least at two places along its way."));
+        return tr(QT_TRANSLATE_NOOP("sentences", "Hang at least two different masses and read the length of each."));
+    case Refusal::PointsNotApart:
+        if (error.what.find("reading ") != std::string::npos)
+            return tr(QT_TRANSLATE_NOOP("sentences", "Read at the same place as another: %1. Read one of them again.")).arg(what);
+        return tr(QT_TRANSLATE_NOOP("sentences", "The readings are too alike. Hang a different mass."));
     case Refusal::BelowRest: return tr(QT_TRANSLATE_NOOP("sentences", "Not longer than at rest: %1. Read it again, or the length at rest.")).arg(what);
     case Refusal::NoRisingFit: return tr(QT_TRANSLATE_NOOP("sentences", "More mass, yet no longer: read the lengths again."));
     case Refusal::HeightsOutOfOrder: return tr(QT_TRANSLATE_NOOP("sentences", "Out of order: %1. Bottom, sticking zone and top go up.")).arg(what);
     case Refusal::AnchorOnWrongSide: return tr(QT_TRANSLATE_NOOP("sentences", "Anchored above means over her top mark, below means under her bottom mark: %1. Enter it again, or turn it round.")).arg(what);
     case Refusal::TooMany: return tr(QT_TRANSLATE_NOOP("sentences", "More hangs than is here: %1. Measure another, or hang it on one side.")).arg(what);
+    case Refusal::NotFalling: return tr(QT_TRANSLATE_NOOP("sentences", "Higher up an aid helps less, and here it would help more: %1. Read it again, or leave it out.")).arg(what);
     case Refusal::NotFinite: return tr(QT_TRANSLATE_NOOP("sentences", "Not a number: %1. Enter it again.")).arg(what);
     case Refusal::OutOfRange: break;
     }
@@ -202,6 +234,14 @@ CautionText caution(const Caution& c)
                 {anchor,
                  tr(QT_TRANSLATE_NOOP("sentences", "No cuts or thin places. Faces out of the band's line.")),
                  tr(QT_TRANSLATE_NOOP("sentences", "Release the bands before changing plates."))}};
+    }
+    case CautionCode::BenchAid: {
+        const QString full = c.mass ? tr(QT_TRANSLATE_NOOP("sentences", "If it slips or tears she holds %1 at the bottom: safeties in, spotters ready for all of it.")).arg(atMost(*c.mass))
+                                    : tr(QT_TRANSLATE_NOOP("sentences", "What she holds at the bottom if it slips or tears is not known: safeties in, spotters ready for all of it."));
+        return {tr(QT_TRANSLATE_NOOP("sentences", "Bench aid: before it is ready")),
+                {full,
+                 tr(QT_TRANSLATE_NOOP("sentences", "No cuts, thin places or loose seams; it sits even on both arms.")),
+                 tr(QT_TRANSLATE_NOOP("sentences", "Measured as she wears it: on another body it helps otherwise."))}};
     }
     case CautionCode::BandsAbove:
         break;

@@ -12,7 +12,7 @@ using namespace steelyard;
 Setup fullSetup()
 {
     Setup setup = tests::onBothEnds({tests::hungChain(ChainHanging::Doubled, 1.5, 0.8, 5.7, 0.02, 1, 0.4), tests::hungBelow(tests::rubberBand(2, false), 0.05, 0.2)});
-    setup.left.push_back(tests::benchAid(0.77, 3, 5));
+    setup.left.push_back(tests::benchAid(0.77, {newtons(3)}, 5));
     setup.uIron = kilograms(0.3);
     setup.path.uMark = metres(0.01);
     setup.path.zoneFrom = metres(0.88);

@@ -20,6 +20,7 @@ const char* sentence(Refusal code)
     case Refusal::AnchorOnWrongSide: return "out of range: the anchor stands on the other side";
     case Refusal::NotThere: return "not there";
     case Refusal::TooMany: return "out of range: too many";
+    case Refusal::NotFalling: return "helps more the less it is stretched";
     }
     return "refused";
 }

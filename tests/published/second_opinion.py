@@ -123,6 +123,34 @@ class Errors:
 
     def __init__(self):
         self.chain, self.fit, self.rest, self.iron = {}, {}, {}, 0.0
+        # of bench aids: the plates on them as a share, the tape beside them in metres
+        self.plates, self.tape = {}, {}
+
+
+class Aid:
+    """Help by height over the chest: a monotone cubic through what rested on it; slack, and known, above a reading with nothing on it."""
+    U_PLATES, U_TAPE = 0.02 / np.sqrt(3), 0.01
+
+    def __init__(self, given):
+        heights, masses = np.array(sorted(given["readings"])).T
+        self.chest, self.source = given["chest_m"], given["measurement"]
+        self.first, self.slack = heights[0], masses[-1] == 0
+        self.last = heights[-1] + (2.0 if self.slack else 0.0)
+        self.heights, self.curve = heights, interpolate.PchipInterpolator(heights, G * masses)
+
+    def help(self, h, e=None):
+        at = np.asarray(h) - self.chest
+        tape = e.tape.get(self.source, 0.0) if e else 0.0
+        share = e.plates.get(self.source, 0.0) if e else 0.0
+        # moved by the tape, the curve goes on past its first point as it came
+        inside = (1 + share) * self.curve(np.clip(at, self.first, self.heights[-1]) + tape)
+        return np.where(at + tape > self.heights[-1], 0.0, inside) if self.slack else inside
+
+    def kinks(self):
+        return [*(self.chest + self.heights), self.chest + self.last]
+
+    def knows(self, low, high):
+        return low - self.chest >= self.first - 1e-12 and high - self.chest <= self.last + 1e-12
 
 
 class SetUp:
@@ -137,6 +165,7 @@ class SetUp:
                 else:
                     b = item["band"]
                     self.bands.append(dict(b, source=b.get("measurement", f"{side}{i}"), name=f"{side}{i}", fit=Fit(b["rest_m"], b["points"], b["model"])))
+        self.aids = [Aid(worn) for worn in given.get("worn", [])]
 
     def pull(self, h, e=None):
         """Total in newtons at heights h, with every source of error moved by e."""
@@ -148,10 +177,12 @@ class SetUp:
         for b in self.bands:
             coefficients = b["fit"].c + e.fit.get(b["source"], 0.0)
             total += band_pull(b, h, coefficients, b["fit"].rest * (1 + e.rest.get(b["name"], 0.0)))
+        for aid in self.aids:
+            total -= aid.help(h, e)
         return total
 
     def kinks(self, low, high):
-        every = [k for c in self.chains for k in chain_kinks(c)] + [k for b in self.bands for k in band_kinks(b)]
+        every = [k for c in self.chains for k in chain_kinks(c)] + [k for b in self.bands for k in band_kinks(b)] + [k for a in self.aids for k in a.kinks()]
         return sorted({k for k in every if low + 1e-12 < k < high - 1e-12})
 
     def mean(self, low, high, e=None):
@@ -160,7 +191,8 @@ class SetUp:
         return area / (high - low)
 
     def known(self, low, high):
-        return all(np.all(whole(b, np.linspace(low, high, 2001)) <= b["fit"].known * (1 + 1e-12)) for b in self.bands)
+        reached = all(np.all(whole(b, np.linspace(low, high, 2001)) <= b["fit"].known * (1 + 1e-12)) for b in self.bands)
+        return reached and all(aid.knows(low, high) for aid in self.aids)
 
     def extremes(self, low, high):
         stops = [low, *self.kinks(low, high), high]
@@ -210,6 +242,15 @@ class SetUp:
                 up, down = Errors(), Errors()
                 up.rest[b["name"]], down.rest[b["name"]] = step, -step
                 effects.append(0.03 * (quantity(self, up) - quantity(self, down)) / (2 * step))
+        for aid in self.aids:
+            plates = Errors()
+            plates.plates[aid.source] = Aid.U_PLATES
+            effects.append(quantity(self, plates) - value)
+            # the curve changes its bend at every reading, so the step is small
+            step = 1e-7
+            up, down = Errors(), Errors()
+            up.tape[aid.source], down.tape[aid.source] = step, -step
+            effects.append(Aid.U_TAPE * (quantity(self, up) - quantity(self, down)) / (2 * step))
         effects.append(G * self.given.get("u_plates_kg", 0.0))
         return effects + self.floors(quantity)
 
@@ -305,6 +346,39 @@ def monotone_curves():
     write("monotone_curves.csv", ["curve", "x", "y", "quantity", "from", "to", "value"], rows)
 
 
+def measured_things():
+    """A bench aid and two ways to read a cam machine, with what each comes to and its standard uncertainty."""
+    aid = Aid({"chest_m": 0.0, "measurement": "aid", "readings": [[0.0, 62.5], [0.05, 41.0], [0.11, 22.5], [0.19, 8.5], [0.31, 0.0]]})
+    rows = []
+    for at in (0.0, 0.02, 0.05, 0.083, 0.15, 0.25, 0.31, 0.5, 2.3):
+        help_n, slope = float(aid.help(at)), float(aid.curve.derivative()(at)) if at <= 0.31 else 0.0
+        rows += [["aid", f"help {at}", help_n], ["aid", f"u help {at}", float(np.hypot(Aid.U_PLATES * help_n, Aid.U_TAPE * slope))]]
+    u_radius, u_angle, u_stack, u_travel, stack = 0.002, np.pi / 180, 0.02 / np.sqrt(3), 0.01, 40.0
+    angles, radii = np.radians([0.0, 20.0, 45.0, 70.0, 100.0, 120.0]), np.array([0.081, 0.096, 0.118, 0.121, 0.104, 0.088])
+    cam = interpolate.PchipInterpolator(angles, radii)
+    weight = stack * G
+    for degrees in (0.0, 10.0, 45.0, 63.5, 119.0):
+        at = np.radians(degrees)
+        torque = weight * float(cam(at))
+        rows += [["cam", f"torque {degrees}", torque],
+                 ["cam", f"u torque {degrees}", float(np.hypot(u_stack * torque, weight * np.hypot(u_radius, u_angle * float(cam.derivative()(at)))))]]
+    way = angles[-1] - angles[0]
+    rise = integrate.quad(lambda a: float(cam(a)), angles[0], angles[-1], points=list(angles[1:-1]), epsabs=1e-14, limit=200)[0]
+    mean, ends = weight * rise / way, weight * radii[[0, -1]]
+    shared = np.hypot(u_stack * mean, weight * u_radius)
+    rows += [["cam", "rise", rise], ["cam", "mean", mean], ["cam", "work", weight * rise],
+             ["cam", "u mean", float(np.hypot(shared, np.hypot(mean - ends[0], ends[1] - mean) / way * u_angle))],
+             ["cam", "u work", float(np.hypot(shared * way, np.hypot(*ends) * u_angle))]]
+    travels, kilograms = np.array([0.0, 0.1, 0.2, 0.35, 0.5]), np.array([31.5, 36.0, 38.5, 37.0, 30.5])
+    pull = interpolate.PchipInterpolator(travels, G * kilograms)
+    u_scale = 0.5 / np.sqrt(12) * G
+    mean, ends, way = float(pull.integrate(0.0, 0.5)) / 0.5, G * kilograms[[0, -1]], 0.5
+    rows += [["pull", "mean", mean], ["pull", "work", mean * way],
+             ["pull", "u mean", float(np.hypot(u_scale, np.hypot(mean - ends[0], ends[1] - mean) / way * u_travel))],
+             ["pull", "u work", float(np.hypot(u_scale * way, np.hypot(*ends) * u_travel))]]
+    write("measured_things.csv", ["thing", "quantity", "value"], rows)
+
+
 def student():
     freedoms = [0.3, 0.5, 1, 1.3, 2, 2.78, 3, 4, 5, 6.5, 8, 10, 13.7, 20, 30, 60.2, 120, 1000, 1e6, 1e12]
     # ppf itself is good to a relative 1e-9 only, the distribution it turns round to the last digits
@@ -326,5 +400,6 @@ def setups():
 if __name__ == "__main__":
     band_fits()
     monotone_curves()
+    measured_things()
     student()
     setups()

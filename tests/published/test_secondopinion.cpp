@@ -5,11 +5,14 @@
 #include "core/measure/monotonecurve.h"
 #include "core/measure/uncertainty.h"
 #include "core/resistance/bandfit.h"
+#include "core/work/measuring/aidkit.h"
+#include "core/work/measuring/machinekit.h"
 #include "tests/probe/line.h"
 #include "tests/published/rows.h"
 
 #include <QFile>
 #include <cmath>
+#include <numbers>
 
 using namespace steelyard;
 using namespace steelyard::published;
@@ -123,6 +126,45 @@ private Q_SLOTS:
             const double from = row["from"].toDouble(), to = row["to"].toDouble();
             const Values values{{"value", *curve.at(from)}, {"slope", *curve.slopeAt(from)}, {"integral", *curve.integral(from, to)}};
             compare(values, row, "monotone curves, SciPy", 1e-12, 1e-12);
+        }
+    }
+
+    /// A bench aid and a cam machine from their readings to what the pages say, u among it.
+    void measuredThings()
+    {
+        AidMeasurement aid;
+        for (const auto& [m, kg] : {std::pair{0.0, 62.5}, {0.05, 41.0}, {0.11, 22.5}, {0.19, 8.5}, {0.31, 0.0}})
+            aid.readings.push_back({kilograms(kg), metres(m), false});
+        MachineMeasurement cam, pull;
+        constexpr double degree = std::numbers::pi / 180;
+        cam.stack = kilograms(40);
+        for (const auto& [degrees, m] : {std::pair{0.0, 0.081}, {20.0, 0.096}, {45.0, 0.118}, {70.0, 0.121}, {100.0, 0.104}, {120.0, 0.088}}) {
+            MachineReading& r = cam.readings.emplace_back();
+            r.angle = Angle{degrees * degree};
+            r.radius = metres(m);
+        }
+        pull.by = MachineMeasuring::Pull;
+        pull.stack = kilograms(40);
+        pull.scaleStep = kilograms(0.5);
+        for (const auto& [m, kg] : {std::pair{0.0, 31.5}, {0.1, 36.0}, {0.2, 38.5}, {0.35, 37.0}, {0.5, 30.5}}) {
+            MachineReading& r = pull.readings.emplace_back();
+            r.travel = metres(m);
+            r.pull = kilograms(kg);
+        }
+        const auto help = *aidFrom(aid);
+        const auto profile = *camFrom(cam);
+        const auto turned = *answerOf(cam), pulled = *answerOf(pull);
+        QMap<QString, Values> said;
+        said["cam"] = {{"rise", turned.rise.si()}, {"mean", turned.meanTorque->value.newtonMetres}, {"u mean", turned.meanTorque->u.newtonMetres}, {"work", turned.work.si()}, {"u work", turned.uWork.si()}};
+        said["pull"] = {{"mean", pulled.meanPull->si()}, {"u mean", pulled.uMeanPull->si()}, {"work", pulled.work.si()}, {"u work", pulled.uWork.si()}};
+        for (const auto& row : recorded("measured_things.csv")) {
+            const QString quantity = row["quantity"];
+            const double at = quantity.section(' ', -1).toDouble();
+            if (row["thing"] == "aid")
+                said["aid"][quantity] = (quantity.startsWith("u ") ? help.uncertaintyAt(metres(at)) : help.at(metres(at)))->si();
+            else if (quantity.contains("torque"))
+                said["cam"][quantity] = quantity.startsWith("u ") ? torqueAt(profile, kilograms(40), Angle{at * degree})->u.newtonMetres : torqueAt(profile, kilograms(40), Angle{at * degree})->value.newtonMetres;
+            compare(said[row["thing"]], row, "bench aid and machine, SciPy", 1e-11, 1e-9);
         }
     }
 

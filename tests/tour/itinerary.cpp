@@ -59,7 +59,12 @@ std::vector<Stop> itinerary()
     example("example-athlete-long-name", "AthletePage", deeds("place 0, row 11"));
     example("example-set-ups", "SetupsPage", deeds("place 0, row 0, press setups"));
     example("example-set-up", "SetupPage", deeds("place 0, row 3, press setups, press setup:*"));
+    example("example-set-up-bench-aid", "SetupPage", deeds("place 0, row 4, press setups, press setup:*"));
     example("example-kit", "ThingsPage", deeds("press hangMore")).everywhere = false;
+    example("example-chain-on-a-scale", "ChainStepsPage", deeds("press hangMore, press newChain, press byWeight, key 180, press mainAction, key 10.3, press mainAction, choose scales 2"));
+    example("example-bar-weighed", "BarPage", deeds("press barHere, choose weighedBars 1, press weighedPlates:0"));
+    example("example-marks-by-hole", "MarksPage", deeds("place 0, row 16, press lifts, press lift:1, choose readBy 1"));
+    example("example-hangs-by-a-strap", "HangPage", deeds("press hangMore, press item:1/thing")).everywhere = false;
     example("example-preferences", "PreferencesPage", deeds("place 0, press preferences")).everywhere = false;
     example("example-remove", "RemoveSamplePage", deeds("place 0, press preferences, press removeSample"));
 
@@ -173,6 +178,50 @@ std::vector<Stop> itinerary()
     stop("band-step-where-next", tall, "BandStepsPage", deeds(qPrintable(three))).everywhere = true;
     stop("band-step-result", tall, "BandStepsPage", deeds(qPrintable(three + QStringLiteral(", press enough")))).everywhere = true;
     stop("band-step-way-back", tall, "BandStepsPage", deeds(qPrintable(three + QStringLiteral(", press enough, press comeOff"))));
+
+    stop("measure-something-else", tall, "MeasureWhatPage", deeds("press hangMore, press newOther")).everywhere = true;
+    const auto aided = [&](const char* name, const char* then) -> Stop& {
+        return stop(name, tall, "AidStepsPage", deeds(qPrintable(QStringLiteral("press hangMore, press newOther, press kind:aid") + QLatin1String(then))));
+    };
+    const QString ends = QStringLiteral(", press caution/accept, key 0, press mainAction, key 31, press mainAction, key 62.5, press mainAction, key 0, press mainAction"),
+                  two = ends + QStringLiteral(", key 22.5, press mainAction, key 11, press mainAction, key 41, press mainAction, key 5, press mainAction");
+    aided("aid-step-caution", "").everywhere = true;
+    aided("aid-step-slack", ", press caution/accept, key 0").everywhere = true;
+    aided("aid-step-height", ", press caution/accept, key 0, press mainAction, key 31");
+    aided("aid-step-where-next", qPrintable(ends)).everywhere = true;
+    aided("aid-step-odd", qPrintable(ends + QStringLiteral(", key 12, press mainAction, key 20, press mainAction, key 4, press mainAction, key 10, press mainAction")));
+    aided("aid-step-result", qPrintable(two + QStringLiteral(", press enough"))).everywhere = true;
+    stop("aid-on-one-page", tall, "AidPage", deeds(qPrintable(QStringLiteral("press hangMore, press newOther, press kind:aid") + two + QStringLiteral(", press enough, press form"))));
+    const auto machine = [&](const char* name, const char* then, const char* page = "MachineStepsPage") -> Stop& {
+        return stop(name, tall, page, deeds(qPrintable(QStringLiteral("press hangMore, press newOther, press kind:machine") + QLatin1String(then))));
+    };
+    const QString cam = QStringLiteral(", press byRadius, key 40, press mainAction, key 0, press mainAction, key 8.1, press mainAction, key 120, press mainAction, key 8.8, press mainAction"),
+                  five = cam + QStringLiteral(", key 60, press mainAction, key 12.3, press mainAction, key 30, press mainAction, key 10.6, press mainAction, key 90, press mainAction, key 11.2, press mainAction");
+    machine("machine-step-how", "").everywhere = true;
+    machine("machine-step-stack", ", press byRadius, key 40");
+    machine("machine-step-angle", qPrintable(cam)).everywhere = true;
+    machine("machine-step-radius", qPrintable(cam + QStringLiteral(", key 60, press mainAction, key 12.3")));
+    machine("machine-step-result", qPrintable(five)).everywhere = true;
+    machine("machine-step-pull", ", press byPull, key 40, press mainAction, key 0.5, press mainAction, key 0, press mainAction, key 31.5");
+    machine("machine-on-one-page", qPrintable(five + QStringLiteral(", press form")), "MachinePage");
+
+    const QString scale = QStringLiteral("press hangMore, press newOther, press kind:scale"), scaleNumbers = scale + QStringLiteral(", press begin, key 0.1, press mainAction, key 0.1, press mainAction, key 20");
+    stop("scale-step-how", tall, "ToolStepsPage", deeds(qPrintable(scale))).everywhere = true;
+    stop("scale-step-empty", tall, "ToolStepsPage", deeds(qPrintable(scale + QStringLiteral(", press begin, key 0.1"))));
+    stop("scale-step-known-mass", tall, "ToolStepsPage", deeds(qPrintable(scaleNumbers))).everywhere = true;
+    stop("scale-step-good", tall, "ToolStepsPage", deeds(qPrintable(scaleNumbers + QStringLiteral(", press mainAction, key 20.2, press mainAction")))).everywhere = true;
+    stop("scale-step-not-good", tall, "ToolStepsPage", deeds(qPrintable(scaleNumbers + QStringLiteral(", press mainAction, key 19.2, press mainAction"))));
+    stop("scale-all-numbers", tall, "ToolPage", deeds(qPrintable(scaleNumbers + QStringLiteral(", press mainAction, key 20.2, press mainAction, press form")))).everywhere = true;
+    const QString ironHow = QStringLiteral("press hangMore, press newOther, press kind:iron"), plates = ironHow + QStringLiteral(", press choose:1, key 20, press mainAction, key 2, press mainAction, key 40.6");
+    stop("iron-step-how", tall, "ToolStepsPage", deeds(qPrintable(ironHow)));
+    stop("iron-step-plates", tall, "ToolStepsPage", deeds(qPrintable(plates)));
+    stop("iron-step-result", tall, "ToolStepsPage", deeds(qPrintable(plates + QStringLiteral(", press mainAction, key 0.1, press mainAction")))).everywhere = true;
+    const QString lead = QStringLiteral("press hangMore, press newOther, press kind:lead, press begin, key 62");
+    stop("lead-step-length", tall, "ToolStepsPage", deeds(qPrintable(lead)));
+    stop("lead-step-result", tall, "ToolStepsPage", deeds(qPrintable(lead + QStringLiteral(", press mainAction, key 0.35, press mainAction"))));
+    const QString rack = QStringLiteral("press hangMore, press newOther, press kind:rack, press choose:0, key 41.5, press mainAction, key 5");
+    stop("rack-step-hole-to-hole", tall, "ToolStepsPage", deeds(qPrintable(rack))).everywhere = true;
+    stop("rack-step-result", tall, "ToolStepsPage", deeds(qPrintable(rack + QStringLiteral(", press mainAction, key 28, press mainAction")))).everywhere = true;
 
     stop("hangs-chain", tall, "HangPage", deeds("press hung:0")).everywhere = true;
     stop("hangs-chain-bunched", tall, "HangPage", deeds("press hung:0, choose way 2"));

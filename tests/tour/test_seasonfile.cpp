@@ -133,8 +133,8 @@ void SeasonFileTest::faultsNameFileAndKey_data()
     row("hung as something else", "\"item\": \"Band\"", "\"item\": \"Chain\"", "test: hung[0].item: hangs as what it is not");
     row("twice in the kit", "\"name\": \"Band\"", "\"name\": \"Chain\"", "test: kit[1].name: stands in the kit twice");
     row("half a plate", "\"count\": 2", "\"count\": 2.5", "test: bar.stock[0].count: is not a whole number");
-    row("chain and band", "\"pair\": true, ", "\"pair\": true, \"band\": {}, ", "test: kit[0].chain: either a chain or a band is wanted");
-    row("neither chain nor band", "\"on\": \"right\", \"band\"", "\"on\": \"right\", \"rope\"", "test: hung[0].chain: either a chain or a band is wanted");
+    row("chain and band", "\"pair\": true, ", "\"pair\": true, \"band\": {}, ", "test: kit[0].chain: one thing of the kit is wanted, and no more");
+    row("neither chain nor band", "\"on\": \"right\", \"band\"", "\"on\": \"right\", \"rope\"", "test: hung[0].chain: one thing of the kit is wanted, and no more");
 }
 
 void SeasonFileTest::faultsNameFileAndKey()

@@ -8,6 +8,19 @@
 
 namespace steelyard {
 
+namespace {
+
+/// What a thing that hangs so calls for.
+CautionCode cautionOf(const Placing& placing)
+{
+    if (std::holds_alternative<AidPlacing>(placing))
+        return CautionCode::BenchAid;
+    const auto* band = std::get_if<BandPlacing>(&placing);
+    return !band ? CautionCode::Chains : band->above ? CautionCode::BandsAbove : CautionCode::BandsBelow;
+}
+
+}
+
 void acknowledge(SeasonKeeping& keeping, const RecordId& setup, CautionCode caution, const WhenTold& told)
 {
     const SavedSetup* known = keeping.book().setup(setup);
@@ -34,10 +47,8 @@ void acknowledge(SeasonKeeping& keeping, const RecordId& setup, CautionCode caut
 std::optional<std::chrono::sys_days> lastLookedOver(const SeasonBook& book, const SavedSetup& setup)
 {
     std::map<CautionCode, std::optional<std::chrono::sys_days>> days;
-    for (const HungRecord& hung : setup.setup.hung) {
-        const auto* band = std::get_if<BandPlacing>(&hung.placing);
-        days[!band ? CautionCode::Chains : band->above ? CautionCode::BandsAbove : CautionCode::BandsBelow];
-    }
+    for (const HungRecord& hung : setup.setup.hung)
+        days[cautionOf(hung.placing)];
     const RecordId mark = hungMark(setup.setup);
     // the last of each caution is behind the earlier ones
     for (const Acknowledgement* looked : book.acknowledgementsOf(setup.id))

@@ -2,6 +2,7 @@
 #include "core/work/measuring/comparing.h"
 
 #include "core/work/measuredkit.h"
+#include "core/work/measuring/aidkit.h"
 
 #include <algorithm>
 #include <cmath>
@@ -38,6 +39,19 @@ std::optional<Compared> compared(const ChainMeasurement& first, const ChainMeasu
     return Compared{metre, a, b, b - a, newtons(coverageFactor95(knownExactly) * u)};
 }
 
+std::optional<Compared> compared(const AidMeasurement& first, const AidMeasurement& second)
+{
+    const auto one = aidFrom(first), other = aidFrom(second);
+    if (!one || !other)
+        return std::nullopt;
+    const Length height = std::max(one->first(), other->first());
+    const auto a = one->at(height), b = other->at(height);
+    if (!a || !b || *a == Force{})
+        return std::nullopt;
+    const double u = std::hypot(one->uncertaintyAt(height)->si(), other->uncertaintyAt(height)->si());
+    return Compared{height, *a, *b, *b - *a, newtons(coverageFactor95(knownExactly) * u)};
+}
+
 std::optional<Compared> compared(const Measured& first, const Measured& second)
 {
     if (const auto* band = std::get_if<BandMeasurement>(&first))
@@ -46,6 +60,9 @@ std::optional<Compared> compared(const Measured& first, const Measured& second)
     if (const auto* chain = std::get_if<ChainMeasurement>(&first))
         if (const auto* other = std::get_if<ChainMeasurement>(&second))
             return compared(*chain, *other);
+    if (const auto* aid = std::get_if<AidMeasurement>(&first))
+        if (const auto* other = std::get_if<AidMeasurement>(&second))
+            return compared(*aid, *other);
     return std::nullopt;
 }
 

@@ -9,7 +9,7 @@ namespace steelyard {
 
 /// Two measurements held against each other. A difference inside its give-or-take is too close to call.
 struct Compared {
-    Length length;     ///< of band where both were read; of chain, a metre
+    Length length;     ///< of band where both were read; of chain, a metre; of a bench aid, the height over the chest
     Force first, second;
     Force difference;  ///< second minus first
     Force giveOrTake;  ///< of the difference
@@ -25,8 +25,15 @@ struct Compared {
 /// then cannot tell them apart: it is counted for both all the same, on the safe side.
 [[nodiscard]] std::optional<Compared> compared(const ChainMeasurement& first, const ChainMeasurement& second);
 
+/// A bench aid against another, or against itself as it was, at the lowest height that both know. Their errors are taken as their own: when
+/// the same plates were on both, that is on the safe side.
+[[nodiscard]] std::optional<Compared> compared(const AidMeasurement& first, const AidMeasurement& second);
+
 /// By what they are; nothing for two of different kinds.
 [[nodiscard]] std::optional<Compared> compared(const Measured& first, const Measured& second);
+
+/// Whether two of a kind can be held against each other.
+[[nodiscard]] inline bool canCompare(ItemKind kind) { return kind == ItemKind::Chain || kind == ItemKind::Band || kind == ItemKind::Aid; }
 
 /// A pair that differs by more than this share on a bar pulls one side down: worth another partner (our choice).
 inline constexpr double unevenPairShare = 0.05;

@@ -7,13 +7,13 @@ namespace steelyard {
 
 namespace {
 
-/// Calls with each thing of a kind that is in use, its measurement and what the check of it gave.
+/// Calls with each thing of a kind that is here and in use, its measurement and what the check of it gave.
 template <typename Measurement, typename Each>
 void eachKept(std::span<const KitItem> kit, const Each& each)
 {
     for (const KitItem& item : kit) {
         const auto* measured = std::get_if<Measurement>(&item.measurement);
-        if (!measured || item.isOutOfUse())
+        if (!measured || item.isOutOfUse() || item.lent)
             continue;
         if (const auto check = checked(*measured))
             each(item, *measured, *check);

@@ -7,7 +7,7 @@
 
 namespace steelyard {
 
-Remeasure remeasureMarks(const SeasonBook& book, const Athlete& athlete, LiftId lift, std::chrono::sys_days day)
+Remeasure remeasureMarks(const SeasonBook& book, const Athlete& athlete, const LiftId& lift, std::chrono::sys_days day)
 {
     const journal::Held* marks = book.said(athletePlace(athlete.id), field::athleteMarksNumber, partOf(lift));
     return marks ? remeasureMarks(athlete, marks->body.localDay, day) : Remeasure::No;

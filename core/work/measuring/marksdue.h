@@ -14,7 +14,7 @@ struct MarksDue {
 };
 
 /// Of one lift; No where it has no marks.
-[[nodiscard]] Remeasure remeasureMarks(const SeasonBook& book, const Athlete& athlete, LiftId lift, std::chrono::sys_days day);
+[[nodiscard]] Remeasure remeasureMarks(const SeasonBook& book, const Athlete& athlete, const LiftId& lift, std::chrono::sys_days day);
 
 /// Of all that she has marks for, in the order of the lifts; those of a height that has changed come first.
 [[nodiscard]] std::vector<MarksDue> marksDue(const SeasonBook& book, const Athlete& athlete, std::chrono::sys_days day);

@@ -20,7 +20,8 @@ constexpr std::int64_t foundFitNumber = 1;
 constexpr Numbered<KitFault, 3> kitFaults{{{{KitFault::WornLink, 2}, {KitFault::Cut, 3}, {KitFault::Other, 4}}}};
 constexpr Numbered<ItemKind, 8> itemKinds{{{{ItemKind::Chain, 2}, {ItemKind::Band, 3}, {ItemKind::Aid, 4}, {ItemKind::Machine, 5},
                                             {ItemKind::Scale, 6}, {ItemKind::Iron, 7}, {ItemKind::Lead, 8}, {ItemKind::Rack, 9}}}};
-constexpr Numbered<CautionCode, 3> cautionCodes{{{{CautionCode::Chains, 1}, {CautionCode::BandsBelow, 2}, {CautionCode::BandsAbove, 3}}}};
+constexpr Numbered<CautionCode, 4> cautionCodes{
+    {{{CautionCode::Chains, 1}, {CautionCode::BandsBelow, 2}, {CautionCode::BandsAbove, 3}, {CautionCode::BenchAid, 4}}}};
 
 std::chrono::sys_days dayOf(std::int64_t dayNumber)
 {

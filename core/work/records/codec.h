@@ -40,7 +40,7 @@ namespace steelyard {
 ///   inspection      1 found (1 fit, 2 worn link, 3 cut, 4 other) · 2 note · 3 day, since 1970
 ///   on loan         1 whose it is, or who has it · 2 day it is to be back, since 1970
 ///   kind of item    the number of its measurement's key
-///   acknowledgement 1 set-up · 2 caution (1 chains, 2 bands below, 3 bands above) · 3 mark of what hung
+///   acknowledgement 1 set-up · 2 caution (1 chains, 2 bands below, 3 bands above, 4 bench aid) · 3 mark of what hung
 /// Nothing where a quantity is not finite or does not fit a whole number of the base unit.
 using Content = std::optional<journal::ByteBuffer>;
 

@@ -5,6 +5,7 @@ import QtQuick.Layouts
 import Steelyard.Controls
 import Steelyard.Keys
 import Steelyard.Model
+import Steelyard.Pages.Tools
 import Steelyard.Theme
 
 /** The bar, its collars and the plates that are here. */
@@ -12,6 +13,7 @@ Sheet {
     id: root
 
     required property BarEditor editor
+    required property WeighedIronView weighed
     signal numberRequested(string key)
 
     heading: qsTr("Bar and plates")
@@ -25,6 +27,10 @@ Sheet {
                 Layout.fillWidth: true
                 fields: root.editor.fields
                 onOpened: key => root.numberRequested(key)
+            },
+            WeighedHere {
+                Layout.fillWidth: true
+                iron: root.weighed
             },
             ChoiceRow {
                 Layout.fillWidth: true

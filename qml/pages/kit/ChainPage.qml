@@ -4,6 +4,7 @@ import QtQuick.Layouts
 import Steelyard.Controls
 import Steelyard.Keys
 import Steelyard.Model
+import Steelyard.Pages.Tools
 import Steelyard.Theme
 
 /** Measure a chain: weigh it, or gauge one link. */
@@ -64,6 +65,10 @@ Sheet {
         options: [qsTr("weighing it"), qsTr("its links")]
         current: root.editor.gauged ? 1 : 0
         onChosen: index => root.editor.gauged = index === 1
+    }
+    ScaleRow {
+        Layout.fillWidth: true
+        editor: root.editor
     }
     FieldList {
         Layout.fillWidth: true

@@ -11,6 +11,7 @@ Sheet {
     id: root
 
     required property HangEditor editor
+    readonly property HangChoice fromKit: HangChoice { form: root.editor }
     signal numberRequested(string key)
     signal measureRequested
     signal done
@@ -46,6 +47,7 @@ Sheet {
     ChoiceRow {
         Layout.fillWidth: true
         objectName: "sides"
+        visible: root.editor.kind !== "aid"
         label: qsTr("On")
         options: [qsTr("both sides"), qsTr("left only"), qsTr("right only")]
         current: root.editor.sides
@@ -54,6 +56,7 @@ Sheet {
     ChoiceRow {
         Layout.fillWidth: true
         objectName: "way"
+        visible: root.editor.kind !== "aid"
         label: qsTr("Hangs")
         options: root.editor.kind === "chain" ? [qsTr("straight"), qsTr("doubled"), qsTr("bunched")] : [qsTr("single"), qsTr("doubled")]
         current: root.editor.way
@@ -76,6 +79,21 @@ Sheet {
         options: [qsTr("under the bar"), qsTr("in front"), qsTr("behind")]
         current: root.editor.lean
         onChosen: index => root.editor.lean = index
+    }
+    Words {
+        Layout.fillWidth: true
+        objectName: "worn"
+        visible: root.editor.kind === "aid"
+        text: qsTr("For a press from the chest: worn in the middle of the bar, it helps most where the bar touches her. In any other lift it is for you to say whether that holds.")
+    }
+    ChoiceRow {
+        Layout.fillWidth: true
+        objectName: "fromKit"
+        visible: root.fromKit.names.length > 0
+        label: root.fromKit.label
+        options: root.fromKit.names
+        current: root.fromKit.chosen
+        onChosen: index => root.fromKit.chosen = index
     }
     FieldList {
         Layout.fillWidth: true

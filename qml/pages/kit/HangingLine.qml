@@ -15,6 +15,10 @@ Column {
     required property string note
     required property bool odd
     required property bool leftOut
+    /** What a screen reader says of the two numbers, and of the key that leaves the line out. */
+    property string massAbout: qsTr("Hanging %1, mass: %2")
+    property string lengthAbout: qsTr("Hanging %1, length: %2")
+    property string leaveOutAbout: root.leftOut ? qsTr("Take hanging %1 in again") : qsTr("Leave hanging %1 out")
     signal massRequested
     signal lengthRequested
     signal leftOutChosen(bool leftOut)
@@ -38,7 +42,7 @@ Column {
             tight: true
             text: root.mass
             size: Theme.key
-            Accessible.name: qsTr("Hanging %1, mass: %2").arg(root.number).arg(root.mass)
+            Accessible.name: root.massAbout.arg(root.number).arg(root.mass)
             onClicked: root.massRequested()
         }
         PressKey {
@@ -48,7 +52,7 @@ Column {
             tight: true
             text: root.length
             size: Theme.key
-            Accessible.name: qsTr("Hanging %1, length: %2").arg(root.number).arg(root.length)
+            Accessible.name: root.lengthAbout.arg(root.number).arg(root.length)
             onClicked: root.lengthRequested()
         }
     }
@@ -68,7 +72,7 @@ Column {
             tight: true
             text: root.leftOut ? qsTr("Take in again") : qsTr("Leave out")
             size: Theme.key
-            Accessible.name: root.leftOut ? qsTr("Take hanging %1 in again").arg(root.number) : qsTr("Leave hanging %1 out").arg(root.number)
+            Accessible.name: root.leaveOutAbout.arg(root.number)
             onClicked: root.leftOutChosen(!root.leftOut)
         }
     }

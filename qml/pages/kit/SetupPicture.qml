@@ -34,6 +34,7 @@ Column {
         objectName: "picture"
         visible: root.view.answer.known
         curve: root.view.picture
+        bandName: root.view.answer.bandName
         unitText: root.view.answer.unit
         readStep: root.view.readStep
         marks: root.view.marks

@@ -13,10 +13,12 @@ Sheet {
 
     required property KitView view
     required property DeskWork work
+    readonly property MeasureWhat others: MeasureWhat { desk: root.view.desk }
     signal venueRequested
     signal hangRequested(string itemId)
     signal measureRequested(string itemId, string kind)
     signal inspectRequested(string itemId)
+    signal somethingElseRequested
     signal loanRequested(string itemId)
     signal alongRequested
     signal copyRequested
@@ -40,6 +42,14 @@ Sheet {
             fact: root.view.bandDraft
             factSize: Theme.note
             onClicked: root.measureRequested("", "band")
+        },
+        PressKey {
+            Layout.fillWidth: true
+            objectName: "newOther"
+            text: qsTr("Something else")
+            fact: root.others.begun
+            factSize: Theme.note
+            onClicked: root.somethingElseRequested()
         }
     ]
 

@@ -5,6 +5,7 @@ import Steelyard.Controls
 import Steelyard.Drawings
 import Steelyard.Keys
 import Steelyard.Model
+import Steelyard.Pages.Tools
 import Steelyard.Theme
 
 /** A chain measured in short steps, by the scale or by one link. */
@@ -25,6 +26,11 @@ StepSheet {
             visible: root.asks && text !== ""
             text: root.steps.how
             quiet: true
+        },
+        ScaleRow {
+            Layout.fillWidth: true
+            visible: root.asks && root.steps.key === "scaleStep" && scale.names.length > 0
+            editor: root.chain
         },
         ChainMeasured {
             Layout.fillWidth: true

@@ -39,7 +39,7 @@ Sheet {
         Layout.fillWidth: true
         objectName: "what"
         text: root.editor.outOfUse ? qsTr("Out of use: no set-up with it is ready. A cut band or a worn link is not mended by looking: bring it back only once it was put right and found fit by whoever answers for the kit.")
-            : qsTr("Chain: a link worn, bent, cracked or stretched, a hook that does not close. Band: a cut, a crack, a thin or sticky place. Doubtful is out of use; what the maker or the house says goes first.")
+            : qsTr("Chain: a link worn, bent, cracked or stretched, a hook that does not close. Band or bench aid: a cut, a crack, a thin or sticky place, a loose seam. Machine: a frayed cable, a pin that does not hold. Doubtful is out of use; what the maker or the house says goes first.")
     }
     ChoiceRow {
         Layout.fillWidth: true

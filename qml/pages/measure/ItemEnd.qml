@@ -13,6 +13,8 @@ Item {
     required property MeasureGuide guide
     /** At the beginning: only the ways elsewhere. */
     property bool brief: false
+    /** A bar carries two of it. */
+    property bool pairs: true
     readonly property KitComparison comparison: KitComparison { form: root.guide.form }
     /** Where the page around leads to whose a thing is. */
     property bool lends: false
@@ -67,7 +69,7 @@ Item {
         ChoiceRow {
             Layout.fillWidth: true
             objectName: "pair"
-            visible: !root.brief
+            visible: !root.brief && root.pairs && root.guide.form.mayBePair()
             label: qsTr("There")
             options: [qsTr("are two alike"), qsTr("is one")]
             current: root.guide.form.pair ? 0 : 1

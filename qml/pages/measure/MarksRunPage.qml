@@ -72,6 +72,15 @@ Sheet {
         head: root.run.form.trouble
         body: qsTr("Go back and read it again.")
     }
+    ChoiceRow {
+        Layout.fillWidth: true
+        objectName: "readBy"
+        visible: root.asks && root.run.form.racks.length > 0
+        label: qsTr("Read by")
+        options: root.run.form.racks
+        current: root.run.form.rack
+        onChosen: index => root.run.form.rack = index
+    }
     NumberKeys {
         Layout.fillWidth: true
         visible: root.asks && Theme.wide

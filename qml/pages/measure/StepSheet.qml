@@ -50,7 +50,7 @@ Sheet {
     foot: [
         NumberKeys {
             Layout.fillWidth: true
-            visible: root.asks && !Theme.wide
+            visible: root.asks && !Theme.wide && !Theme.stacked
             onPressed: key => root.pad.press(key)
         },
         PressKey {
@@ -106,6 +106,12 @@ Sheet {
                 root.done()
             }
         }
+    }
+    // the largest text leaves no room for keys and words beside one another: the keys come first, the words further down
+    NumberKeys {
+        Layout.fillWidth: true
+        visible: root.asks && Theme.stacked
+        onPressed: key => root.pad.press(key)
     }
     Pair {
         id: pair

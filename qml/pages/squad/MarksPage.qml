@@ -65,6 +65,15 @@ Sheet {
         current: root.editor.fromFloor ? 1 : 0
         onChosen: index => root.editor.fromFloor = index === 1
     }
+    ChoiceRow {
+        Layout.fillWidth: true
+        objectName: "readBy"
+        visible: root.editor.racks.length > 0
+        label: qsTr("Read by")
+        options: root.editor.racks
+        current: root.editor.rack
+        onChosen: index => root.editor.rack = index
+    }
     Notice {
         Layout.fillWidth: true
         objectName: "trouble"

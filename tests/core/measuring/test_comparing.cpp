@@ -35,7 +35,29 @@ private Q_SLOTS:
     void nothingToCompare();
     void chainsByTheMetre();
     void gaugedChainsAreRarelyToldApart();
+    void aidsAtTheLowestHeight();
 };
+
+void ComparingTest::aidsAtTheLowestHeight()
+{
+    AidMeasurement worn = samples::aid();
+    for (AidReading& r : worn.readings)
+        r.mass = kilograms(0.6 * r.mass->si());
+    const auto said = compared(samples::aid(), worn);
+    QVERIFY(said.has_value());
+    QCOMPARE(said->length, Length{});
+    VERIFY_NEAR_SHARE(said->first.si(), 62.5 * 9.80665, 1e-12);
+    VERIFY_NEAR_SHARE(said->share(), -0.4, 1e-12);
+    // SciPy's u at the chest, and six tenths of it, in squares; 1.959964 for no lack of readings
+    VERIFY_NEAR_SHARE(said->giveOrTake.si(), 1.959963984540054 * std::hypot(48.11532307081529, 0.6 * 48.11532307081529), 1e-10);
+    QVERIFY(said->clear());
+    // one that was not read at the chest is compared where both were
+    worn.readings.erase(worn.readings.begin());
+    QCOMPARE(compared(samples::aid(), worn)->length, metres(0.05));
+    QVERIFY(!compared(samples::aid(), AidMeasurement{}));
+    QVERIFY(!compared(Measured(samples::aid()), Measured(samples::band())));
+    QVERIFY(canCompare(ItemKind::Aid) && !canCompare(ItemKind::Machine));
+}
 
 void ComparingTest::twinsByTheirFits()
 {

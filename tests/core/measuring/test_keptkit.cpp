@@ -72,6 +72,11 @@ void KeptKitTest::whatIsOutOfUseIsLeftOut()
     for (KitItem& item : kit)
         item.inspection = Inspection{KitFault::Other, "", {}};
     QVERIFY(scalesIn(kit).empty() && racksIn(kit).empty() && leadsIn(kit).empty() && ironIn(kit, IronSort::Bar).empty());
+    // nor is what somebody else has
+    kit = venue();
+    for (KitItem& item : kit)
+        item.lent = OnLoan{"the rowers"};
+    QVERIFY(scalesIn(kit).empty() && racksIn(kit).empty() && leadsIn(kit).empty() && ironIn(kit, IronSort::Bar).empty());
 }
 
 void KeptKitTest::leadWithoutAMassWeighsNothing()

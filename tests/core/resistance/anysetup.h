@@ -21,7 +21,11 @@ inline HungItem anyItem()
     case 1: return *HungBand::of(rubberBand(source + 10, *rc::gen::arbitrary<bool>(), *rc::gen::arbitrary<bool>()),
         {*rc::gen::arbitrary<bool>(), false, metres(between(0, 300)), metres(between(-300, 300)), metres(between(0, 90))});
     case 2: return *HungBand::of(rubberBand(source + 10), {false, true, metres(between(2000, 3000)), metres(between(-300, 300)), {}});
-    default: return benchAid(between(600, 800), between(0, 5000), source + 20);
+    default: {
+        HungHelp aid = benchAid(between(600, 800), {newtons(between(0, 5000)), between(0, 30), metres(between(0, 20))}, source + 20);
+        aid.share = *rc::gen::element(0.5, 1.0);
+        return aid;
+    }
     }
 }
 

@@ -66,10 +66,10 @@ namespace steelyard::tests {
 }
 
 /// An elastic bench aid: most help at the chest, none at the top.
-[[nodiscard]] inline HungHelp benchAid(double chest, double readingU = 0, std::uint64_t measurement = 0)
+[[nodiscard]] inline HungHelp benchAid(double chest, const PullDoubt& doubt = {}, std::uint64_t measurement = 0)
 {
     const std::vector<PositionPull> points{{metres(0), newtons(300)}, {metres(0.1), newtons(180)}, {metres(0.2), newtons(80)}, {metres(0.35), newtons(0)}, {metres(1), newtons(0)}};
-    return {*MeasuredPull::of(points, newtons(readingU), SourceId{measurement}), metres(chest), true};
+    return {*MeasuredPull::of(points, doubt, SourceId{measurement}), metres(chest), true};
 }
 
 /// A bar of 20 kg with 60 kg of plates on the path from 0.77 to 1.27 m, the same item on both ends.

@@ -92,6 +92,11 @@ def answer(setup, venues, kit, people):
         given["sticking_from_m"], given["sticking_to_m"] = marks["zone_from_cm"] / 100, marks["zone_to_cm"] / 100
     for hung in setup.get("hung", []):
         measured = kit[hung["item"]]["measured"][-1]
+        if "aid" in hung:
+            readings = [[r["above_chest_cm"] / 100, r["mass_kg"]] for r in measured["aid"]["readings"] if not r.get("left_out")]
+            chest = hung["aid"]["chest_cm"] / 100 if "chest_cm" in hung["aid"] else given["bottom_m"]
+            given.setdefault("worn", []).append({"readings": readings, "chest_m": chest, "measurement": hung["item"]})
+            continue
         for at, side in enumerate(("left", "right") if hung["on"] == "both sides" else (hung["on"],)):
             if "chain" in hung:
                 given[side].append(chain(measured["chain"], hung["chain"], hung["item"]))

@@ -66,6 +66,7 @@ RECORDS = {
     "onLoanWithoutDay": {1: "the rowers"},
     "kindOfBand": 3,
     "acknowledgement": {1: record(3), 2: 2, 3: record(4)},
+    "acknowledgementOfAnAid": {1: record(3), 2: 4, 3: record(4)},
     "lift": 14,
     "addedLift": record(9),
     "fromTheFloor": 2,

@@ -76,6 +76,8 @@ inline constexpr const char* kindOfBand =
     "03";
 inline constexpr const char* acknowledgement =
     "a30150000000000000000000000000000000030202035000000000000000000000000000000004";
+inline constexpr const char* acknowledgementOfAnAid =
+    "a30150000000000000000000000000000000030204035000000000000000000000000000000004";
 inline constexpr const char* lift =
     "0e";
 inline constexpr const char* addedLift =

@@ -54,6 +54,15 @@ inline BandMeasurement band()
     return band(1.0, {{5, 1.15}, {7.5, 1.245}, {10, 1.37}, {12.5, 1.525}, {15, 1.72}, {17.5, 1.95}});
 }
 
+/// A bench aid that carries 62.5 kg at the chest, and goes slack 31 cm above it.
+inline AidMeasurement aid()
+{
+    AidMeasurement m;
+    for (const auto& [kg, height] : {std::pair{62.5, 0.0}, {41.0, 0.05}, {22.5, 0.11}, {8.5, 0.19}, {0.0, 0.31}})
+        m.readings.push_back({kilograms(kg), metres(height), false});
+    return m;
+}
+
 inline KitItem item(const RecordId& id, std::string name, Measured measurement, bool pair = true)
 {
     return {id, std::move(name), pair, std::move(measurement)};

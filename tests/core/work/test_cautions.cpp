@@ -16,7 +16,7 @@ using namespace steelyard;
 
 namespace {
 
-const std::vector<KitItem> kit = {samples::item(1, "Chain", samples::weighed()), samples::item(2, "Band", samples::band()), samples::item(3, "Other band", samples::band())};
+const std::vector<KitItem> kit = {samples::item(1, "Chain", samples::weighed()), samples::item(2, "Band", samples::band()), samples::item(3, "Other band", samples::band()), samples::item(4, "Aid", samples::aid(), false)};
 const BarMarks squat = samples::marks(0.90, 1.50);
 
 std::vector<Caution> cautionsOf(std::vector<HungRecord> hung, std::vector<CautionCode> lookedOver = {}, double load = 100)
@@ -36,6 +36,7 @@ private Q_SLOTS:
     void bandsBelowSayThePullOnOneAnchor();
     void doubledBandPullsWithBothStrands();
     void bandsAboveSayWhatSheHoldsIfTheySlip();
+    void benchAidSaysWhatSheHoldsIfItTears();
     void massPastTheMeasurementIsNotSaid();
     void onlyWhatWasLookedOverIsMarked();
 };
@@ -93,6 +94,21 @@ void CautionsTest::bandsAboveSayWhatSheHoldsIfTheySlip()
     // what hangs otherwise stays: 0.90 m of 5.7 kg/m chain on either side
     const auto withChain = cautionsOf({samples::hung(1, ChainPlacing{}), samples::hung(2, samples::bandAt(2.4, true))});
     VERIFY_NEAR_SHARE(withChain[1].mass->si(), 100 + 2 * 0.90 * 5.7, 1e-12);
+}
+
+void CautionsTest::benchAidSaysWhatSheHoldsIfItTears()
+{
+    // the whole iron, though half of it rests on the aid at the bottom
+    const auto alone = cautionsOf({samples::hung(4, AidPlacing{})});
+    QCOMPARE(alone.size(), std::size_t(1));
+    QVERIFY(alone[0].code == CautionCode::BenchAid && !alone[0].lookedOver);
+    VERIFY_NEAR_SHARE(alone[0].mass->si(), 100.0, 1e-12);
+    // each says what its own letting go makes: with bands from above the aid's leaves theirs on
+    const auto both = cautionsOf({samples::hung(4, AidPlacing{}), samples::hung(2, samples::bandAt(2.4, true))}, {CautionCode::BenchAid});
+    QCOMPARE(both.size(), std::size_t(2));
+    QVERIFY(both[0].code == CautionCode::BandsAbove && both[1].code == CautionCode::BenchAid && both[1].lookedOver);
+    VERIFY_NEAR_SHARE(both[0].mass->si(), 100 - 62.5, 1e-12);
+    VERIFY_NEAR_SHARE(both[1].mass->si(), 100 - 2 * asMass(bandFitFrom(samples::band())->pull(metres(1.5))).si(), 1e-9);
 }
 
 void CautionsTest::massPastTheMeasurementIsNotSaid()

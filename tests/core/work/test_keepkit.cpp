@@ -313,6 +313,14 @@ void KeepKitTest::lookedOverOnceADay()
     // iron alone calls for none
     keepSetup(device.keeping, {{}, athlete, LiftId{2}, samples::setup(60), {}}, device.told());
     QVERIFY(!lastLookedOver(device.book, *device.book.setup(device.last.id)));
+    // a bench aid calls for its own
+    keepKitItem(device.keeping, samples::item(0, "Aid", samples::aid(), false), device.told());
+    keepSetup(device.keeping, {{}, athlete, LiftId{6}, samples::setup(60, {{device.last.id, HungOn::BothSides, AidPlacing{}}}), {}}, device.told());
+    const RecordId worn = device.last.id;
+    acknowledge(device.keeping, worn, CautionCode::Chains, device.told());
+    QVERIFY(!lastLookedOver(device.book, *device.book.setup(worn)));
+    acknowledge(device.keeping, worn, CautionCode::BenchAid, device.told());
+    QVERIFY(lastLookedOver(device.book, *device.book.setup(worn)) == device.today);
 }
 
 void KeepKitTest::poundsAndInches()

@@ -137,6 +137,13 @@ Acknowledgement acknowledgement()
     return a;
 }
 
+Acknowledgement acknowledgementOfAnAid()
+{
+    Acknowledgement a = acknowledgement();
+    a.caution = CautionCode::BenchAid;
+    return a;
+}
+
 /// Length or mass in whole base units, or none.
 template <typename Value>
 rc::Gen<std::optional<Value>> whole(double perBaseUnit)
@@ -191,6 +198,7 @@ void RecordCodecTest::bytesOfVersion1_data()
     row("on loan, no day agreed", contentOf(OnLoan{"the rowers"}), recordsversion1::onLoanWithoutDay);
     row("kind of a band", contentOf(ItemKind::Band), recordsversion1::kindOfBand);
     row("acknowledgement", contentOf(acknowledgement()), recordsversion1::acknowledgement);
+    row("acknowledgement of an aid", contentOf(acknowledgementOfAnAid()), recordsversion1::acknowledgementOfAnAid);
     row("lift that ships", contentOf(LiftId{14}), recordsversion1::lift);
     row("lift that was added", contentOf(LiftId::added(samples::numbered(9))), recordsversion1::addedLift);
     row("start", contentOf(LiftStart::Floor), recordsversion1::fromTheFloor);
@@ -239,6 +247,7 @@ void RecordCodecTest::readAgain()
     // a fifth finding, of a newer app
     QVERIFY(!inspectionIn(fromHex("a2010503194e21")));
     QVERIFY(acknowledgementIn(fromHex(recordsversion1::acknowledgement)) == acknowledgement());
+    QVERIFY(acknowledgementIn(fromHex(recordsversion1::acknowledgementOfAnAid)) == acknowledgementOfAnAid());
     QVERIFY(liftIdIn(fromHex(recordsversion1::lift)) == LiftId{14});
     QVERIFY(liftIdIn(fromHex(recordsversion1::addedLift)) == LiftId::added(samples::numbered(9)));
     QVERIFY(liftStartIn(fromHex(recordsversion1::fromTheFloor)) == LiftStart::Floor);

@@ -116,6 +116,12 @@ void DeskWorkTest::marksOfNobodyBecomeHers()
     m_house->desk.desk().setMarks(typed);
     m_work->take(ana(), QStringLiteral("2"));
     QVERIFY(m_house->desk.desk().marks() == typed && m_work->marksDiffer());
+    // not for a lift that starts otherwise
+    m_work.reset();
+    init();
+    m_house->desk.desk().setMarks(typed);
+    m_work->take(ana(), QStringLiteral("14"));
+    QVERIFY(m_house->desk.desk().marks().start == LiftStart::Floor && !m_house->desk.desk().marks().top);
     // hers stand where she has some
     m_work.reset();
     init();

@@ -56,6 +56,8 @@ ControlCase {
         root.bring(item)
         for (const key of root.targets(item))
             if (AccessProbe.name(key) === option || AccessProbe.name(key).endsWith(": " + option)) {
+                // a row of many options may be longer than what is in sight
+                root.bring(key)
                 TapGuard.forget()
                 root.tapCount += 1
                 root.tap(key)

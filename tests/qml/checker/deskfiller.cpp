@@ -73,6 +73,40 @@ void DeskFiller::full(DeskService* desk) const
     layOut(*BookForeign::instance, desk->desk(), marks(), kit(), setup);
 }
 
+void DeskFiller::worn(DeskService* desk) const
+{
+    AidMeasurement aid;
+    for (const auto& [kg, cm] : {std::pair{0.0, 31.0}, {62.5, 0.0}, {41.0, 5.0}, {52.5, 11.0}, {8.5, 19.0}})
+        aid.readings.push_back({kilograms(kg), metres(cm / 100), kg == 52.5});
+    MachineMeasurement machine;
+    machine.stack = kilograms(40);
+    for (const auto& [radians, cm] : {std::pair{0.0, 8.1}, {0.5, 10.6}, {1.0, 12.3}, {1.5, 11.2}, {2.0, 8.8}}) {
+        MachineReading& r = machine.readings.emplace_back();
+        r.angle = Angle{radians};
+        r.radius = metres(cm / 100);
+    }
+    BarMarks bench;
+    bench.bottom = metres(0.65);
+    bench.top = metres(1.00);
+    SetupRecord setup = iron();
+    setup.hung = {{numbered(4), HungOn::BothSides, AidPlacing{metres(0.65)}}};
+    layOut(*BookForeign::instance, desk->desk(), bench, {{numbered(4), "Aid", false, aid}, {numbered(5), "Leg curl", false, machine}}, setup);
+}
+
+void DeskFiller::tools(DeskService* desk) const
+{
+    SetupRecord setup = iron();
+    setup.hung = {chains(), {numbered(2), HungOn::BothSides, BandPlacing{false, false, metres(0.06), Length{}, Length{}, std::nullopt}}};
+    std::vector<KitItem> all = kit();
+    const auto add = [&all](std::uint64_t number, const char* name, Measured measured, bool pair) { all.push_back({numbered(number), name, pair, std::move(measured)}); };
+    add(4, "Scale by the door", ScaleMeasurement{kilograms(0.1), kilograms(0.1), {{kilograms(20), kilograms(20.2)}}}, false);
+    add(5, "Straps, short", LeadMeasurement{metres(0.62), kilograms(0.35)}, true);
+    add(6, "The old bar", IronMeasurement{IronSort::Bar, kilograms(20), kilograms(20.3), kilograms(0.1), kilograms(0.1), 1}, false);
+    add(7, "Twenties", IronMeasurement{IronSort::Plates, kilograms(20), kilograms(40.6), kilograms(0.1), kilograms(0.1), 2}, false);
+    add(8, "Uprights", RackMeasurement{metres(0.415), metres(0.05), 28, {metres(0.06), metres(2.14)}}, false);
+    layOut(*BookForeign::instance, desk->desk(), marks(), std::move(all), setup);
+}
+
 void DeskFiller::squad(BookService* book, int count) const
 {
     book->load({});

@@ -22,6 +22,10 @@ public:
     Q_INVOKABLE void stopped(DeskService* desk) const;
     /// Chains and bands on one side, the other side and past what was measured.
     Q_INVOKABLE void full(DeskService* desk) const;
+    /// A bench aid worn on a bench press and not looked over yet; a cam machine in the kit.
+    Q_INVOKABLE void worn(DeskService* desk) const;
+    /// Chains and bands hung alike on both sides, and in the kit a scale, weighed iron, straps and a rack.
+    Q_INVOKABLE void tools(DeskService* desk) const;
     /// A book with so many people and nothing else.
     Q_INVOKABLE void squad(BookService* book, int count) const;
     /// So many people more, beside what is in the book.

@@ -3,6 +3,7 @@ import QtQuick
 import QtTest
 import Steelyard.Checker
 import Steelyard.Model
+import Steelyard.Theme
 import Steelyard.Ui
 
 /** Measuring on site by finger: each step to the next, back, away and on again, to what is kept. */
@@ -78,6 +79,18 @@ Item {
                 testCase.press("enough")
             testCase.press("mainAction")
             testCase.verify(testCase.secondsLeft(240) >= 20 * hangings.length, testCase.tapCount + " taps")
+        }
+        function test_the_largest_text_leaves_the_key_that_goes_on_in_sight() {
+            Theme.textFactor = 2
+            testCase.press("hangMore")
+            testCase.press("newBand")
+            testCase.press("accept")
+            testCase.part("keyNumber")
+            PageAudit.settle(flow)
+            const next = testCase.part("mainAction"), at = next.mapToItem(flow, 0, 0)
+            testCase.verify(at.y >= 0 && at.y + next.height <= flow.height, "NEXT stands at " + at.y)
+            testCase.keyIn("50")
+            Theme.textFactor = 1
         }
         function test_a_chain_left_half_way_goes_on_where_it_was() {
             testCase.press("hangMore")

@@ -45,7 +45,7 @@ Item {
     }
     Component {
         id: barPage
-        BarPage { editor: BarEditor { desk: TheDesk } }
+        BarPage { editor: BarEditor { desk: TheDesk } weighed: WeighedIronView { desk: TheDesk; book: TheBook } }
     }
     Component {
         id: thingsPage
@@ -94,6 +94,30 @@ Item {
     Component {
         id: bandSteps
         BandStepsPage { steps: BandGuide { form: BandEditor { desk: TheDesk; book: TheBook } } }
+    }
+    Component {
+        id: toolSteps
+        ToolStepsPage { steps: ToolGuide { form: ScaleEditor { desk: TheDesk; book: TheBook } } }
+    }
+    Component {
+        id: ironSteps
+        ToolStepsPage { steps: ToolGuide { form: IronEditor { desk: TheDesk; book: TheBook } } }
+    }
+    Component {
+        id: leadSteps
+        ToolStepsPage { steps: ToolGuide { form: LeadEditor { desk: TheDesk; book: TheBook } } }
+    }
+    Component {
+        id: rackSteps
+        ToolStepsPage { steps: ToolGuide { form: RackEditor { desk: TheDesk; book: TheBook } } }
+    }
+    Component {
+        id: scalePage
+        ToolPage { editor: ScaleEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 3) } }
+    }
+    Component {
+        id: rackPage
+        ToolPage { editor: RackEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 7) } }
     }
     Component {
         id: keypadPage
@@ -171,6 +195,26 @@ Item {
                     setup: page => { testCase.step(page, ["", "52", "2.5", "68.4", "5", "82.9", "7.5", "97.8", "10", "117", "12.5", "124", "15", "137.4"]); page.steps.enough() }},
                 {tag: "band steps, coming off", component: bandSteps, full: false,
                     setup: page => { testCase.step(page, ["", "50", "5", "62", "10", "76", "14", "90"]); page.steps.more(true); testCase.stepOn(page, ["10", "78", "5", "64"]); page.steps.enough() }},
+                {tag: "kit with tools", component: thingsPage, tools: true},
+                {tag: "bar and plates, weighed", component: barPage, tools: true, setup: page => { page.weighed.bar = 1; page.weighed.takePlates(0) }},
+                {tag: "hang a chain by a strap", component: hangChain, tools: true, setup: page => page.fromKit.chosen = 0},
+                {tag: "hang a band at the rack", component: hangBand, tools: true},
+                {tag: "marks by hole", component: marksPage, tools: true, setup: page => page.editor.rack = 1},
+                {tag: "chain steps, on a scale", component: chainSteps, tools: true, setup: page => testCase.step(page, ["weigh", "180", "10.3"])},
+                {tag: "scale", component: scalePage, tools: true},
+                {tag: "rack", component: rackPage, tools: true},
+                {tag: "scale steps, how", component: toolSteps, full: false, setup: page => testCase.step(page, [])},
+                {tag: "scale steps, empty", component: toolSteps, full: false, setup: page => testCase.step(page, [""])},
+                {tag: "scale steps, known", component: toolSteps, full: false, setup: page => testCase.step(page, ["", "0", "0.1"])},
+                {tag: "scale steps, not good", component: toolSteps, full: false, setup: page => testCase.step(page, ["", "0.4", "0.2", "20", "19"])},
+                {tag: "iron steps, how", component: ironSteps, full: false, setup: page => testCase.step(page, [])},
+                {tag: "iron steps, step of the scale", component: ironSteps, tools: true, setup: page => { testCase.step(page, []); page.steps.choose(1); testCase.stepOn(page, ["20", "2", "40.6"]) }},
+                {tag: "iron steps, result", component: ironSteps, tools: true, setup: page => { testCase.step(page, []); page.steps.choose(1); testCase.stepOn(page, ["20", "2", "40.6", "0.1"]) }},
+                {tag: "lead steps, length", component: leadSteps, full: false, setup: page => testCase.step(page, [""])},
+                {tag: "lead steps, result", component: leadSteps, full: false, setup: page => testCase.step(page, ["", "62", "0.35"])},
+                {tag: "rack steps, how", component: rackSteps, full: false, setup: page => testCase.step(page, [])},
+                {tag: "rack steps, lowest", component: rackSteps, full: false, setup: page => testCase.step(page, [""])},
+                {tag: "rack steps, result", component: rackSteps, full: false, setup: page => testCase.step(page, ["", "41.5", "5", "28"])},
                 {tag: "keypad", component: keypadPage, full: true, setup: page => testCase.press(page, "108.5")},
                 {tag: "keypad, offers", component: keypadPage, full: true, setup: page => { testCase.press(page, "108.5"); page.pad.keep() }},
                 {tag: "keypad, refusal", component: keypadPage, full: true, setup: page => testCase.press(page, "1234")}]
@@ -178,6 +222,8 @@ Item {
         function test_page(row) {
             if (row.stopped)
                 TheDeskFiller.stopped(TheDesk)
+            else if (row.tools)
+                TheDeskFiller.tools(TheDesk)
             else if (row.full)
                 TheDeskFiller.full(TheDesk)
             else

@@ -41,7 +41,7 @@ Item {
     }
     Component {
         id: barPage
-        BarPage { editor: BarEditor { desk: TheDesk } }
+        BarPage { editor: BarEditor { desk: TheDesk } weighed: WeighedIronView { desk: TheDesk; book: TheBook } }
     }
     Component {
         id: thingsPage
@@ -58,6 +58,26 @@ Item {
     Component {
         id: chainPage
         ChainPage { editor: ChainEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 2) } }
+    }
+    Component {
+        id: aidPage
+        AidPage { editor: AidEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 0) } }
+    }
+    Component {
+        id: machinePage
+        MachinePage { editor: MachineEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 1) } }
+    }
+    Component {
+        id: scalePage
+        ToolPage { editor: ScaleEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 3) } }
+    }
+    Component {
+        id: rackPage
+        ToolPage { editor: RackEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 7) } }
+    }
+    Component {
+        id: scaleSteps
+        ToolStepsPage { steps: ToolGuide { form: ScaleEditor { desk: TheDesk; book: TheBook } } }
     }
     Component {
         id: bandPage
@@ -148,10 +168,18 @@ Item {
                 {tag: "chain", component: chainPage, numbers: 6}, {tag: "band", component: bandPage, numbers: 16},
                 {tag: "where a chain's number comes from", component: originOfChain, numbers: 6}, {tag: "where a band's number comes from", component: originOfBand, numbers: 3},
                 {tag: "keypad", component: keypadPage, numbers: 2}, {tag: "athlete", component: athletePage, numbers: 4},
+                {tag: "bench aid", component: aidPage, numbers: 12, worn: true}, {tag: "cam machine", component: machinePage, numbers: 7, worn: true},
+                {tag: "scale", component: scalePage, numbers: 5, tools: true}, {tag: "rack", component: rackPage, numbers: 4, tools: true},
+                {tag: "scale in steps", component: scaleSteps, numbers: 1, tools: true}, {tag: "kit with tools", component: thingsPage, numbers: 8, tools: true},
+                {tag: "bar and plates, weighed", component: barPage, numbers: 6, tools: true}, {tag: "hang by a strap", component: hangChain, numbers: 4, tools: true},
                 {tag: "lifts", component: liftsPage, numbers: 1}, {tag: "set-ups", component: setupsPage, numbers: 1}]
         }
         function test_everyPage(row) {
             const metric = /\b(kg|cm|mm)\b/, imperial = /\blb\b|^in$|[0-9] in\b|\ba foot\b/
+            if (row.worn)
+                TheDeskFiller.worn(TheDesk)
+            else if (row.tools)
+                TheDeskFiller.tools(TheDesk)
             testCase.page = row.component.createObject(root, {width: root.width, height: root.height})
             testCase.verify(testCase.page)
             const before = testCase.saying(metric)

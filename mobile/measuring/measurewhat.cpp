@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "mobile/measuring/measurewhat.h"
+
+#include "mobile/follow.h"
+
+#include <algorithm>
+
+using namespace steelyard;
+
+void MeasureWhat::setDesk(DeskService* desk)
+{
+    if (follow(this, m_desk, desk, &MeasureWhat::refresh))
+        refresh();
+}
+
+void MeasureWhat::refresh()
+{
+    if (!m_desk)
+        return;
+    std::vector<KindRow> rows;
+    const auto add = [&](ItemKind kind, const QString& what, const QString& takes) {
+        const bool isBegun = m_desk->desk().draft(RecordId{}, kind) != nullptr;
+        rows.push_back({QString::fromStdString(wordOf(kind)), what, takes, isBegun ? tr("begun, not kept") : QString()});
+    };
+    add(ItemKind::Aid, tr("A bench aid"), tr("five minutes: the lifter, a bar, plates, a tape"));
+    add(ItemKind::Machine, tr("A cam machine"), tr("five minutes: a ruler and a level, or a hanging scale"));
+    add(ItemKind::Scale, tr("A hanging scale"), tr("two minutes: something of known mass"));
+    add(ItemKind::Iron, tr("A bar or plates"), tr("a minute: a scale that holds them"));
+    add(ItemKind::Lead, tr("A lead strap"), tr("a minute: a tape and a scale"));
+    add(ItemKind::Rack, tr("A rack"), tr("two minutes: a tape"));
+    m_kinds.setRows(std::move(rows));
+    Q_EMIT changed();
+}
+
+QString MeasureWhat::begun() const
+{
+    const auto& rows = m_kinds.rows();
+    const auto at = std::find_if(rows.begin(), rows.end(), [](const KindRow& row) { return !row.begun.isEmpty(); });
+    return at == rows.end() ? QString() : at->begun;
+}
