@@ -3,7 +3,7 @@ import QtQuick
 import Steelyard.Model
 
 /** Measure an elastic bench aid: what rests on it, and how high over the chest it holds the bar. */
-ReadingsPage {
+ReadingsSheet {
     id: root
 
     required property AidEditor editor

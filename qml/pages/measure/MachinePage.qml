@@ -5,7 +5,7 @@ import Steelyard.Controls
 import Steelyard.Model
 
 /** Measure a machine with a cam: its radius by angle, or its pull by travel. */
-ReadingsPage {
+ReadingsSheet {
     id: root
 
     required property MachineEditor editor
