@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/guided/heldapp.h"
+#include "tests/qml/checker/proberunner.h"
 
 #include <QJsonArray>
-#include <QJsonDocument>
 #include <QJsonObject>
 #include <QRegularExpression>
 #include <QTemporaryDir>
@@ -15,17 +15,6 @@
 namespace {
 
 const QByteArray passphrase = "nine-grey-herons-wade";
-
-/// The probe's answer to one question; empty with a failed test where it has none.
-QJsonObject probed(const QString& function, const QJsonObject& input)
-{
-    QProcess probe;
-    probe.start(QStringLiteral(STEELYARD_PROBE), QStringList());
-    probe.write(QJsonDocument(QJsonObject{{QStringLiteral("fn"), function}, {QStringLiteral("in"), input}}).toJson(QJsonDocument::Compact) + '\n');
-    probe.closeWriteChannel();
-    probe.waitForFinished();
-    return QJsonDocument::fromJson(probe.readAllStandardOutput()).object().value(QStringLiteral("out")).toObject();
-}
 
 QJsonObject chain()
 {
@@ -189,7 +178,7 @@ void WholePathTest::hang()
 void WholePathTest::compareWithProbe(const QByteArray& title)
 {
     const QJsonArray left{QJsonObject{{"chain", chain()}}, QJsonObject{{"band", band(false)}}}, right{QJsonObject{{"chain", chain()}}, QJsonObject{{"band", band(true)}}};
-    const QJsonObject answer = probed(QStringLiteral("setup"), {{"bar_kg", 20}, {"collars_kg", 0.5}, {"plates_kg", 60}, {"bottom_m", 0.77}, {"top_m", 1.27},
+    const QJsonObject answer = ProbeRunner().ask(QStringLiteral("setup"), {{"bar_kg", 20}, {"collars_kg", 0.5}, {"plates_kg", 60}, {"bottom_m", 0.77}, {"top_m", 1.27},
         {"sticking_from_m", 0.88}, {"sticking_to_m", 1.02}, {"u_mark_m", 0.01}, {"left", left}, {"right", right}});
     for (const auto& [place, key] : {std::pair("at the bottom", "bottom_kg"), {"in the sticking zone", "sticking_kg"}, {"at the top", "top_kg"}}) {
         const QRegularExpression number(QStringLiteral("([\\d.]+)(?:\\s±\\s[\\d.]+)?(?:\\skg)? ") + QLatin1String(place));
