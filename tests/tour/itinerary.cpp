@@ -246,9 +246,9 @@ std::vector<Stop> itinerary()
     pounds("set-up-in-pounds", tall, "SetupPage", "press load/stepUp").everywhere = true;
     pounds("set-up-in-pounds-do-not-lift", weak, "SetupPage", "press load/stepUp");
     pounds("marks-in-inches", tall, "MarksPage", "press marks, press field:top, key 62.25, press mainAction").everywhere = true;
-    pounds("bar-and-plates-in-pounds", tall, "BarPage", "press barHere, press newPlate, key 45, press mainAction").everywhere = true;
-    pounds("chain-in-pounds", tall, "ChainPage", "press hangMore, press item:1/measure, press form").everywhere = true;
-    pounds("band-in-pounds", tall, "BandPage", "press hangMore, press item:3/measure, press form").everywhere = true;
+    pounds("bar-and-plates-in-pounds", tall, "BarPage", "press barHere, press newPlate, key 45, press mainAction");
+    pounds("chain-in-pounds", tall, "ChainPage", "press hangMore, press item:1/measure, press form");
+    pounds("band-in-pounds", tall, "BandPage", "press hangMore, press item:3/measure, press form");
     pounds("keypad-in-pounds-offers", tall, "KeypadPage", "press load/stepType, key 240.5, press mainAction");
     pounds("set-up-entered-in-pounds", tall, "SetupPage",
            "press barHere, press newPlate, key 45, press mainAction, press back, press load/stepType, key 135.2, press mainAction, place 0, press preferences, choose massUnit 0, press back, place 1");

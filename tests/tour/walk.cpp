@@ -3,14 +3,8 @@
 
 #include "mobile/text/vaulttexts.h"
 #include "mobile/typeface.h"
-#include "tests/mobile/club.h"
-#include "tests/mobile/laidout.h"
-#include "tests/mobile/lookback.h"
-#include "tests/mobile/people.h"
-#include "tests/mobile/standinhouse.h"
+#include "tests/tour/ground.h"
 #include "tests/tour/hand.h"
-#include "tests/tour/itinerary.h"
-#include "tests/tour/seasonfile.h"
 
 #include <QApplication>
 #include <QDir>
@@ -23,14 +17,19 @@
 #include <algorithm>
 #include <atomic>
 #include <cstdio>
+#include <utility>
 
 namespace {
+
+/// Of a page that goes on below the window.
+enum class HowMuch { All, Top };
 
 /// How the app looks in a picture.
 struct Look {
     QString name;
     int theme = 0;
     int textSize = 0;
+    HowMuch howMuch = HowMuch::All;
 };
 
 QStringList& heard()
@@ -49,12 +48,18 @@ void noteWarning(QtMsgType type, const QMessageLogContext& context, const QStrin
     heard() << QStringLiteral("%1: %2").arg(QLatin1String(context.category), text);
 }
 
-/// As most see it, then as some do.
+/// As most see it, then as some do. What other colours do to a page is seen at its top; that all of it can be told apart in them is the page checker's.
 const std::vector<Look>& looks()
 {
-    static const std::vector<Look> all = {{QStringLiteral("light"), 0, 0}, {QStringLiteral("dark"), 1, 0}, {QStringLiteral("sun"), 2, 0}, {QStringLiteral("largest-text"), 0, 3}};
+    static const std::vector<Look> all = {{QStringLiteral("light"), 0, 0}, {QStringLiteral("dark"), 1, 0, HowMuch::Top}, {QStringLiteral("sun"), 2, 0, HowMuch::Top}, {QStringLiteral("largest-text"), 0, 3}};
     return all;
 }
+
+/// The first of zlib's nine levels, as Qt's PNG writer takes it.
+constexpr int quickToPack = 80;
+
+/// Of one long page: the middle of a long list looks like its beginning.
+constexpr int mostParts = 10;
 
 /// A page of one colour, or of hardly more, was not painted.
 bool painted(const QImage& image)
@@ -70,10 +75,9 @@ bool painted(const QImage& image)
 class Tour {
 public:
     Tour(QQuickWindow& window, QQmlEngine& engine, StandInHouse& house, const QDir& folder)
-        : m_window(window), m_hand(window, engine), m_house(house), m_folder(folder), m_season(seasonfile::all())
+        : m_window(window), m_hand(window, engine), m_house(house), m_ground(house), m_folder(folder)
     {
-        for (const SeasonSetup& setup : m_season)
-            m_troubles << setup.faults;
+        m_troubles << m_ground.faults();
     }
 
     /// Every state in the first look, the main one of each page in the others too.
@@ -81,15 +85,19 @@ public:
     {
         m_window.resize(size);
         int number = 0;
-        for (const Stop& stop : itinerary()) {
+        // where the walk stands, when it got there
+        const Stop* last = nullptr;
+        const std::vector<Stop> stops = itinerary();
+        for (const Stop& stop : stops) {
             ++number;
             const QString picture = QStringLiteral("%1-%2-%3-").arg(number, 2, 10, QLatin1Char('0')).arg(stop.name, form);
             put(looks().front());
-            if (!reach(stop, picture))
+            if (!reach(stop, std::exchange(last, nullptr), picture))
                 continue;
+            last = &stop;
             for (const Look& look : looks()) {
                 put(look);
-                takeAll(picture + look.name);
+                takeAll(picture + look.name, look.howMuch);
                 if (!stop.everywhere)
                     break;
             }
@@ -119,40 +127,15 @@ private:
         m_house.preferences.setTheme(look.theme);
         m_house.preferences.setTextSize(look.textSize);
     }
-    bool reach(const Stop& stop, const QString& picture)
+    /// On from the stop before where this one begins with all of its deeds, else from the first page.
+    bool reach(const Stop& stop, const Stop* last, const QString& picture)
     {
-        const auto setup = std::find_if(m_season.begin(), m_season.end(), [&](const SeasonSetup& s) { return s.name == stop.season; });
-        if (setup == m_season.end()) {
-            m_troubles << picture + QStringLiteral(": no set-up ") + stop.season;
+        const bool further = last && Ground::alike(*last, stop) && stop.deeds.size() > last->deeds.size() && stop.deeds.mid(0, last->deeds.size()) == last->deeds;
+        if (further)
+            m_hand.settle(1); // as it looked before the last look
+        else if (!begin(stop, picture))
             return false;
-        }
-        m_house.door.newsRead();
-        // the door forgets how far somebody got once the vault has been open
-        m_house.open(stop.sample ? steelyard::seal::VaultNature::Sample : steelyard::seal::VaultNature::Own);
-        if (stop.look) {
-            m_house.vault.answer.reset();
-            if (stop.answer)
-                m_house.vault.answer = steelyard::vault::Refusal{*stop.answer, 3000000, 400000, 0};
-            m_house.stand(*stop.look);
-        }
-        layOut(m_house.book, m_house.desk.desk(), setup->marks, setup->kit, setup->setup);
-        if (stop.people > 0)
-            people::fill(m_house.book, stop.people);
-        if (stop.lookback) {
-            lookback::sizes(m_house.book);
-            lookback::measuredAgain(m_house.book);
-            lookback::lift(m_house.book, "Pin squat");
-            lookback::saidTwice(m_house.book);
-        }
-        if (stop.sample)
-            m_troubles << club::keep(m_house);
-        auto* flow = m_window.property("flow").value<QObject*>();
-        if (!stop.look)
-            QMetaObject::invokeMethod(flow, "go", Q_ARG(int, flow->property("kitPlace").toInt()));
-        if (stop.news)
-            m_house.door.tell(vaulttexts::found(unusual(), 2));
-        m_hand.settle(1);
-        for (const QString& deed : stop.deeds)
+        for (const QString& deed : further ? stop.deeds.mid(last->deeds.size()) : stop.deeds)
             if (const QString trouble = m_hand.perform(deed); !trouble.isEmpty()) {
                 m_troubles << picture + QStringLiteral(": ") + trouble;
                 return false;
@@ -164,19 +147,50 @@ private:
         m_seen.insert(stop.page);
         return true;
     }
+    /// On the first page, with what lies there when nothing has been done yet.
+    bool begin(const Stop& stop, const QString& picture)
+    {
+        m_house.door.newsRead();
+        // the door forgets how far somebody got once the vault has been open
+        m_house.open(stop.sample ? steelyard::seal::VaultNature::Sample : steelyard::seal::VaultNature::Own);
+        // before the door nothing of it is seen
+        if (!stop.look && !m_ground.liesFor(stop)) {
+            // a page in sight would follow each step of the laying out
+            QMetaObject::invokeMethod(flow(), "clear");
+            const QStringList troubles = m_ground.layOutFor(stop);
+            for (const QString& trouble : troubles)
+                m_troubles << picture + QStringLiteral(": ") + trouble;
+            if (!troubles.isEmpty())
+                return false;
+        }
+        if (stop.look) {
+            m_house.vault.answer.reset();
+            if (stop.answer)
+                m_house.vault.answer = steelyard::vault::Refusal{*stop.answer, 3000000, 400000, 0};
+            m_house.stand(*stop.look);
+        } else {
+            QMetaObject::invokeMethod(flow(), "go", Q_ARG(int, flow()->property("kitPlace").toInt()));
+        }
+        if (stop.news)
+            m_house.door.tell(vaulttexts::found(unusual(), 2));
+        m_hand.settle(1);
+        return true;
+    }
+    [[nodiscard]] QObject* flow() const { return m_window.property("flow").value<QObject*>(); }
     /// The page from its top, and as often further down as it takes to see all of it.
-    void takeAll(const QString& picture)
+    void takeAll(const QString& picture, HowMuch howMuch)
     {
         m_hand.page()->setProperty("contentY", 0);
         m_hand.settle(1);
-        if (!m_hand.page()->property("overflowing").toBool()) {
+        if (howMuch == HowMuch::Top || !m_hand.page()->property("overflowing").toBool()) {
             take(picture);
             return;
         }
         int part = 0;
-        do
+        do {
+            while (part == mostParts - 1 && m_hand.pageDown()) { }
             take(QStringLiteral("%1-%2").arg(picture).arg(++part, 2, 10, QLatin1Char('0')));
-        while (m_hand.pageDown());
+        } while (m_hand.pageDown());
         if (part == 1)
             m_troubles << picture + QStringLiteral(": the page goes on, but not by the keyboard");
     }
@@ -188,7 +202,8 @@ private:
             m_troubles << name + QStringLiteral(": nothing is painted");
         ++m_pictures;
         m_writers.start([this, image, path = m_folder.filePath(name + QStringLiteral(".png"))] {
-            if (!image.save(path))
+            // packed lightly: packing took a fifth of the tour's time
+            if (!image.save(path, nullptr, quickToPack))
                 ++m_unwritten;
         });
     }
@@ -196,8 +211,8 @@ private:
     QQuickWindow& m_window;
     Hand m_hand;
     StandInHouse& m_house;
+    Ground m_ground;
     QDir m_folder;
-    std::vector<SeasonSetup> m_season;
     QSet<QString> m_seen;
     QStringList m_troubles;
     int m_pictures = 0;
