@@ -139,7 +139,9 @@ enum class ItemKind : std::uint8_t { Chain, Band, Aid, Machine, Scale, Iron, Lea
 [[nodiscard]] std::string wordOf(ItemKind kind);
 
 /// What takes a thing out of use.
-enum class KitFault : std::uint8_t { WornLink, Cut, Other };
+enum class KitFault : std::uint8_t {
+    WornLink, Cut, Other, BentLink, Hook, Crack, Sticky, Seam, Cable, Pin, ZeroRuns, Dropped, Collar, Buckle, Weld,
+};
 
 /// One look over of a thing on a day: what was found, or that it is fit to be used.
 struct Inspection {

@@ -2,7 +2,9 @@
 #include "mobile/measuring/inspectioneditor.h"
 
 #include "core/work/keeping/keepkititem.h"
+#include "core/work/measuring/lookover.h"
 #include "mobile/follow.h"
+#include "mobile/measuring/lookovertexts.h"
 #include "mobile/measuring/measuretexts.h"
 #include "mobile/text/keepingtexts.h"
 
@@ -43,22 +45,38 @@ QString InspectionEditor::state() const
     if (!item() || !item()->inspection)
         return {};
     const Inspection& last = *item()->inspection;
-    return last.fault ? measuretexts::outOfUse(last, m_book->today()) : tr("looked over and fit on %1").arg(keepingtexts::day(last.day, m_book->today()));
+    return last.fault ? measuretexts::outOfUse(last, m_book->today()) : tr("looked over %1: nothing wrong").arg(keepingtexts::day(last.day, m_book->today()));
 }
 
-QStringList InspectionEditor::faults() const
+QString InspectionEditor::lookAt() const
 {
-    return {measuretexts::fault(KitFault::WornLink), measuretexts::fault(KitFault::Cut), measuretexts::fault(KitFault::Other)};
+    return item() ? lookovertexts::lookAt(kindOf(item()->measurement)) : QString();
 }
 
-void InspectionEditor::keep(bool fit)
+QStringList InspectionEditor::findings() const
 {
-    if (!item() || (!fit && (m_fault < 0 || m_fault >= faults().size())))
+    if (!item())
+        return {};
+    QStringList findings{tr("nothing wrong")};
+    for (const KitFault fault : faultsOf(kindOf(item()->measurement)))
+        findings << lookovertexts::fault(fault);
+    return findings;
+}
+
+void InspectionEditor::keep()
+{
+    if (!item())
         return;
+    std::optional<KitFault> fault;
+    if (!isFit()) {
+        const std::vector<KitFault> faults = faultsOf(kindOf(item()->measurement));
+        if (m_found < 1 || static_cast<std::size_t>(m_found) > faults.size())
+            return;
+        fault = faults[static_cast<std::size_t>(m_found) - 1];
+    }
     const auto done = [self = QPointer(this)](const RecordId&) {
         if (self)
             Q_EMIT self->kept();
     };
-    const auto fault = fit ? std::nullopt : std::optional(static_cast<KitFault>(m_fault));
     keepInspection(m_book->keeping(), m_item, fault, m_note.trimmed().toStdString(), m_book->teller(done));
 }

@@ -12,8 +12,10 @@ class InspectionEditor : public QObject {
     Q_PROPERTY(QString name READ name NOTIFY changed FINAL)
     Q_PROPERTY(bool outOfUse READ isOutOfUse NOTIFY changed FINAL)
     Q_PROPERTY(QString state READ state NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList faults READ faults CONSTANT FINAL)
-    Q_PROPERTY(int fault MEMBER m_fault NOTIFY changed FINAL)
+    Q_PROPERTY(QString lookAt READ lookAt NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList findings READ findings NOTIFY changed FINAL)
+    Q_PROPERTY(int found MEMBER m_found NOTIFY changed FINAL)
+    Q_PROPERTY(bool fit READ isFit NOTIFY changed FINAL)
     Q_PROPERTY(QString note MEMBER m_note NOTIFY changed FINAL)
 
 public:
@@ -27,9 +29,14 @@ public:
     [[nodiscard]] bool isOutOfUse() const;
     /// What the last look over found, and when; empty when there was none.
     [[nodiscard]] QString state() const;
-    [[nodiscard]] QStringList faults() const;
-    /// Out of use for the fault chosen, or back in use.
-    Q_INVOKABLE void keep(bool fit);
+    /// Where to look on a thing of its kind, and what for.
+    [[nodiscard]] QString lookAt() const;
+    /// That nothing is wrong, then what can be wrong with a thing of its kind.
+    [[nodiscard]] QStringList findings() const;
+    /// Nothing wrong was chosen; of what is out of use, that it is fit again is all there is to say.
+    [[nodiscard]] bool isFit() const { return isOutOfUse() || m_found == 0; }
+    /// Keeps what was chosen, with today's day: fit, or out of use for that. Nothing while nothing is chosen.
+    Q_INVOKABLE void keep();
 
 Q_SIGNALS:
     void changed();
@@ -40,6 +47,6 @@ private:
 
     BookService* m_book = nullptr;
     steelyard::RecordId m_item;
-    int m_fault = -1;
+    int m_found = -1;
     QString m_note;
 };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/measuring/measuretexts.h"
 
+#include "mobile/measuring/lookovertexts.h"
 #include "mobile/readings/readingtexts.h"
 #include "mobile/text/keepingtexts.h"
 #include "mobile/text/say.h"
@@ -111,22 +112,9 @@ QString age(const MeasurementRecord& last, std::chrono::sys_days today)
     return tr("measured %1, due in %2 weeks").arg(day).arg(left / 7);
 }
 
-QString fault(KitFault fault)
-{
-    switch (fault) {
-    case KitFault::WornLink:
-        return tr("worn link");
-    case KitFault::Cut:
-        return tr("cut");
-    case KitFault::Other:
-        break;
-    }
-    return tr("other");
-}
-
 QString outOfUse(const Inspection& inspection, std::chrono::sys_days today)
 {
-    const QString day = keepingtexts::day(inspection.day, today), what = fault(inspection.fault.value_or(KitFault::Other));
+    const QString day = keepingtexts::day(inspection.day, today), what = lookovertexts::fault(inspection.fault.value_or(KitFault::Other));
     const QString note = QString::fromStdString(inspection.note);
     return note.isEmpty() ? tr("out of use since %1: %2").arg(day, what) : tr("out of use since %1: %2, %3").arg(day, what, note);
 }

@@ -21,8 +21,7 @@ namespace measuretexts {
 [[nodiscard]] QString wayBack(const steelyard::WayBack& back);
 /// "measured 12 Sep, due in 3 weeks".
 [[nodiscard]] QString age(const steelyard::MeasurementRecord& last, std::chrono::sys_days today);
-/// "worn link"; and "out of use since 12 Sep: worn link", with the note.
-[[nodiscard]] QString fault(steelyard::KitFault fault);
+/// "out of use since 12 Sep: worn link", with the note.
 [[nodiscard]] QString outOfUse(const steelyard::Inspection& inspection, std::chrono::sys_days today);
 [[nodiscard]] QString gain(steelyard::ChainGain gain);
 /// A length as it is aimed for: to the whole unit.

@@ -166,9 +166,9 @@ std::vector<Stop> itinerary()
     stop("chain-step-pitch", tall, "ChainStepsPage", deeds("press hangMore, press newChain, press byLink, key 180, press mainAction, key 16, press mainAction"));
     stop("chain-step-long-link", tall, "ChainStepsPage", deeds("press hangMore, press newChain, press byLink, key 180, press mainAction, key 16, press mainAction, key 56, press mainAction"));
     stop("chain-step-drift", tall, "ChainStepsPage", deeds("press hangMore, press item:1/measure, press byWeight, key 120, press mainAction, key 6, press mainAction, key 0.05, press mainAction"));
-    stop("kit-look-over", tall, "InspectPage", deeds("press hangMore, press item:1/measure, press inspect, choose fault 0")).everywhere = true;
-    stop("kit-out-of-use", tall, "ThingsPage", deeds("press hangMore, press item:1/measure, press inspect, choose fault 0, press mainAction"));
-    stop("set-up-out-of-use", tall, "SetupPage", deeds("press hangMore, press item:1/measure, press inspect, choose fault 0, press mainAction, press back"));
+    stop("kit-look-over", tall, "InspectPage", deeds("press hangMore, press item:1/measure, press inspect, choose fault 1")).everywhere = true;
+    stop("kit-out-of-use", tall, "ThingsPage", deeds("press hangMore, press item:1/measure, press inspect, choose fault 1, press mainAction"));
+    stop("set-up-out-of-use", tall, "SetupPage", deeds("press hangMore, press item:1/measure, press inspect, choose fault 1, press mainAction, press back"));
     stop("band-step-caution", tall, "BandStepsPage", deeds("press hangMore, press newBand")).everywhere = true;
     stop("band-step-rest", tall, "BandStepsPage", deeds("press hangMore, press newBand, press caution/accept"));
     stop("band-step-first-mass", tall, "BandStepsPage", deeds("press hangMore, press newBand, press caution/accept, key 50, press mainAction")).everywhere = true;

@@ -17,7 +17,10 @@ constexpr Numbered<PlateTrust, 2> plateTrusts{{{{PlateTrust::AsMarked, 1}, {Plat
 constexpr Numbered<HungOn, 3> hungOns{{{{HungOn::BothSides, 1}, {HungOn::LeftOnly, 2}, {HungOn::RightOnly, 3}}}};
 constexpr Numbered<ChainHangingWay, 3> chainWays{{{{ChainHangingWay::Straight, 1}, {ChainHangingWay::Doubled, 2}, {ChainHangingWay::Bunched, 3}}}};
 constexpr std::int64_t foundFitNumber = 1;
-constexpr Numbered<KitFault, 3> kitFaults{{{{KitFault::WornLink, 2}, {KitFault::Cut, 3}, {KitFault::Other, 4}}}};
+constexpr Numbered<KitFault, 15> kitFaults{{{{KitFault::WornLink, 2}, {KitFault::Cut, 3}, {KitFault::Other, 4}, {KitFault::BentLink, 5},
+                                             {KitFault::Hook, 6}, {KitFault::Crack, 7}, {KitFault::Sticky, 8}, {KitFault::Seam, 9},
+                                             {KitFault::Cable, 10}, {KitFault::Pin, 11}, {KitFault::ZeroRuns, 12}, {KitFault::Dropped, 13},
+                                             {KitFault::Collar, 14}, {KitFault::Buckle, 15}, {KitFault::Weld, 16}}}};
 constexpr Numbered<ItemKind, 8> itemKinds{{{{ItemKind::Chain, 2}, {ItemKind::Band, 3}, {ItemKind::Aid, 4}, {ItemKind::Machine, 5},
                                             {ItemKind::Scale, 6}, {ItemKind::Iron, 7}, {ItemKind::Lead, 8}, {ItemKind::Rack, 9}}}};
 constexpr Numbered<CautionCode, 4> cautionCodes{
@@ -256,8 +259,12 @@ std::optional<Inspection> inspectionIn(journal::ByteView content)
 {
     RecordReader reader(content);
     Inspection inspection;
-    if (reader.neededNumber(1) != foundFitNumber)
-        inspection.fault = reader.among(1, kitFaults);
+    const std::int64_t found = reader.neededNumber(1);
+    // what a newer app found and this one has no word for is no less out of use
+    if (found > foundFitNumber)
+        inspection.fault = kitFaults.valueOf(found).value_or(KitFault::Other);
+    else if (found != foundFitNumber)
+        return std::nullopt;
     if (reader.has(2))
         inspection.note = reader.neededText(2);
     inspection.day = dayOf(reader.neededNumber(3));

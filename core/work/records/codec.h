@@ -37,7 +37,8 @@ namespace steelyard {
 ///   chain's placing 1 way (1 straight, 2 doubled, 3 bunched) · 2 lead · 3 lead's mass · 4 bunch
 ///   band's placing  1 true when doubled · 2 true when above · 3 anchor's height · 4 offset · 5 handle · 6 held by
 ///   aid's placing   1 chest's height, where it is not the bar's lowest
-///   inspection      1 found (1 fit, 2 worn link, 3 cut, 4 other) · 2 note · 3 day, since 1970
+///   inspection      1 found (1 fit, 2 worn link, 3 cut, 4 other, 5 bent link, 6 hook, 7 crack, 8 sticky, 9 seam, 10 cable, 11 pin,
+///                   12 zero runs away, 13 dropped, 14 collar, 15 buckle, 16 weld; above: other) · 2 note · 3 day, since 1970
 ///   on loan         1 whose it is, or who has it · 2 day it is to be back, since 1970
 ///   kind of item    the number of its measurement's key
 ///   acknowledgement 1 set-up · 2 caution (1 chains, 2 bands below, 3 bands above, 4 bench aid) · 3 mark of what hung

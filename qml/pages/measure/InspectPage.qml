@@ -13,18 +13,18 @@ Sheet {
     required property InspectionEditor editor
     signal done
 
-    heading: root.editor.name
+    heading: qsTr("Look over: %1").arg(root.editor.name)
     under: root.editor.state
     back: qsTr("Kit")
     foot: PressKey {
         Layout.fillWidth: true
         objectName: "mainAction"
         main: true
-        enabled: root.editor.outOfUse || root.editor.fault >= 0
-        text: root.editor.outOfUse ? qsTr("BACK IN USE") : qsTr("OUT OF USE")
-        fact: root.editor.outOfUse ? qsTr("looked over today") : root.editor.fault >= 0 ? root.editor.faults[root.editor.fault] : qsTr("once it is said why")
+        enabled: root.editor.outOfUse || root.editor.found >= 0
+        text: root.editor.outOfUse ? qsTr("BACK IN USE") : root.editor.fit ? qsTr("FIT FOR USE") : root.editor.found > 0 ? qsTr("OUT OF USE") : qsTr("KEEP")
+        fact: root.editor.fit ? qsTr("looked over today") : root.editor.found > 0 ? root.editor.findings[root.editor.found] ?? "" : qsTr("once it is said what was found")
         factSize: Theme.act
-        onClicked: root.editor.keep(root.editor.outOfUse)
+        onClicked: root.editor.keep()
     }
     onBackRequested: root.done()
 
@@ -35,20 +35,20 @@ Sheet {
         head: root.editor.book.head
         body: root.editor.book.body
     }
-    Words {
-        Layout.fillWidth: true
-        objectName: "what"
-        text: root.editor.outOfUse ? qsTr("Out of use: no set-up with it is ready. A cut band or a worn link is not mended by looking: bring it back only once it was put right and found fit by whoever answers for the kit.")
-            : qsTr("Chain: a link worn, bent, cracked or stretched, a hook that does not close. Band or bench aid: a cut, a crack, a thin or sticky place, a loose seam. Machine: a frayed cable, a pin that does not hold. Doubtful is out of use; what the maker or the house says goes first.")
-    }
     ChoiceRow {
         Layout.fillWidth: true
         objectName: "fault"
         visible: !root.editor.outOfUse
         label: qsTr("Found")
-        options: root.editor.faults
-        current: root.editor.fault
-        onChosen: index => root.editor.fault = index
+        options: root.editor.findings
+        current: root.editor.found
+        onChosen: index => root.editor.found = index
+    }
+    Words {
+        Layout.fillWidth: true
+        objectName: "what"
+        text: root.editor.outOfUse ? qsTr("Out of use: it is offered nowhere, and no set-up with it is ready. What is worn or broken is not mended by looking: bring it back only once it was put right and found fit by whoever answers for the kit.")
+            : root.editor.lookAt
     }
     NameField {
         Layout.fillWidth: true
@@ -57,6 +57,12 @@ Sheet {
         text: root.editor.note
         maximumLength: 60
         onEdited: text => root.editor.note = text
+    }
+    Words {
+        Layout.fillWidth: true
+        objectName: "first"
+        text: qsTr("Doubtful is out of use. What the maker says and the rules of the house go first.")
+        quiet: true
     }
     Connections {
         target: root.editor

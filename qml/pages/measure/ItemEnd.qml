@@ -95,7 +95,7 @@ Item {
             Layout.fillWidth: true
             objectName: "inspect"
             visible: root.brief && root.guide.form.itemId !== ""
-            text: qsTr("Worn or cut: out of use")
+            text: qsTr("Look it over: fit, or out of use")
             size: Theme.key
             onClicked: root.inspectRequested()
         }

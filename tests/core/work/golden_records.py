@@ -62,6 +62,8 @@ RECORDS = {
                               8: {1: record(5), 2: typed("0.04", "kg")}}, 2: []},
     "inspection": {1: 2, 2: "third link from the hook", 3: 20000},
     "inspectionFit": {1: 1, 3: 20001},
+    "inspectionOfAScale": {1: 12, 2: "runs away by a step a minute", 3: 20002},
+    "inspectionOfARack": {1: 16, 3: 20002},
     "onLoan": {1: "the school in Pell", 2: 20100},
     "onLoanWithoutDay": {1: "the rowers"},
     "kindOfBand": 3,

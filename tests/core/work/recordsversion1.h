@@ -68,6 +68,10 @@ inline constexpr const char* inspection =
     "a301020278187468697264206c696e6b2066726f6d2074686520686f6f6b03194e20";
 inline constexpr const char* inspectionFit =
     "a2010103194e21";
+inline constexpr const char* inspectionOfAScale =
+    "a3010c02781c72756e732061776179206279206120737465702061206d696e75746503194e22";
+inline constexpr const char* inspectionOfARack =
+    "a2011003194e22";
 inline constexpr const char* onLoan =
     "a20172746865207363686f6f6c20696e2050656c6c02194e84";
 inline constexpr const char* onLoanWithoutDay =

@@ -11,6 +11,7 @@
 
 #include <cmath>
 #include <rapidcheck.h>
+#include <set>
 #endif
 
 using namespace steelyard;
@@ -23,6 +24,8 @@ constexpr VaultSettings metric{}, imperial{MassUnit::Pound, LengthUnit::Inch};
 
 OnLoan onLoan() { return {"the school in Pell", std::chrono::sys_days(std::chrono::days(20100))}; }
 Inspection inspection() { return {KitFault::WornLink, "third link from the hook", std::chrono::sys_days(std::chrono::days(20000))}; }
+Inspection inspectionOfAScale() { return {KitFault::ZeroRuns, "runs away by a step a minute", std::chrono::sys_days(std::chrono::days(20002))}; }
+Inspection inspectionOfARack() { return {KitFault::Weld, {}, std::chrono::sys_days(std::chrono::days(20002))}; }
 
 BarMarks marks()
 {
@@ -194,6 +197,8 @@ void RecordCodecTest::bytesOfVersion1_data()
     row("load", contentOf(load(), metric), recordsversion1::load);
     row("inspection", contentOf(inspection()), recordsversion1::inspection);
     row("inspection, fit", contentOf(Inspection{std::nullopt, {}, std::chrono::sys_days(std::chrono::days(20001))}), recordsversion1::inspectionFit);
+    row("inspection of a scale", contentOf(inspectionOfAScale()), recordsversion1::inspectionOfAScale);
+    row("inspection of a rack", contentOf(inspectionOfARack()), recordsversion1::inspectionOfARack);
     row("on loan", contentOf(onLoan()), recordsversion1::onLoan);
     row("on loan, no day agreed", contentOf(OnLoan{"the rowers"}), recordsversion1::onLoanWithoutDay);
     row("kind of a band", contentOf(ItemKind::Band), recordsversion1::kindOfBand);
@@ -244,8 +249,18 @@ void RecordCodecTest::readAgain()
     }
     // a kind that is none, and one of a newer app
     QVERIFY(!itemKindIn(journal::numberItem(1)) && !itemKindIn(journal::numberItem(10)));
-    // a fifth finding, of a newer app
-    QVERIFY(!inspectionIn(fromHex("a2010503194e21")));
+    QVERIFY(inspectionIn(fromHex(recordsversion1::inspectionOfAScale)) == inspectionOfAScale());
+    QVERIFY(inspectionIn(fromHex(recordsversion1::inspectionOfARack)) == inspectionOfARack());
+    std::set<journal::ByteBuffer> findings;
+    for (int fault = 0; fault <= static_cast<int>(KitFault::Weld); ++fault) {
+        const Inspection found{static_cast<KitFault>(fault), {}, std::chrono::sys_days(std::chrono::days(20001))};
+        const Content written = contentOf(found);
+        QVERIFY(written && inspectionIn(*written) == found && findings.insert(*written).second);
+    }
+    // a finding of a newer app takes it out of use; what is no finding at all is not read
+    const auto newer = inspectionIn(fromHex("a2011103194e21"));
+    QVERIFY(newer && newer->fault == KitFault::Other);
+    QVERIFY(!inspectionIn(fromHex("a2010003194e21")) && !inspectionIn(fromHex("a2012003194e21")));
     QVERIFY(acknowledgementIn(fromHex(recordsversion1::acknowledgement)) == acknowledgement());
     QVERIFY(acknowledgementIn(fromHex(recordsversion1::acknowledgementOfAnAid)) == acknowledgementOfAnAid());
     QVERIFY(liftIdIn(fromHex(recordsversion1::lift)) == LiftId{14});

@@ -22,6 +22,8 @@ class InspectionTest : public QObject {
 private Q_SLOTS:
     void outOfUseAndBack();
     void nothingWithoutAReason();
+    void nothingWrongIsKeptWithItsDay();
+    void eachKindIsAskedItsOwn();
     void theListSaysSo();
 };
 
@@ -35,13 +37,15 @@ void InspectionTest::outOfUseAndBack()
     QCOMPARE(editor.name(), QStringLiteral("Band"));
     QVERIFY(!editor.isOutOfUse() && editor.state().isEmpty());
     QSignalSpy kept(&editor, &InspectionEditor::kept);
-    editor.setProperty("fault", 1);
+    editor.setProperty("found", 1);
     editor.setProperty("note", "  near the hook ");
-    editor.keep(false);
+    QVERIFY(!editor.isFit());
+    editor.keep();
     QCOMPARE(kept.count(), 1);
     QVERIFY(editor.isOutOfUse());
     QVERIFY2(editor.state().contains("2 Nov: cut, near the hook"), qPrintable(editor.state()));
-    editor.keep(true);
+    QVERIFY(editor.isFit());
+    editor.keep();
     QVERIFY(!editor.isOutOfUse());
     QVERIFY(editor.state().contains("2 Nov"));
 }
@@ -52,11 +56,54 @@ void InspectionTest::nothingWithoutAReason()
     layOut(house.book, house.desk.desk(), {}, {samples::item(1, "Band", samples::band())}, {});
     InspectionEditor editor;
     editor.setBook(&house.book);
-    editor.keep(false);
+    editor.keep();
     editor.setItemId(QString::fromStdString(house.book.book().kit().front()->item.id.hex()));
-    editor.keep(false);
+    editor.keep();
+    editor.setProperty("found", 99);
+    editor.keep();
     QVERIFY(!editor.isOutOfUse());
     QVERIFY(house.book.keeping().deeds().empty());
+}
+
+void InspectionTest::nothingWrongIsKeptWithItsDay()
+{
+    StandInHouse house;
+    layOut(house.book, house.desk.desk(), {}, {samples::item(1, "Band", samples::band())}, {});
+    InspectionEditor editor;
+    editor.setBook(&house.book);
+    editor.setItemId(QString::fromStdString(house.book.book().kit().front()->item.id.hex()));
+    QCOMPARE(editor.findings().constFirst(), QStringLiteral("nothing wrong"));
+    editor.setProperty("found", 0);
+    QVERIFY(editor.isFit());
+    editor.keep();
+    const KitItem& kept = house.book.book().kit().front()->item;
+    QVERIFY(kept.inspection && !kept.inspection->fault && kept.inspection->day == house.book.today());
+    QVERIFY(!editor.isOutOfUse());
+    QCOMPARE(editor.state(), QStringLiteral("looked over 2 Nov: nothing wrong"));
+    QCOMPARE(house.book.keeping().deeds().size(), std::size_t{1});
+}
+
+void InspectionTest::eachKindIsAskedItsOwn()
+{
+    QSet<QString> looks;
+    for (int kind = 0; kind <= static_cast<int>(ItemKind::Rack); ++kind) {
+        StandInHouse house;
+        KitItem thing = samples::item(1, "Thing", notYetMeasured(static_cast<ItemKind>(kind)));
+        layOut(house.book, house.desk.desk(), {}, {thing}, {});
+        InspectionEditor editor;
+        editor.setBook(&house.book);
+        editor.setItemId(QString::fromStdString(house.book.book().kit().front()->item.id.hex()));
+        const QString look = editor.lookAt();
+        QVERIFY(!looks.contains(look));
+        looks.insert(look);
+        // whose word it is stands with it
+        QVERIFY2(look.contains("(common practice, no source)") || look.contains("EN 818-6"), qPrintable(look));
+        const QStringList findings = editor.findings();
+        QVERIFY(findings.contains("something else"));
+        QCOMPARE(QSet<QString>(findings.cbegin(), findings.cend()).size(), findings.size());
+        QCOMPARE(findings.contains("cut"), kind == static_cast<int>(ItemKind::Band) || kind == static_cast<int>(ItemKind::Aid) || kind == static_cast<int>(ItemKind::Lead));
+        QCOMPARE(findings.contains("worn link"), kind == static_cast<int>(ItemKind::Chain));
+    }
 }
 
 void InspectionTest::theListSaysSo()

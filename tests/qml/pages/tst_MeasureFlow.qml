@@ -160,7 +160,9 @@ Item {
             testCase.press("hangMore")
             testCase.press("measure", testCase.part("item:3"))
             testCase.press("inspect")
-            testCase.verify(!testCase.part("mainAction").enabled, "it is said why, first")
+            testCase.verify(!testCase.part("mainAction").enabled, "it is said what was found, first")
+            testCase.verify(flow.currentItem.heading.startsWith("Look over: "), flow.currentItem.heading)
+            testCase.verify(!testCase.part("fault").options.includes("cut"), "a chain is not cut")
             testCase.choose("fault", "worn link")
             testCase.press("mainAction")
             testCase.verify(testCase.part("item:3").how.includes("out of use"), testCase.part("item:3").how)
@@ -172,6 +174,18 @@ Item {
             testCase.verify(flow.currentItem.under.includes("worn link"), flow.currentItem.under)
             testCase.press("mainAction")
             testCase.verify(!testCase.part("item:3").how.includes("out of use"))
+        }
+        function test_nothing_wrong_is_kept_with_its_day() {
+            testCase.press("hangMore")
+            testCase.press("measure", testCase.part("item:3"))
+            testCase.press("inspect")
+            testCase.choose("fault", "nothing wrong")
+            testCase.compare(testCase.part("mainAction").text, "FIT FOR USE")
+            testCase.press("mainAction")
+            testCase.verify(!testCase.part("item:3").how.includes("out of use"))
+            testCase.press("measure", testCase.part("item:3"))
+            testCase.press("inspect")
+            testCase.verify(flow.currentItem.under.includes("nothing wrong"), flow.currentItem.under)
         }
         function test_a_twin_compared() {
             testCase.press("hangMore")

@@ -185,7 +185,7 @@ Item {
                 {tag: "chain steps, drift", component: chainStepsAgain, full: true, setup: page => testCase.step(page, ["weigh", "70", "5", "0.1"])},
                 {tag: "marks in a row", component: marksRun, full: true, setup: page => testCase.lifter(page)},
                 {tag: "marks in a row, kept", component: marksRun, full: true, setup: page => { testCase.lifter(page); page.run.next(); page.run.next(); page.run.copyTo(0) }},
-                {tag: "look over", component: inspectPage, full: true, setup: page => { page.editor.fault = 0; page.editor.note = "third link from the hook" }},
+                {tag: "look over", component: inspectPage, full: true, setup: page => { page.editor.found = 1; page.editor.note = "third link from the hook" }},
                 {tag: "band steps, caution", component: bandSteps, full: false, setup: page => testCase.step(page, [])},
                 {tag: "band steps, rest", component: bandSteps, full: false, setup: page => testCase.step(page, [""])},
                 {tag: "band steps, first mass", component: bandSteps, full: false, setup: page => testCase.step(page, ["", "50"])},

@@ -150,7 +150,7 @@ Item {
             testCase.press("hangMore")
             testCase.press("measure", testCase.rowOf("Uprights"))
             testCase.press("inspect")
-            testCase.choose("fault", "other")
+            testCase.choose("fault", "cracked weld")
             testCase.press("mainAction")
             testCase.press("back")
             testCase.press("marks")
