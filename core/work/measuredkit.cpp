@@ -165,4 +165,11 @@ IronKnown ironKnown(const BarRecord& bar, const PlateLoad& load)
     return known;
 }
 
+bool isOnTheBar(const BarRecord& bar, const PlateLoad& load, const RecordId& item)
+{
+    bool there = bar.barWeighed && bar.barWeighed->item == item;
+    eachHung(bar, load, [&](const PlatesHere& row, int count) { there = there || (count > 0 && row.weighed && row.weighed->item == item); });
+    return there;
+}
+
 }

@@ -44,4 +44,7 @@ struct IronKnown {
 /// By the rows of the stock, as ironUncertainty counts them.
 [[nodiscard]] IronKnown ironKnown(const BarRecord& bar, const PlateLoad& load);
 
+/// Whether iron of that thing of the kit is on the bar: the bar itself, or plates that the load hangs.
+[[nodiscard]] bool isOnTheBar(const BarRecord& bar, const PlateLoad& load, const RecordId& item);
+
 }

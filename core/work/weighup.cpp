@@ -248,7 +248,8 @@ WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const
     setup.platesThickness = out.load->thickness();
     setup.limits.sleeve = record.bar.sleeve;
     for (const KitItem& item : kit) {
-        if (std::none_of(record.hung.begin(), record.hung.end(), [&](const HungRecord& hung) { return hung.item == item.id; }))
+        const bool hangs = std::any_of(record.hung.begin(), record.hung.end(), [&](const HungRecord& hung) { return hung.item == item.id; });
+        if (!hangs && !isOnTheBar(record.bar, *out.load, item.id))
             continue;
         if (item.isOutOfUse())
             out.outOfUse.push_back(item.name);

@@ -28,7 +28,7 @@ std::vector<const KitItem*> KitComparison::others() const
     if (!canCompare(kindOf(now)))
         return list;
     for (const KitItem& item : m_form->deskService()->desk().kit())
-        if (item.measurement.index() == now.index() && QString::fromStdString(item.id.hex()) != m_form->itemId())
+        if (mayPair(item) && item.measurement.index() == now.index() && QString::fromStdString(item.id.hex()) != m_form->itemId())
             list.push_back(&item);
     return list;
 }

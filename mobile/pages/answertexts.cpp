@@ -186,9 +186,9 @@ std::vector<NoticeRow> notices(const WeighedUp& weighed)
 {
     std::vector<NoticeRow> rows;
     for (const std::string& name : weighed.outOfUse)
-        rows.push_back({tr("%1 is out of use").arg(QString::fromStdString(name)), tr("Hang another, or look it over and say that it is fit."), true});
+        rows.push_back({tr("%1 is out of use").arg(QString::fromStdString(name)), tr("Take another, or look it over and say that it is fit."), true});
     for (const std::string& name : weighed.lentOut)
-        rows.push_back({tr("%1 is lent").arg(QString::fromStdString(name)), tr("Hang another, or say in Kit that it is back."), true});
+        rows.push_back({tr("%1 is lent").arg(QString::fromStdString(name)), tr("Take another, or say in Kit that it is back."), true});
     if (!weighed.curve)
         return rows;
     for (const WeakAnchor& anchor : weighed.weakAnchors) {

@@ -38,6 +38,7 @@ public:
     void setBook(BookService* book);
     /// "as keyed", then each with its mass and day; none where no bar was weighed.
     [[nodiscard]] QStringList bars() const;
+    /// Which of them is on; −1 for one that was taken and is out of use or lent now.
     [[nodiscard]] int bar() const;
     void setBar(int place);
     [[nodiscard]] QAbstractListModel* plates() { return &m_plates; }
@@ -50,6 +51,8 @@ Q_SIGNALS:
 private:
     void refresh();
     [[nodiscard]] std::vector<steelyard::KnownIron> iron(steelyard::IronSort sort) const;
+    /// Plates that are taken and are not offered any more, being elsewhere or not to be used: they can be given their mark back.
+    [[nodiscard]] std::vector<steelyard::RecordId> takenAndGone() const;
     [[nodiscard]] QString nameOf(const steelyard::RecordId& item) const;
     /// "20.3 ± 0.06 kg, weighed 3 Nov".
     [[nodiscard]] QString about(const steelyard::KnownIron& iron) const;

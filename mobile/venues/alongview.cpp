@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/venues/alongview.h"
 
+#include "core/work/venues/freenow.h"
 #include "core/work/venues/keepvenuekit.h"
 #include "mobile/follow.h"
 
@@ -49,6 +50,8 @@ void AlongView::refresh()
         const RecordId now = venueNow(book, item);
         if (item.venue == m_venue && now == m_venue)
             continue; // it is here and belongs here
+        if (now != m_venue && !mayBeTakenAlong(item))
+            continue;
         const QString belongs = nameOf(item.venue), at = nameOf(now);
         QString hint = belongs.isEmpty() ? tr("belongs to no venue") : tr("belongs to %1").arg(belongs);
         if (now != m_venue && now != item.venue)

@@ -35,6 +35,9 @@ struct Compared {
 /// Whether two of a kind can be held against each other.
 [[nodiscard]] inline bool canCompare(ItemKind kind) { return kind == ItemKind::Chain || kind == ItemKind::Band || kind == ItemKind::Aid; }
 
+/// Whether it can stand beside another of its kind on a bar: not what is out of use or with somebody else.
+[[nodiscard]] inline bool mayPair(const KitItem& item) { return canCompare(kindOf(item.measurement)) && !item.isOutOfUse() && !item.lent; }
+
 /// A pair that differs by more than this share on a bar pulls one side down: worth another partner (our choice).
 inline constexpr double unevenPairShare = 0.05;
 

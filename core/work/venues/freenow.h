@@ -22,6 +22,9 @@ struct Pieces {
 /// there is only one. Nothing where none is free, it is lent, out of use or not measured yet, or it does not go on a bar.
 [[nodiscard]] std::optional<HungOn> sidesFree(const KitItem& item, const SetupRecord& setup);
 
+/// Whether it can be taken along to another venue: not what somebody else has.
+[[nodiscard]] inline bool mayBeTakenAlong(const KitItem& item) { return !item.lent; }
+
 enum class BackState : std::uint8_t { NoDay, Later, Soon, Past };
 
 /// Whether a thing on loan is to be back soon: within 7 days (our choice); on the day itself it is Soon.

@@ -36,7 +36,20 @@ private Q_SLOTS:
     void chainsByTheMetre();
     void gaugedChainsAreRarelyToldApart();
     void aidsAtTheLowestHeight();
+    void whatIsOutOfUseOrLentPairsWithNothing();
 };
+
+void ComparingTest::whatIsOutOfUseOrLentPairsWithNothing()
+{
+    KitItem band = samples::item(1, "Band", samples::band());
+    QVERIFY(mayPair(band));
+    band.inspection = Inspection{KitFault::Cut, {}, {}};
+    QVERIFY(!mayPair(band));
+    band.inspection = Inspection{};
+    band.lent = OnLoan{"the rowers"};
+    QVERIFY(!mayPair(band));
+    QVERIFY(!mayPair(samples::item(2, "Rack", RackMeasurement{metres(0.9), {}, 1, {}}, false)));
+}
 
 void ComparingTest::aidsAtTheLowestHeight()
 {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // the meta-object compiler of Qt 6.4 cannot read the standard library's concepts
 #ifndef Q_MOC_RUN
+#include "core/work/barchanges.h"
 #include "core/work/weighup.h"
 
 #include "tests/core/near.h"
@@ -32,6 +33,7 @@ class ReadinessTest : public QObject {
 private Q_SLOTS:
     void ironIsReady();
     void outOfUseIsNotReady();
+    void ironOutOfUseOrLentIsNotReady();
     void marksMissing();
     void floorLiftNeedsPlates();
     void refusedEntriesAreNamed();
@@ -76,6 +78,30 @@ void ReadinessTest::outOfUseIsNotReady()
     const WeighedUp without = weighUp(samples::setup(100, {samples::hung(2, samples::chainOn(0.1))}), kit, marks, looked);
     QVERIFY(without.readiness == Readiness::Ready);
     QVERIFY(without.outOfUse.empty());
+}
+
+void ReadinessTest::ironOutOfUseOrLentIsNotReady()
+{
+    const IronMeasurement bar{IronSort::Bar, kilograms(20), kilograms(20.3), kilograms(0.1), {}, 1}, plates{IronSort::Plates, kilograms(20), kilograms(40.6), kilograms(0.1), {}, 2};
+    std::vector<KitItem> kit{samples::item(1, "Old bar", bar, false), samples::item(2, "Twenties", plates, false)};
+    const BarMarks marks = samples::marks(0.77, 1.27);
+    SetupRecord record = samples::setup(60.9);
+    record.bar = withWeighedPlates(withWeighedBar(record.bar, {kit[0].id, bar, *checked(bar)}), {kit[1].id, plates, *checked(plates)});
+    QVERIFY(weighUp(record, kit, marks, {}).readiness == Readiness::Ready);
+    kit[0].inspection = Inspection{KitFault::Crack, {}, {}};
+    const WeighedUp cracked = weighUp(record, kit, marks, {});
+    QVERIFY(cracked.readiness == Readiness::NotToBeUsed);
+    QCOMPARE(cracked.outOfUse, std::vector<std::string>{"Old bar"});
+    kit[0].inspection.reset();
+    kit[1].lent = OnLoan{"the rowers"};
+    const WeighedUp lent = weighUp(record, kit, marks, {});
+    QVERIFY(lent.readiness == Readiness::NotToBeUsed);
+    QCOMPARE(lent.lentOut, std::vector<std::string>{"Twenties"});
+    // plates of theirs that the load does not hang stand in no way
+    record.bar.wanted = kilograms(20.3);
+    QVERIFY(weighUp(record, kit, marks, {}).readiness == Readiness::Ready);
+    // nor iron that was weighed and not taken
+    QVERIFY(weighUp(samples::setup(60), kit, marks, {}).readiness == Readiness::Ready);
 }
 
 void ReadinessTest::marksMissing()

@@ -38,6 +38,9 @@ private Q_SLOTS:
     void marksByHole();
     void tapeAgain();
     void noSuchHole();
+    void whatIsOutOfUseOrLentIsOfferedNowhere_data();
+    void whatIsOutOfUseOrLentIsOfferedNowhere();
+    void takenIronThatIsGoneCanBeGivenBack();
 
 private:
     DeskService* m_service = nullptr;
@@ -245,6 +248,71 @@ void ToolChoicesTest::noSuchHole()
     QVERIFY(!outcome.kept());
     QVERIFY2(outcome.refusal.contains(QStringLiteral("28 holes")), qPrintable(outcome.refusal));
     QVERIFY(!m_service->desk().marks().bottom);
+}
+
+void ToolChoicesTest::whatIsOutOfUseOrLentIsOfferedNowhere_data()
+{
+    QTest::addColumn<bool>("lent");
+    QTest::newRow("out of use") << false;
+    QTest::newRow("lent") << true;
+}
+
+void ToolChoicesTest::whatIsOutOfUseOrLentIsOfferedNowhere()
+{
+    QFETCH(bool, lent);
+    m_service->desk().hang(samples::hung(1, samples::chainOn(0.3)));
+    m_service->desk().hang(samples::hung(7, samples::bandAt(0)));
+    ChainEditor chain;
+    chain.setDeskService(m_service);
+    ScaleChoice scale;
+    scale.setForm(&chain);
+    WeighedIronView iron;
+    iron.setDesk(m_service);
+    HangEditor chainHung, bandHung;
+    chainHung.setDeskService(m_service);
+    chainHung.setRow(0);
+    bandHung.setDeskService(m_service);
+    bandHung.setRow(1);
+    HangChoice strap, anchor;
+    strap.setForm(&chainHung);
+    anchor.setForm(&bandHung);
+    MarksEditor marks;
+    marks.setDeskService(m_service);
+    QVERIFY(!scale.names().isEmpty() && !iron.bars().isEmpty() && iron.plates()->rowCount() == 1);
+    QVERIFY(!strap.names().isEmpty() && !anchor.names().isEmpty() && !marks.racks().isEmpty());
+    auto kit = m_service->desk().kit();
+    for (KitItem& item : kit) {
+        if (lent)
+            item.lent = OnLoan{"the rowers"};
+        else
+            item.inspection = Inspection{KitFault::Other, {}, {}};
+    }
+    m_service->desk().setKit(kit);
+    QVERIFY(scale.names().isEmpty() && iron.bars().isEmpty() && iron.plates()->rowCount() == 0);
+    QVERIFY(strap.names().isEmpty() && anchor.names().isEmpty() && marks.racks().isEmpty());
+}
+
+void ToolChoicesTest::takenIronThatIsGoneCanBeGivenBack()
+{
+    WeighedIronView iron;
+    iron.setDesk(m_service);
+    iron.setBar(1);
+    iron.takePlates(0);
+    auto kit = m_service->desk().kit();
+    kit[2].inspection = Inspection{KitFault::Crack, {}, {}};
+    kit[3].lent = OnLoan{"the rowers"};
+    m_service->desk().setKit(kit);
+    QVERIFY(m_service->desk().answer().readiness == Readiness::NotToBeUsed || !m_service->desk().answer().path);
+    QCOMPARE(iron.bars(), QStringList{"as keyed"});
+    QCOMPARE(iron.bar(), -1);
+    iron.setBar(0);
+    QVERIFY(!m_service->desk().setup().bar.barWeighed);
+    QVERIFY(iron.bars().isEmpty());
+    QCOMPARE(iron.plates()->rowCount(), 1);
+    QVERIFY(formcheck::shown(*iron.plates(), 0, "how").toString().contains(QStringLiteral("not to be used")));
+    iron.takePlates(0);
+    QCOMPARE(iron.plates()->rowCount(), 0);
+    QVERIFY(!isTaken(m_service->desk().setup().bar, samples::numbered(4)));
 }
 
 QTEST_GUILESS_MAIN(ToolChoicesTest)

@@ -26,6 +26,7 @@ private Q_SLOTS:
     void bothAtOnce();
     void awayFromHome();
     void nothingTicked();
+    void whatSomebodyElseHasStaysThere();
 
 private:
     [[nodiscard]] QVariant said(int row, const char* role) const { return formcheck::shown(*m_view->things(), row, role); }
@@ -63,6 +64,17 @@ void AlongViewTest::whatIsElsewhere()
     // at home everything is where it belongs
     open(m_places.home);
     QVERIFY(m_view->isEmpty());
+}
+
+void AlongViewTest::whatSomebodyElseHasStaysThere()
+{
+    const RecordId band = m_house->book.book().kit().at(0)->item.id;
+    const auto told = [](const Told&) {};
+    keepLoan(m_house->book.keeping(), band, LoanKind::Lent, {"the rowers"}, told);
+    QCOMPARE(m_view->things()->rowCount(), 1);
+    QCOMPARE(said(0, "label").toString(), QStringLiteral("Chain"));
+    keepLoan(m_house->book.keeping(), band, LoanKind::None, {}, told);
+    QCOMPARE(m_view->things()->rowCount(), 2);
 }
 
 void AlongViewTest::tickedAndKept()
