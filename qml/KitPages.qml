@@ -84,7 +84,7 @@ QtObject {
             editor: AidEditor { desk: TheDesk; book: TheBook; venueId: root.work.venueId; itemId: aid.itemId }
             onBackRequested: root.stack.back(); onDone: root.stack.back()
             onNumberRequested: key => root.stack.key(aid.editor, key)
-            onMeasurementsRequested: root.measurementsRequested(aid.editor.itemId)
+            onMeasurementsRequested: root.measurementsRequested(aid.editor.itemId); onWayRequested: way => root.wayOf(aid.editor.itemId, "aid", way)
         }
     }
     readonly property Component machine: Component {
@@ -94,7 +94,7 @@ QtObject {
             editor: MachineEditor { desk: TheDesk; book: TheBook; venueId: root.work.venueId; itemId: machine.itemId }
             onBackRequested: root.stack.back(); onDone: root.stack.back()
             onNumberRequested: key => root.stack.key(machine.editor, key)
-            onMeasurementsRequested: root.measurementsRequested(machine.editor.itemId)
+            onMeasurementsRequested: root.measurementsRequested(machine.editor.itemId); onWayRequested: way => root.wayOf(machine.editor.itemId, "machine", way)
         }
     }
     readonly property Component aidSteps: Component {
@@ -106,6 +106,7 @@ QtObject {
             }
             onDone: root.stack.back()
             onFormRequested: root.stack.instead(root.aid, {itemId: aidSteps.itemId}); onInspectRequested: root.stack.instead(root.inspection, {itemId: aidSteps.itemId})
+            onLoanRequested: root.stack.instead(root.loan, {itemId: aidSteps.itemId})
         }
     }
     readonly property Component machineSteps: Component {
@@ -117,6 +118,7 @@ QtObject {
             }
             onDone: root.stack.back()
             onFormRequested: root.stack.instead(root.machine, {itemId: machineSteps.itemId}); onInspectRequested: root.stack.instead(root.inspection, {itemId: machineSteps.itemId})
+            onLoanRequested: root.stack.instead(root.loan, {itemId: machineSteps.itemId})
         }
     }
     readonly property Component hanging: Component {
@@ -210,6 +212,8 @@ QtObject {
         stack: root.stack
         onMeasurementsRequested: itemId => root.measurementsRequested(itemId)
         onInspectionRequested: itemId => root.stack.instead(root.inspection, {itemId: itemId})
+        onLoanRequested: itemId => root.stack.instead(root.loan, {itemId: itemId})
+        onWayRequested: (itemId, kind, way) => root.wayOf(itemId, kind, way)
     }
     signal marksRequested()
     signal measurementsRequested(string itemId)

@@ -31,7 +31,7 @@ QtObject {
             steps: ToolGuide { form: root.formOf(inSteps.kind, inSteps, {venueId: inSteps.venueId, itemId: inSteps.itemId}) }
             onDone: root.stack.back()
             onFormRequested: root.stack.instead(root.form, {kind: inSteps.kind, itemId: inSteps.itemId, venueId: inSteps.venueId})
-            onInspectRequested: root.inspectionRequested(inSteps.itemId)
+            onInspectRequested: root.inspectionRequested(inSteps.itemId); onLoanRequested: root.loanRequested(inSteps.itemId)
         }
     }
     readonly property Component form: Component {
@@ -46,10 +46,13 @@ QtObject {
             onNumberRequested: key => root.stack.key(allNumbers.editor, key)
             onDayRequested: key => root.stack.key(allNumbers.editor.day, key)
             onMeasurementsRequested: root.measurementsRequested(allNumbers.itemId)
+            onWayRequested: way => root.wayRequested(allNumbers.itemId, allNumbers.kind, way)
         }
     }
     signal measurementsRequested(string itemId)
     signal inspectionRequested(string itemId)
+    signal loanRequested(string itemId)
+    signal wayRequested(string itemId, string kind, string way)
 
     function formOf(kind: string, page: Item, said: var): ToolEditor {
         return root.forms[kind].createObject(page, said) as ToolEditor

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/editors/markseditor.h"
 
+#include "mobile/text/marktexts.h"
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
 
@@ -61,11 +62,13 @@ FieldSpec MarksEditor::markSpec(const QString& key, const QString& label, const 
     const MarkPlace place = placeOf(marks, key);
     const auto rack = rackRead();
     if (!rack) {
-        const QString how = *place.hole && *place.height ? readAt(**place.hole) : QString();
+        const QString how = *place.hole && *place.height ? marktexts::readAt(**place.hole, **place.height, desk().kit()) : QString();
         return {key, label, inLength(*place.height), {3, 1, 1, 300}, false, how.isEmpty() ? hint : how, needed};
     }
     const bool here = *place.hole && (*place.hole)->rack == rack->item;
-    const QString stands = *place.height ? (here ? say::inLengthUnit(say::entered(**place.height)) : tr("stands at %1").arg(say::inLengthUnit(say::entered(**place.height)))) : hint;
+    const QString sum = here && *place.height ? marktexts::sum(originOf(**place.hole, **place.height, desk().kit())) : QString();
+    const QString height = *place.height ? say::inLengthUnit(say::entered(**place.height)) : QString();
+    const QString stands = height.isEmpty() ? hint : !here ? tr("stands at %1").arg(height) : sum.isEmpty() ? height : sum;
     return {key, tr("%1, hole").arg(label), unitless(here ? std::optional<double>((*place.hole)->hole) : std::nullopt),
             {2, 0, 1, static_cast<double>(rack->check.holeCount)}, false, stands, needed && !*place.height};
 }
@@ -148,12 +151,6 @@ std::optional<KeptRack> MarksEditor::rackRead() const
 {
     const int place = rack();
     return place > 0 ? std::optional(racksHere()[static_cast<std::size_t>(place) - 1]) : std::nullopt;
-}
-
-QString MarksEditor::readAt(const HoleRead& hole) const
-{
-    const KitItem* rack = desk().item(hole.rack);
-    return rack ? tr("hole %1 of %2").arg(hole.hole).arg(QString::fromStdString(rack->name)) : tr("hole %1 of a rack").arg(hole.hole);
 }
 
 QStringList MarksEditor::racks() const

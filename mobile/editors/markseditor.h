@@ -42,7 +42,6 @@ public:
 private:
     [[nodiscard]] std::vector<steelyard::KeptRack> racksHere() const;
     [[nodiscard]] std::optional<steelyard::KeptRack> rackRead() const;
-    [[nodiscard]] QString readAt(const steelyard::HoleRead& hole) const;
     /// A mark as it is keyed: a height, or a hole of the rack.
     [[nodiscard]] FieldSpec markSpec(const QString& key, const QString& label, const QString& hint, bool needed = false) const;
 

@@ -5,21 +5,7 @@
 #include "mobile/measuring/measuretexts.h"
 #include "mobile/text/itemorigintexts.h"
 
-#include <algorithm>
-
 using namespace steelyard;
-
-namespace {
-
-QString adviceOf(const ItemOrigin& origin, const Measured& measured)
-{
-    if (const auto* chain = std::get_if<ChainMeasurement>(&measured))
-        return measuretexts::gain(chainGain(*chain));
-    const bool few = std::any_of(origin.lines.begin(), origin.lines.end(), [](const ItemInputLine& line) { return line.input == ItemInput::FewReadings && line.share > 0.5; });
-    return few ? ItemOriginView::tr("A few more readings would make it surer.") : QString();
-}
-
-}
 
 void ItemOriginView::setBook(BookService* book)
 {
@@ -36,7 +22,7 @@ void ItemOriginView::setItemId(const QString& id)
 void ItemOriginView::refresh()
 {
     const KitRecord* record = m_book ? m_book->book().item(m_item) : nullptr;
-    for (QString* text : {&m_name, &m_number, &m_formula, &m_measured, &m_advice})
+    for (QString* text : {&m_name, &m_number, &m_formula, &m_measured, &m_advice, &m_sources})
         text->clear();
     std::vector<OriginRow> rows;
     if (record) {
@@ -46,7 +32,9 @@ void ItemOriginView::refresh()
         if (const auto origin = originOf(record->item.measurement)) {
             m_number = itemorigintexts::number(*origin);
             m_formula = itemorigintexts::formula(*origin, record->item.measurement);
-            m_advice = adviceOf(*origin, record->item.measurement);
+            m_sources = itemorigintexts::sources(*origin, record->item.measurement);
+            const auto* chain = std::get_if<ChainMeasurement>(&record->item.measurement);
+            m_advice = chain ? measuretexts::gain(chainGain(*chain)) : itemorigintexts::advice(*origin);
             rows = itemorigintexts::lines(*origin, record->item.measurement);
         }
     }

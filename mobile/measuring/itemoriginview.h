@@ -15,6 +15,7 @@ class ItemOriginView : public QObject {
     Q_PROPERTY(QString formula READ formula NOTIFY changed FINAL)
     Q_PROPERTY(QString measured READ measured NOTIFY changed FINAL)
     Q_PROPERTY(QString advice READ advice NOTIFY changed FINAL)
+    Q_PROPERTY(QString sources READ sources NOTIFY changed FINAL)
     Q_PROPERTY(QAbstractListModel* lines READ lines CONSTANT FINAL)
 
 public:
@@ -32,6 +33,8 @@ public:
     [[nodiscard]] QString measured() const { return m_measured; }
     /// What would make it surer most; empty where nothing is worth the while.
     [[nodiscard]] QString advice() const { return m_advice; }
+    /// Whose word formula and parts are, in one line; empty where they are nobody's.
+    [[nodiscard]] QString sources() const { return m_sources; }
     [[nodiscard]] QAbstractListModel* lines() { return &m_lines; }
 
 Q_SIGNALS:
@@ -42,6 +45,6 @@ private:
 
     BookService* m_book = nullptr;
     steelyard::RecordId m_item;
-    QString m_name, m_number, m_formula, m_measured, m_advice;
+    QString m_name, m_number, m_formula, m_measured, m_advice, m_sources;
     RowList<OriginRow> m_lines;
 };

@@ -64,7 +64,7 @@ void OriginView::refresh()
         const double factor = origin->reading.u.si() > 0 ? origin->reading.giveOrTake / origin->reading.u : 0;
         for (const OriginLine& line : origin->lines) {
             const Force give = factor * line.u;
-            rows.push_back({origintexts::what(line, desk), origintexts::how(line, m_book->book(), m_book->today()), origintexts::adds(line, give),
+            rows.push_back({origintexts::what(line, desk), line.by == KnownBy::Taped ? origintexts::howMarked(which, desk) : origintexts::how(line, m_book->book(), m_book->today()), origintexts::adds(line, give),
                             tr("%1 % of what makes it uncertain").arg(say::plain(100 * line.share, 0)), line.share});
         }
     }

@@ -2,6 +2,7 @@
 #include "mobile/text/origintexts.h"
 
 #include "mobile/text/keepingtexts.h"
+#include "mobile/text/marktexts.h"
 #include "mobile/text/say.h"
 
 #include <QCoreApplication>
@@ -87,6 +88,12 @@ QString how(const OriginLine& line, const SeasonBook& book, std::chrono::sys_day
     if (!kept || kept->measurements.empty())
         return formula(line.by);
     return tr("%1. Measured %2").arg(formula(line.by), keepingtexts::day(kept->measurements.front().day, today));
+}
+
+QString howMarked(WhichPull which, const Desk& desk)
+{
+    const QString read = marktexts::read(desk.marks(), which, desk.kit());
+    return read.isEmpty() ? formula(KnownBy::Taped) : tr("%1; %2").arg(read, formula(KnownBy::Taped));
 }
 
 QString advice(const Origin& origin, const Desk& desk)

@@ -20,6 +20,8 @@ namespace origintexts {
 [[nodiscard]] QString adds(const steelyard::OriginLine& line, steelyard::Force giveOrTake);
 /// The formula in words, with how and when it was measured.
 [[nodiscard]] QString how(const steelyard::OriginLine& line, const steelyard::SeasonBook& book, std::chrono::sys_days today);
+/// The same of the marks that a number is asked at: how each was read.
+[[nodiscard]] QString howMarked(steelyard::WhichPull which, const steelyard::Desk& desk);
 /// What would make the give-or-take smaller most; empty where there is none to speak of.
 [[nodiscard]] QString advice(const steelyard::Origin& origin, const steelyard::Desk& desk);
 

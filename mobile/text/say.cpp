@@ -191,6 +191,12 @@ QString perLength(LinearDensity density, LinearDensity giveOrTake)
     return tr("%1, give or take %2").arg(perLengthText(fixed(said.value, said.decimals)), fixed(said.give, said.decimals));
 }
 
+QString perLengthTight(LinearDensity density, LinearDensity giveOrTake)
+{
+    const auto said = roundTogether(shownDensity(density), shownDensity(giveOrTake), 2);
+    return perLengthText(tr("%1 ± %2").arg(fixed(said.value, said.decimals), fixed(said.give, said.decimals)));
+}
+
 QString entered(const Entered<Mass>& entered)
 {
     return typedIn(entered.typed(), NumberKind::InMass) ? digits(*entered.typed()) : mass(entered);

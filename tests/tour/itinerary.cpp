@@ -223,6 +223,17 @@ std::vector<Stop> itinerary()
     stop("rack-step-hole-to-hole", tall, "ToolStepsPage", deeds(qPrintable(rack))).everywhere = true;
     stop("rack-step-result", tall, "ToolStepsPage", deeds(qPrintable(rack + QStringLiteral(", press mainAction, key 28, press mainAction")))).everywhere = true;
 
+    const auto made = [&](const char* name, const char* page, const QString& numbers, const char* then) -> Stop& {
+        return stop(name, tall, page, deeds(qPrintable(numbers + QStringLiteral(", press mainAction, press item:4/measure, press ") + QLatin1String(then))));
+    };
+    const QString scaleMade = scaleNumbers + QStringLiteral(", press mainAction, key 20.2, press mainAction"), rackMade = rack + QStringLiteral(", press mainAction, key 28, press mainAction");
+    made("where-a-scales-error-comes-from", "ItemOriginPage", scaleMade, "form, press origin").everywhere = true;
+    made("where-a-hole-of-a-rack-comes-from", "ItemOriginPage", rackMade, "form, press origin");
+    made("where-a-turning-moment-comes-from", "ItemOriginPage", QStringLiteral("press hangMore, press newOther, press kind:machine") + five, "form, press origin");
+    made("scale-looked-over", "InspectPage", scaleMade, "inspect, choose fault 0");
+    made("rack-looked-over", "InspectPage", rackMade, "inspect, choose fault 1");
+    made("rack-lent", "LoanPage", rackMade, "loan, choose kind 2, type who the_rowers");
+
     stop("hangs-chain", tall, "HangPage", deeds("press hung:0")).everywhere = true;
     stop("hangs-chain-bunched", tall, "HangPage", deeds("press hung:0, choose way 2"));
     stop("hangs-band-from-the-floor", tall, "HangPage", deeds("press hung:1"));

@@ -3,14 +3,18 @@
 
 #include "core/resistance/band.h"
 #include "core/work/measuredkit.h"
+#include "core/work/measuring/aidkit.h"
+#include "core/work/measuring/keptkit.h"
+#include "core/work/measuring/machinekit.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace steelyard {
 
 namespace {
 
-const Length taped = metres(0.01), gauged = metres(0.0001);
+const Length taped = metres(0.01), ruled = metres(0.001), gauged = metres(0.0001);
 
 /// What becomes of a number when one of its lengths is read a step longer.
 template <typename Measurement, typename Number>
@@ -81,15 +85,113 @@ std::optional<ItemOrigin> originOfBand(const BandMeasurement& measurement)
     return origin;
 }
 
+/// The part of one u in the squares of all.
+double shareOf(double part, double all)
+{
+    return all > 0 ? std::min(1.0, part * part / (all * all)) : 0;
+}
+
+std::optional<ItemOrigin> originOfAid(const AidMeasurement& measurement)
+{
+    const auto help = aidFrom(measurement);
+    if (!help)
+        return std::nullopt;
+    const Length at = help->first();
+    const Force pull = help->at(at).value_or(Force{}), u = help->uncertaintyAt(at).value_or(Force{});
+    const double plates = shareOf(help->doubt().massShare * pull.si(), u.si());
+    return ItemOrigin{AidNumber{at, pull, coverageFactor95(knownExactly) * u, aidReadingsThatCount(measurement).size()},
+                      {{ItemInput::AidPlates, plates, std::nullopt}, {ItemInput::AidHeight, 1 - plates, std::nullopt}}};
+}
+
+std::optional<ItemOrigin> originOfMachine(const MachineMeasurement& measurement)
+{
+    const auto answer = answerOf(measurement);
+    if (!answer)
+        return std::nullopt;
+    const std::size_t readings = machineReadingsThatCount(measurement).size();
+    if (answer->greatestTorque) {
+        const auto cam = camFrom(measurement);
+        const Angle at = answer->greatestAngle;
+        const Length radius = cam->radius(at).value_or(Length{});
+        const double torque = answer->greatestTorque->value.newtonMetres, u = answer->greatestTorque->u.newtonMetres;
+        const double stack = shareOf(uStackShare * torque, u), ruler = shareOf(camTorque(*measurement.stack, cam->doubt().radius).newtonMetres, u);
+        return ItemOrigin{TorqueNumber{at, answer->greatestTorque->value, Torque{coverageFactor95(knownExactly) * u}, radius, readings},
+                          {{ItemInput::Stack, stack, std::nullopt},
+                           {ItemInput::Radius, ruler, radius.si() > 0 ? std::optional(ruled / radius) : std::nullopt},
+                           {ItemInput::TurnedAngle, std::max(0.0, 1 - stack - ruler), std::nullopt}}};
+    }
+    const auto pull = machinePullFrom(measurement);
+    const double scale = shareOf(pull->doubt().scale.si(), answer->uGreatestPull->si());
+    return ItemOrigin{TravelNumber{answer->greatestTravel, *answer->greatestPull, coverageFactor95(knownExactly) * *answer->uGreatestPull, readings},
+                      {{ItemInput::PullScale, scale, std::nullopt}, {ItemInput::Travel, 1 - scale, std::nullopt}}};
+}
+
+std::optional<ItemOrigin> originOfScale(const ScaleMeasurement& measurement)
+{
+    const auto check = checked(measurement);
+    if (!check)
+        return std::nullopt;
+    // it was read twice, empty and under the mass, each time to its step
+    const double u = std::hypot(1.0, 1.0) * scaleReadingUncertainty(measurement.step->si(), 0);
+    return ItemOrigin{ScaleNumber{check->worst, kilograms(coverageFactor95(knownExactly) * u), check->worstAt, check->accuracy, measurement.readings.size()},
+                      {{ItemInput::KnownMass, 0, std::nullopt}, {ItemInput::EmptyRead, 0.5, std::nullopt}, {ItemInput::KnownRead, 0.5, std::nullopt}}};
+}
+
+std::optional<ItemOrigin> originOfIron(const IronMeasurement& measurement)
+{
+    const auto check = checked(measurement);
+    if (!check)
+        return std::nullopt;
+    const double ofStep = shareOf(scaleReadingUncertainty(measurement.step->si(), 0) / measurement.count, check->u.si());
+    ItemOrigin origin{IronNumber{check->each, coverageFactor95(knownExactly) * check->u, measurement.count},
+                      {{ItemInput::IronRead, 0, std::nullopt}, {ItemInput::ScaleStep, ofStep, std::nullopt}}};
+    constexpr double hair = 1e-9;
+    if (ofStep < 1 - hair)
+        origin.lines.push_back({ItemInput::ScaleError, 1 - ofStep, std::nullopt});
+    if (measurement.count > 1)
+        origin.lines.push_back({ItemInput::IronCount, 0, std::nullopt});
+    origin.lines.push_back({ItemInput::IronMark, 0, std::nullopt});
+    return origin;
+}
+
+std::optional<ItemOrigin> originOfLead(const LeadMeasurement& measurement)
+{
+    const auto lead = checked(measurement);
+    if (!lead)
+        return std::nullopt;
+    return ItemOrigin{LeadNumber{lead->length, coverageFactor95(knownExactly) * uBarMark}, {{ItemInput::LeadLength, 1, std::nullopt}, {ItemInput::LeadMass, 0, std::nullopt}}};
+}
+
+std::optional<ItemOrigin> originOfRack(const RackMeasurement& measurement)
+{
+    const auto rack = checked(measurement);
+    if (!rack)
+        return std::nullopt;
+    const Length give = coverageFactor95(knownExactly) * uBarMark;
+    if (!rack->highest)
+        return ItemOrigin{RackNumber{0, rack->anchors.front(), give}, {{ItemInput::AnchorRead, 1, std::nullopt}}};
+    const double height = rack->highest->si();
+    ItemOrigin origin{RackNumber{rack->holeCount, *rack->highest, give}, {{ItemInput::FirstHole, 1, height > 0 ? std::optional(taped.si() / height) : std::nullopt}}};
+    if (rack->holeCount > 1)
+        origin.lines.push_back({ItemInput::HoleSpacing, 0, height > 0 ? std::optional((rack->holeCount - 1) * ruled.si() / height) : std::nullopt});
+    return origin;
+}
+
 }
 
 std::optional<ItemOrigin> originOf(const Measured& measured)
 {
-    if (const auto* chain = std::get_if<ChainMeasurement>(&measured))
-        return originOfChain(*chain);
-    if (const auto* band = std::get_if<BandMeasurement>(&measured))
-        return originOfBand(*band);
-    return std::nullopt;
+    switch (kindOf(measured)) {
+    case ItemKind::Chain: return originOfChain(std::get<ChainMeasurement>(measured));
+    case ItemKind::Band: return originOfBand(std::get<BandMeasurement>(measured));
+    case ItemKind::Aid: return originOfAid(std::get<AidMeasurement>(measured));
+    case ItemKind::Machine: return originOfMachine(std::get<MachineMeasurement>(measured));
+    case ItemKind::Scale: return originOfScale(std::get<ScaleMeasurement>(measured));
+    case ItemKind::Iron: return originOfIron(std::get<IronMeasurement>(measured));
+    case ItemKind::Lead: return originOfLead(std::get<LeadMeasurement>(measured));
+    case ItemKind::Rack: break;
+    }
+    return originOfRack(std::get<RackMeasurement>(measured));
 }
 
 }

@@ -59,4 +59,21 @@ std::optional<Height> heightOfHole(const RackMeasurement& rack, int hole)
     return there ? std::optional(atHole(rack, hole)) : std::nullopt;
 }
 
+MarkOrigin originOf(const HoleRead& read, const Height& height, std::span<const KitItem> kit)
+{
+    MarkOrigin origin{read, std::nullopt, std::nullopt, false};
+    const auto at = std::find_if(kit.begin(), kit.end(), [&read](const KitItem& item) { return item.id == read.rack; });
+    const auto* rack = at == kit.end() ? nullptr : std::get_if<RackMeasurement>(&at->measurement);
+    const auto there = rack ? heightOfHole(*rack, read.hole) : std::nullopt;
+    if (!there)
+        return origin;
+    origin.lowest = rack->firstHole->quantity();
+    if (rack->spacing)
+        origin.spacing = rack->spacing->quantity();
+    // marks are kept to the whole µm
+    constexpr double micrometre = 1e-6;
+    origin.still = std::abs((*there - height).si()) < micrometre;
+    return origin;
+}
+
 }

@@ -158,7 +158,6 @@ Sheet {
             ItemRecord {
                 Layout.fillWidth: true
                 editor: root.editor
-                leads: true
                 onMeasurementsRequested: root.measurementsRequested()
                 onWayRequested: way => root.wayRequested(way)
                 onDayRequested: key => root.dayRequested(key)

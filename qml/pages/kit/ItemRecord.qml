@@ -13,9 +13,8 @@ ColumnLayout {
     required property ItemEditor editor
     readonly property itemRecordText record: root.editor.record
     readonly property bool righting: root.editor.measurementId !== ""
-    /** Where the page around leads to what is asked for besides: "loan", "origin", "again". */
-    property bool leads: false
     signal measurementsRequested
+    /** To what is asked for besides: "loan", "origin", "again". */
     signal wayRequested(string way)
     signal dayRequested(string key)
 
@@ -35,7 +34,7 @@ ColumnLayout {
     PressKey {
         Layout.fillWidth: true
         objectName: "again"
-        visible: root.leads && (root.record.isDue || root.record.listed)
+        visible: (root.record.isDue || root.record.listed)
         text: root.record.listed ? qsTr("Measure it") : qsTr("Measure it again")
         fact: root.record.due
         factSize: Theme.note
@@ -44,7 +43,7 @@ ColumnLayout {
     FactRow {
         Layout.fillWidth: true
         objectName: "origin"
-        visible: root.leads && !root.righting && root.record.number !== ""
+        visible: !root.righting && root.record.number !== ""
         label: qsTr("Its number")
         hint: qsTr("where it comes from")
         value: root.record.number
@@ -53,7 +52,7 @@ ColumnLayout {
     FactRow {
         Layout.fillWidth: true
         objectName: "loan"
-        visible: root.leads && !root.righting && root.record.loan !== ""
+        visible: !root.righting && root.record.loan !== ""
         label: qsTr("Borrowed, or lent out")
         value: root.record.loan
         onOpened: root.wayRequested("loan")

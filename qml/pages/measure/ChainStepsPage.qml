@@ -80,7 +80,6 @@ StepSheet {
         visible: !root.asks
         guide: root.steps
         brief: root.begins
-        lends: true
         onFormRequested: root.formRequested()
         onInspectRequested: root.inspectRequested()
         onLoanRequested: root.loanRequested()

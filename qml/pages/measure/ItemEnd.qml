@@ -16,8 +16,6 @@ Item {
     /** A bar carries two of it. */
     property bool pairs: true
     readonly property KitComparison comparison: KitComparison { form: root.guide.form }
-    /** Where the page around leads to whose a thing is. */
-    property bool lends: false
     signal loanRequested
     signal formRequested
     signal inspectRequested
@@ -102,7 +100,7 @@ Item {
         PressKey {
             Layout.fillWidth: true
             objectName: "loan"
-            visible: root.lends && root.brief && root.guide.form.itemId !== ""
+            visible: root.brief && root.guide.form.itemId !== ""
             text: qsTr("Borrowed, or lent out")
             size: Theme.key
             onClicked: root.loanRequested()

@@ -51,9 +51,15 @@ Sheet {
     }
     Words {
         Layout.fillWidth: true
+        objectName: "sources"
         visible: root.view.number !== ""
-        text: qsTr("Give or take is for 19 times in 20; parts that have nothing to do with each other add in squares (JCGM 100:2008).")
+        text: root.given(root.view.sources)
         size: Theme.note
         quiet: true
+    }
+
+    function given(sources: string): string {
+        const rule = qsTr("± is for 19 times in 20; parts that have nothing to do with each other add in squares: JCGM 100:2008.")
+        return sources === "" ? rule : qsTr("%1 %2").arg(rule).arg(sources)
     }
 }

@@ -53,7 +53,7 @@ Sheet {
     Words {
         Layout.fillWidth: true
         visible: root.view.number !== ""
-        text: qsTr("The parts add up to the number. Give or take is for 19 times in 20; parts that have nothing to do with each other add in squares (JCGM 100:2008).")
+        text: qsTr("The parts add up to the number. ± is for 19 times in 20; parts that have nothing to do with each other add in squares: JCGM 100:2008.")
         size: Theme.note
         quiet: true
     }

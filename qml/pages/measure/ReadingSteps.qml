@@ -22,6 +22,7 @@ StepSheet {
     property alias beginning: beginning.data
     signal formRequested
     signal inspectRequested
+    signal loanRequested
 
     guide: root.reading
     notes: [
@@ -120,5 +121,6 @@ StepSheet {
         pairs: false
         onFormRequested: root.formRequested()
         onInspectRequested: root.inspectRequested()
+        onLoanRequested: root.loanRequested()
     }
 }

@@ -25,6 +25,7 @@ Sheet {
     property alias choices: choices.data
     signal numberRequested(string key)
     signal measurementsRequested
+    signal wayRequested(string way)
     signal dayRequested(string key)
     signal done
 
@@ -154,6 +155,7 @@ Sheet {
                 Layout.fillWidth: true
                 editor: root.form
                 onMeasurementsRequested: root.measurementsRequested()
+                onWayRequested: way => root.wayRequested(way)
                 onDayRequested: key => root.dayRequested(key)
             }
         ]

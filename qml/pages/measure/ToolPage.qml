@@ -17,6 +17,7 @@ Sheet {
     readonly property bool righting: root.editor.measurementId !== ""
     signal numberRequested(string key)
     signal measurementsRequested
+    signal wayRequested(string way)
     signal dayRequested(string key)
     signal done
 
@@ -111,6 +112,7 @@ Sheet {
         Layout.fillWidth: true
         editor: root.editor
         onMeasurementsRequested: root.measurementsRequested()
+        onWayRequested: way => root.wayRequested(way)
         onDayRequested: key => root.dayRequested(key)
     }
     Connections {

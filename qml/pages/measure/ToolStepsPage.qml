@@ -19,6 +19,7 @@ StepSheet {
     readonly property bool choosing: root.begins && root.words.choices.length > 0 && root.words.choiceAt === ""
     signal formRequested
     signal inspectRequested
+    signal loanRequested
 
     guide: root.steps
     notes: [
@@ -105,5 +106,6 @@ StepSheet {
         brief: root.begins
         onFormRequested: root.formRequested()
         onInspectRequested: root.inspectRequested()
+        onLoanRequested: root.loanRequested()
     }
 }

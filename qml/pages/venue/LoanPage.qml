@@ -17,7 +17,7 @@ Sheet {
     signal done
 
     heading: root.editor.name
-    under: root.editor.state === "" ? qsTr("ours, and here") : root.editor.state
+    under: root.editor.state === "" ? qsTr("now: ours, and here") : qsTr("now: %1").arg(root.editor.state)
     back: qsTr("Kit")
     foot: PressKey {
         Layout.fillWidth: true

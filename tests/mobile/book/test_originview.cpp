@@ -37,6 +37,7 @@ private Q_SLOTS:
     void anotherNumber();
     void noNumberWithoutMarks();
     void followsTheBar();
+    void marksByHoleAddUp();
 
 private:
     void lay(PlateTrust trust, std::vector<HungRecord> hung);
@@ -87,6 +88,7 @@ void OriginViewTest::linesSayWhatHowAndWhen()
     QVERIFY(said(2, "how").contains(QStringLiteral("twin")));
     QCOMPARE(said(3, "what"), QStringLiteral("Bar marks"));
     QVERIFY(said(3, "value").startsWith(QStringLiteral("±")));
+    QVERIFY2(said(3, "how").startsWith(QStringLiteral("bottom at 94 cm by tape; read to a centimetre")), qPrintable(said(3, "how")));
     double whole = 0;
     for (int row = 0; row < 4; ++row)
         whole += said(row, "share").toDouble();
@@ -142,6 +144,23 @@ void OriginViewTest::followsTheBar()
     m_house->desk.desk().stepLoad(true);
     QVERIFY(changed.count() > 0);
     QVERIFY(m_view->number() != before);
+}
+
+void OriginViewTest::marksByHoleAddUp()
+{
+    layOut(m_house->book, m_house->desk.desk(), {}, {samples::item(6, "Uprights", RackMeasurement{metres(0.415), metres(0.05), 28, {}}, false)}, samples::setup(60));
+    const KitItem rack = m_house->desk.desk().kit().front();
+    BarMarks m = samples::marks(0.765, 1.265);
+    m.holes.bottom = HoleRead{rack.id, 8};
+    m_house->desk.desk().setMarks(m);
+    QVERIFY2(said(1, "how").startsWith(QStringLiteral("bottom at hole 8 of Uprights: 41.5 + 7 × 5 = 76.5 cm; read")), qPrintable(said(1, "how")));
+    m_view->setCurrent(2);
+    QVERIFY2(said(1, "how").contains(QStringLiteral("top at 126.5 cm by tape")), qPrintable(said(1, "how")));
+    // measured anew, the rack says nothing of what was read then
+    KitItem anew = rack;
+    anew.measurement = RackMeasurement{metres(0.425), metres(0.05), 28, {}};
+    m_house->desk.desk().setKit({anew});
+    QVERIFY2(said(1, "how").contains(QStringLiteral("as the rack was measured then")), qPrintable(said(1, "how")));
 }
 
 QTEST_MAIN(OriginViewTest)

@@ -219,7 +219,7 @@ void ToolChoicesTest::marksByHole()
     QCOMPARE(marks.top->si(), 1.265);
     QVERIFY((marks.holes.bottom == HoleRead{samples::numbered(6), 8}));
     QCOMPARE(formcheck::shown(*form.fields(), formcheck::rowOf(form, QStringLiteral("bottom")), "value").toString(), QStringLiteral("8"));
-    QCOMPARE(formcheck::shown(*form.fields(), formcheck::rowOf(form, QStringLiteral("bottom")), "hint").toString(), QStringLiteral("76.5 cm"));
+    QCOMPARE(formcheck::shown(*form.fields(), formcheck::rowOf(form, QStringLiteral("bottom")), "hint").toString(), QStringLiteral("41.5 + 7 × 5 = 76.5 cm"));
     QVERIFY(form.clearNumber(QStringLiteral("rack")));
 }
 
@@ -231,7 +231,7 @@ void ToolChoicesTest::tapeAgain()
     form.keepNumber(QStringLiteral("bottom"), 8);
     form.setRack(0);
     QCOMPARE(form.spec(QStringLiteral("bottom"))->text, QStringLiteral("76.5"));
-    QCOMPARE(form.spec(QStringLiteral("bottom"))->hint, QStringLiteral("hole 8 of rack"));
+    QCOMPARE(form.spec(QStringLiteral("bottom"))->hint, QStringLiteral("hole 8 of rack: 41.5 + 7 × 5 = 76.5 cm"));
     form.keepNumber(QStringLiteral("bottom"), 77);
     QVERIFY(!m_service->desk().marks().holes.bottom);
     form.setRack(1);
