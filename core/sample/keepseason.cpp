@@ -6,6 +6,7 @@
 #include "core/work/keeping/keepkititem.h"
 #include "core/work/keeping/keepsetup.h"
 #include "core/work/keeping/keepvenue.h"
+#include "core/work/venues/keepvenuekit.h"
 
 #include <algorithm>
 #include <unordered_map>
@@ -21,9 +22,12 @@ public:
     {
         for (const SampleVenue& venue : season.venues)
             add(venue.day, Round::Venues, venue.venue.name, [this, &venue](const WhenTold& told) { keepOne(venue, told); });
-        for (const SampleItem& item : season.kit)
+        for (const SampleItem& item : season.kit) {
             for (const auto& [day, measured] : item.measurings)
                 add(day, Round::Records, item.item.name, [this, &item, &measured = measured](const WhenTold& told) { keepOne(item, measured, told); });
+            if (item.loanDay)
+                add(*item.loanDay, Round::AboutRecords, item.item.name + ", loan", [this, &item](const WhenTold& told) { keepLoanOf(item, told); });
+        }
         for (const SamplePerson& person : season.people) {
             add(person.day, Round::Records, person.athlete.name, [this, &person](const WhenTold& told) { keepOne(person, told); });
             for (const BodySize& size : person.athlete.sizes)
@@ -103,6 +107,11 @@ private:
         kept.venue = keptAs(item.item.venue);
         kept.measurement = measured;
         keepKitItem(m_keeping, std::move(kept), remember(item.item.id, told));
+    }
+    void keepLoanOf(const SampleItem& item, const WhenTold& told)
+    {
+        const OnLoan& loan = item.item.lent ? *item.item.lent : *item.item.borrowed;
+        keepLoan(m_keeping, keptAs(item.item.id), item.item.lent ? LoanKind::Lent : LoanKind::Borrowed, loan, told);
     }
     void keepOne(const SamplePerson& person, const WhenTold& told)
     {

@@ -122,7 +122,29 @@ private:
             item.item.measurement = item.measurings.back().second;
         if (!std::is_sorted(item.measurings.begin(), item.measurings.end(), [](const auto& a, const auto& b) { return a.first < b.first; }))
             from.fault("measured", "does not begin with the earliest");
+        readLoan(from, item);
         m_season.kit.push_back(std::move(item));
+    }
+    /// That it belongs to somebody else, or that somebody else has it, since a day and with or without one to be back by.
+    void readLoan(StrictObject& from, SampleItem& item)
+    {
+        if (from.has("borrowed") && from.has("lent"))
+            from.fault("lent", "is borrowed too");
+        for (auto& [key, loan] : {std::pair<std::string, std::optional<OnLoan>&>("borrowed", item.item.borrowed), {"lent", item.item.lent}}) {
+            if (!from.has(key))
+                continue;
+            StrictObject loaned = from.neededObject(key);
+            const std::string who = loaned.neededText("who");
+            const std::chrono::sys_days day = dayIn(loaned);
+            if (!item.measurings.empty() && day < item.measurings.back().first)
+                loaned.fault("days_ago", "is before it was last measured");
+            std::optional<std::chrono::sys_days> backBy;
+            if (loaned.has("back_in_days"))
+                backBy = m_today + std::chrono::days(loaned.neededCount("back_in_days"));
+            loan = OnLoan{who, backBy};
+            item.loanDay = day;
+            loaned.finish();
+        }
     }
     void readPerson(StrictObject& from)
     {

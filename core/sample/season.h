@@ -21,6 +21,7 @@ struct SampleVenue {
 /// A thing of the kit with all that was measured on it, the earliest first; its own measurement is the last one.
 struct SampleItem {
     KitItem item;
+    std::optional<std::chrono::sys_days> loanDay{}; ///< when it was borrowed or lent, after its last measuring
     std::vector<std::pair<std::chrono::sys_days, Measured>> measurings;
 };
 

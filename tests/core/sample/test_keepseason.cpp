@@ -84,6 +84,7 @@ void KeepSeasonTest::bookHoldsTheSeason()
         const SampleItem* item = season.item(record->item.name);
         QCOMPARE(record->measurements.size(), item->measurings.size());
         QVERIFY(record->measurements.front().day == item->measurings.back().first);
+        QVERIFY(record->item.borrowed == item->item.borrowed && record->item.lent == item->item.lent);
     }
 }
 

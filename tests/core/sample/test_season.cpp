@@ -27,6 +27,7 @@ private Q_SLOTS:
     void faultsNameFileAndKey_data();
     void faultsNameFileAndKey();
     void missingFileIsAFault();
+    void oneIsBorrowedAndOneLent();
     void holdsWhatItPromises();
     void daysCountBack();
     void marksFitTheBody();
@@ -77,6 +78,10 @@ void SeasonTest::faultsNameFileAndKey_data()
     row("a height of another unit", "kit.json", "\"above_chest_cm\": 27", "\"above_chest_in\": 27", "kit.json: kit[27].measured[0].aid.readings[0].above_chest_in: is not a key here");
     row("an aid hung as a band", "setups.json", "\"aid\": {}", "\"band\": {}", "setups.json: setups[43].hung[0].item: hangs as what it is not");
     row("an aid beside a band", "setups.json", "\"aid\": {}", "\"aid\": {}, \"band\": {}", "setups.json: setups[43].hung[0].chain: one thing of the kit is wanted, and no more");
+    row("borrowed of nobody", "kit.json", "\"who\": \"the school in Pell\"", "\"from\": \"the school in Pell\"", "kit.json: kit[24].borrowed.who: is missing");
+    row("lent and borrowed", "kit.json", "\"lent\":", "\"borrowed\": { \"who\": \"the farm\", \"days_ago\": 9 }, \"lent\":", "kit.json: kit[11].lent: is borrowed too");
+    row("lent before it was there", "kit.json", "\"days_ago\": 12, \"back_in_days\"", "\"days_ago\": 120, \"back_in_days\"", "kit.json: kit[11].lent.days_ago: is before it was last measured");
+    row("half a day to be back", "kit.json", "\"back_in_days\": 9", "\"back_in_days\": 9.5", "kit.json: kit[11].lent.back_in_days: is not a whole number");
     row("not JSON", "venues.json", "{", "", "venues.json: is not JSON");
 }
 
@@ -103,6 +108,22 @@ void SeasonTest::missingFileIsAFault()
     Faults faults;
     (void)readSeason(texts, today, faults);
     QVERIFY(faults == Faults{"setups.json: is missing"});
+}
+
+void SeasonTest::oneIsBorrowedAndOneLent()
+{
+    const Season season = marrowhill::season();
+    const auto count = [&season](std::optional<OnLoan> KitItem::*loan) { return std::count_if(season.kit.begin(), season.kit.end(), [loan](const SampleItem& item) { return (item.item.*loan).has_value(); }); };
+    QCOMPARE(count(&KitItem::borrowed), 1);
+    QCOMPARE(count(&KitItem::lent), 1);
+    const SampleItem* stands = season.item("Squat stands");
+    QVERIFY(stands && stands->item.borrowed == (OnLoan{"the school in Pell", today + std::chrono::days(5)}));
+    const SampleItem* chain = season.item("Gate chain");
+    QVERIFY(chain && chain->item.lent == (OnLoan{"the rowers at the quay", today + std::chrono::days(9)}));
+    // no set-up of the season waits for what is lent
+    for (const SampleSetup& setup : season.setups)
+        for (const HungRecord& hung : setup.saved.setup.hung)
+            QVERIFY(hung.item != chain->item.id);
 }
 
 void SeasonTest::holdsWhatItPromises()
