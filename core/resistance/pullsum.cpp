@@ -183,7 +183,7 @@ Reading PullSum::at(Height h) const
     return {seen.sample.total, u, u.si() > 0 ? coverageFactor95(seen.degreesOfFreedom) * u : Force{}, seen.degreesOfFreedom};
 }
 
-Reading PullSum::meanReading(Height from, Height to) const
+Uncertainty PullSum::meanWithoutMarks(Height from, Height to) const
 {
     Uncertainty sum;
     each([&](const HungItem& item) {
@@ -191,10 +191,41 @@ Reading PullSum::meanReading(Height from, Height to) const
         addOwn(sum, hung::meanOwnUncertainty(item, from, to).si());
     });
     addOwn(sum, weight(m_setup.uIron).si());
+    return sum;
+}
+
+Reading PullSum::meanReading(Height from, Height to) const
+{
+    Uncertainty sum = meanWithoutMarks(from, to);
     const Force value = mean(from, to);
     const double m = value.si(), path = (to - from).si();
     addOwn(sum, std::hypot(m - total(from).si(), total(to).si() - m) / path * m_setup.path.uMark.si());
     return {value, newtons(sum.standard()), newtons(sum.giveOrTake()), sum.degreesOfFreedom()};
+}
+
+Energy PullSum::workGiveOrTake(Height from, Height to) const
+{
+    Uncertainty sum = meanWithoutMarks(from, to);
+    const Length path = to - from;
+    addOwn(sum, std::hypot(total(from).si(), total(to).si()) / path.si() * m_setup.path.uMark.si());
+    return newtons(sum.giveOrTake()) * path;
+}
+
+Force PullSum::endsGiveOrTake(Height from, Height to) const
+{
+    Uncertainty sum;
+    each([&](const HungItem& item) {
+        Effect both = hung::effect(item, from);
+        const Effect there = hung::effect(item, to);
+        for (std::size_t c = 0; c < Effect::components; ++c)
+            both.amount[c] = (both.amount[c] + there.amount[c]) / 2;
+        sum.add(both);
+        // a band that stands in for its twin is out by the same share at both ends
+        addOwn(sum, (hung::stateAt(item, from).own.si() + hung::stateAt(item, to).own.si()) / 2);
+    });
+    addOwn(sum, weight(m_setup.uIron).si());
+    addOwn(sum, std::hypot(steepest(from).si(), steepest(to).si()) / 2 * m_setup.path.uMark.si());
+    return newtons(sum.giveOrTake());
 }
 
 std::vector<Height> PullSum::kinksBetween(Height from, Height to) const

@@ -37,6 +37,10 @@ public:
 
     [[nodiscard]] Reading at(Height h) const;
     [[nodiscard]] Reading meanReading(Height from, Height to) const;
+    /// Give-or-take, at 95 %, of the mean of the two ends and of the work between them: a shared measurement counts at both ends with its
+    /// sign, each mark for itself; from the marks √(ka² + kb²)/2·u with k the slope at each, of the work √(Fa² + Fb²)·u.
+    [[nodiscard]] Force endsGiveOrTake(Height from, Height to) const;
+    [[nodiscard]] Energy workGiveOrTake(Height from, Height to) const;
 
     /// Corners strictly between two heights, in order, each once.
     [[nodiscard]] std::vector<Height> kinksBetween(Height from, Height to) const;
@@ -52,6 +56,9 @@ private:
         for (const HungItem& item : m_setup.right)
             f(item);
     }
+
+    /// Of a mean over height, of everything but the marks.
+    [[nodiscard]] Uncertainty meanWithoutMarks(Height from, Height to) const;
 
     struct AtHeight;
     [[nodiscard]] AtHeight lookedAt(Height h) const;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QtTest>
 
+#include "core/resistance/pullsum.h"
 #include "core/resistance/setup.h"
 #include "tests/core/near.h"
 #include "tests/core/resistance/kit.h"
@@ -94,6 +95,29 @@ private Q_SLOTS:
         VERIFY_NEAR(uOf(curve.top), top, 1e-12);
         QCOMPARE(curve.top->degreesOfFreedom, knownExactly);
         VERIFY_NEAR(curve.top->giveOrTake / curve.top->u, 1.959963984540054, 1e-12);
+    }
+
+    /// Of the mean of the ends and of the work, by the law of propagation (JCGM 100:2008, 5.1.2 and 5.2.2) worked by hand: one chain's
+    /// error counts at both ends alike, each mark errs for itself; dW/da = −F(a), dW/db = F(b).
+    void endsAndWorkErrors()
+    {
+        const double perMetre = 0.1 / std::sqrt(12.0) / 1.5, factor = 1.959963984540054, standard = 9.80665;
+        const auto ends = [](const Setup& setup) { return asMass(PullSum(setup).endsGiveOrTake(setup.path.bottom, setup.path.top)).si(); };
+        const auto work = [](const Setup& setup) { return PullSum(setup).workGiveOrTake(setup.path.bottom, setup.path.top).si(); };
+        VERIFY_NEAR(ends(doubledChains(false)), factor * std::hypot(4 * perMetre * 0.47, 22.8 * 0.01) / 2, 1e-12);
+        VERIFY_NEAR(ends(doubledChains(true)), factor * std::hypot(4 * perMetre * (0.14 + 0.75), 22.8 * 0.01) / 2, 1e-12);
+        for (const bool tall : {false, true}) {
+            const auto curve = *pullCurve(doubledChains(tall));
+            const double path = tall ? 0.66 : 0.5, a = kilo(curve.bottom), b = kilo(curve.top), m = kilo(curve.mean);
+            const double ofMarks = std::hypot(m - a, b - m) / path * 0.01, ofChain = std::sqrt(std::pow(uOf(curve.mean), 2) - ofMarks * ofMarks);
+            VERIFY_NEAR_SHARE(work(doubledChains(tall)), factor * standard * std::hypot(ofChain * path, std::hypot(a, b) * 0.01), 1e-12);
+        }
+        // iron that is weighed, and marks that are exact: nothing is uncertain
+        Setup plain = doubledChains(false);
+        plain.left.clear();
+        plain.right.clear();
+        plain.path.uMark = {};
+        QVERIFY(ends(plain) == 0 && work(plain) == 0);
     }
 
     /// At a corner the steeper side counts: whoever stands a hair higher or lower has it.
