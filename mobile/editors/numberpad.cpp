@@ -7,6 +7,8 @@
 
 #include <QLocale>
 
+#include <algorithm>
+
 void NumberPad::setEditor(FieldEditor* editor)
 {
     follow(this, m_editor, editor, &NumberPad::look);
@@ -67,12 +69,25 @@ QString NumberPad::hint() const
         const QString now = tr("now %1 %2").arg(m_spec.text, m_spec.unit);
         return m_spec.enteredAs.isEmpty() ? now : tr("%1, %2").arg(now, m_spec.enteredAs);
     }
-    return m_spec.hint;
+    return m_spec.text.isEmpty() ? m_spec.hint : tr("now %1").arg(m_spec.text);
 }
 
 QString NumberPad::keepFact() const
 {
     return m_entry.text().empty() ? QString() : tr("%1 %2").arg(text(), m_spec.unit);
+}
+
+QString NumberPad::wanting() const
+{
+    const auto refused = m_entry.check();
+    if (!refused)
+        return {};
+    const auto bound = [this](double ratio) { return tr("%1 %2").arg(say::plain(ratio, std::max(2, m_spec.limits.decimalCount)), m_spec.unit).trimmed(); };
+    switch (*refused) {
+    case steelyard::EntryRefusal::BelowLeast: return tr("%1 at least").arg(bound(m_spec.limits.leastRatio));
+    case steelyard::EntryRefusal::AboveMost: return tr("%1 at most").arg(bound(m_spec.limits.mostRatio));
+    default: return tr("once keyed");
+    }
 }
 
 QStringList NumberPad::offers() const

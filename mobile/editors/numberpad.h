@@ -17,7 +17,7 @@ class NumberPad : public QObject {
     Q_PROPERTY(QString refusal READ refusal NOTIFY keyed FINAL)
     Q_PROPERTY(QString keepFact READ keepFact NOTIFY keyed FINAL)
     Q_PROPERTY(QStringList offers READ offers NOTIFY keyed FINAL)
-    Q_PROPERTY(QString next READ next NOTIFY keyed FINAL)
+    Q_PROPERTY(QString wanting READ wanting NOTIFY keyed FINAL)
     Q_PROPERTY(bool canClear READ canClear NOTIFY targetChanged FINAL)
 
 public:
@@ -36,8 +36,10 @@ public:
     [[nodiscard]] QString refusal() const { return m_refusal; }
     [[nodiscard]] QString keepFact() const;
     [[nodiscard]] QStringList offers() const;
+    /// What is wanting before the number can be kept, in a few words; empty once nothing is.
+    [[nodiscard]] QString wanting() const;
     /// Key of the needed number that comes after this one and is still missing.
-    [[nodiscard]] QString next() const { return m_editor ? m_editor->nextMissing(m_key) : QString(); }
+    [[nodiscard]] Q_INVOKABLE QString next() const { return m_editor ? m_editor->nextMissing(m_key) : QString(); }
     [[nodiscard]] bool canClear() const;
 
     /// A digit, the locale's decimal key, a point, a comma, or "rub".

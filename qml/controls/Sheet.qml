@@ -12,6 +12,8 @@ Leaf {
     property var places: []
     property int place: 0
     property bool stretch: false
+    /** On a tablet the keys that stay follow a short page, rather than stand far below it. */
+    property bool near: false
     property int bodySpacing: Theme.block
     property real footShare: 0.5
     default property alias body: column.data
@@ -27,6 +29,7 @@ Leaf {
     // large text: what is only explained scrolls with the page, and a low page scrolls its heading too
     readonly property bool headed: !(Theme.low && Theme.stacked)
     readonly property alias overflowing: flick.overflowing
+    readonly property alias footOverflowing: footFlick.overflowing
     // the software renderer of 6.4 paints a Shape unclipped once it is scrolled fully out of its clip: at each turn
     // head and foot are painted anew over it, and only a changed property makes them so
     property bool turned: false
@@ -99,6 +102,7 @@ Leaf {
         anchors {
             left: root.beforeHand ? parent.left : undefined; right: root.beforeHand ? undefined : parent.right
             bottom: placesBox.top; top: root.beside ? parent.top : undefined
+            bottomMargin: root.near && Theme.wide ? Math.max(0, placesBox.y - head.height - flick.contentHeight - footBox.height) : 0
         }
         width: root.beside ? root.footWidth - Theme.edgeGap : root.width
         height: root.footed ? Math.min(footColumn.implicitHeight + Theme.apart, Math.max(footBox.most, Theme.touchMain)) : 0
@@ -123,6 +127,17 @@ Leaf {
                 y: root.beside ? Math.max(0, footFlick.height - implicitHeight) : 0
                 spacing: Theme.apart
             }
+        }
+        // keys beyond the edge are never out of sight without a word
+        Rectangle {
+            anchors { right: footFlick.right; rightMargin: Theme.line / 2 - Theme.edgeGap }
+            y: footFlick.y + footFlick.visibleArea.yPosition * footFlick.height
+            width: Theme.line
+            height: footFlick.visibleArea.heightRatio * footFlick.height
+            objectName: "footMark"
+            visible: footFlick.overflowing
+            radius: width / 2
+            color: Theme.role.edge
         }
         Rule {
             width: parent.width

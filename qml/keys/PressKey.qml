@@ -46,9 +46,11 @@ Tappable {
             source: "DashedEdge.qml"
         }
         Rectangle {
-            anchors { bottom: parent.bottom; horizontalCenter: parent.horizontalCenter; bottomMargin: Theme.apart }
+            // on the edge, clear of the words above it however many lines they take
+            anchors { bottom: parent.bottom; horizontalCenter: parent.horizontalCenter; bottomMargin: Theme.rule }
             width: Theme.indent
             height: Theme.bar
+            objectName: "chosenRule"
             visible: root.chosen && root.enabled
             color: root.front
         }

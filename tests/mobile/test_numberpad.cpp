@@ -39,6 +39,7 @@ private Q_SLOTS:
     void rubsAndStartsAnew();
     void keepsWithinLimits();
     void keepFactRepeatsTheNumber();
+    void saysWhatItWaitsFor();
     void loadThatCannotHangIsOffered();
     void offersOfAnEnd();
     void takesAnOffer();
@@ -186,6 +187,28 @@ void NumberPadTest::keepFactRepeatsTheNumber()
     m_pad->keep();
     m_pad->setKey(QStringLiteral("top"));
     QCOMPARE(m_pad->hint(), QStringLiteral("now 151,5 cm"));
+}
+
+void NumberPadTest::saysWhatItWaitsFor()
+{
+    QCOMPARE(m_pad->wanting(), QStringLiteral("once keyed"));
+    type(*m_pad, QStringLiteral("."));
+    QCOMPARE(m_pad->wanting(), QStringLiteral("once keyed"));
+    m_pad->press(QStringLiteral("rub"));
+    type(*m_pad, QStringLiteral("350"));
+    QCOMPARE(m_pad->wanting(), QStringLiteral("300 cm at most"));
+    QVERIFY(!m_pad->keep());
+    for (int i = 0; i < 3; ++i)
+        m_pad->press(QStringLiteral("rub"));
+    type(*m_pad, QStringLiteral("0.5"));
+    QCOMPARE(m_pad->wanting(), QStringLiteral("1 cm at least"));
+    m_pad->press(QStringLiteral("rub"));
+    m_pad->press(QStringLiteral("rub"));
+    m_pad->press(QStringLiteral("rub"));
+    type(*m_pad, QStringLiteral("150"));
+    // nothing is wanting any more, and it keeps
+    QVERIFY(m_pad->wanting().isEmpty());
+    QVERIFY(m_pad->keep());
 }
 
 void NumberPadTest::loadThatCannotHangIsOffered()

@@ -28,7 +28,7 @@ Sheet {
     foot: [
         NumberKeys {
             Layout.fillWidth: true
-            visible: !Theme.wide
+            visible: !Theme.wide && !Theme.stacked
             onPressed: key => root.pad.press(key)
         },
         KeyRow {
@@ -58,32 +58,42 @@ Sheet {
             objectName: visible ? "mainAction" : ""
             visible: root.pad.offers.length === 0
             main: true
+            enabled: root.pad.wanting === ""
             text: qsTr("KEEP")
-            fact: root.pad.keepFact
+            fact: root.pad.wanting || root.pad.keepFact
             onClicked: root.keep()
         }
     ]
 
+    // the largest text leaves the foot to the key that keeps: the digits stand in the page
     NumberKeys {
         Layout.fillWidth: true
-        visible: Theme.wide
+        visible: Theme.stacked
         onPressed: key => root.pad.press(key)
     }
-    PressKey {
+    Pair {
         Layout.fillWidth: true
-        objectName: "leaveEmpty"
-        visible: root.pad.canClear
-        text: qsTr("Leave it out")
-        onClicked: {
-            if (root.pad.clear())
-                root.done()
+        first: PressKey {
+            Layout.fillWidth: true
+            objectName: "leaveEmpty"
+            visible: root.pad.canClear
+            text: qsTr("Leave it out")
+            onClicked: {
+                if (root.pad.clear())
+                    root.done()
+            }
+        }
+        second: NumberKeys {
+            Layout.fillWidth: true
+            visible: Theme.wide
+            onPressed: key => root.pad.press(key)
         }
     }
 
     function keep() {
         if (!root.pad.keep())
             return
-        const next = root.pad.next
+        const next = root.pad.next()
         if (next === "")
             root.done()
         else

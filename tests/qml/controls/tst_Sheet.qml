@@ -28,6 +28,7 @@ Item {
         foot: PressKey { objectName: "keep"; Layout.fillWidth: true; main: true; text: "KEEP" }
 
         Repeater {
+            id: rows
             model: 20
             PressKey {
                 required property int index
@@ -110,6 +111,21 @@ Item {
             compare([box("back").y, box("pinned").y, box("keep").y], before)
             verify(box("row 19").y > before[2], "the page is longer than its window")
             tap(findChild(sheet, "keep"))
+        }
+        /** On a tablet the keys of a short page stand near it, on a phone under the thumb. */
+        function test_keysFollowAShortPage() {
+            rows.model = 2
+            sheet.near = true
+            for (const form of forms) {
+                Theme.fit(form.width, form.height)
+                waitForRendering(sheet, 100)
+                const gap = box("keep").y - box("row 1").y - box("row 1").height
+                verify(gap >= Theme.apart && (!Theme.wide || gap < Theme.touch), form.tag + ": " + gap)
+            }
+            rows.model = 20
+            waitForRendering(sheet, 100)
+            verify(box("keep").y + box("keep").height <= sheet.height, "a long page keeps them in sight")
+            sheet.near = false
         }
         function test_tabScrollsIntoSight() {
             waitForRendering(sheet, 100)

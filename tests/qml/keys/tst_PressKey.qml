@@ -198,6 +198,21 @@ Item {
             key.width = Qt.binding(() => key.implicitWidth)
             verify(key.width > 150)
         }
+        /** The short rule of a chosen key never runs into its words, on one line or two. */
+        function test_chosenRuleKeepsClearOfTheWords() {
+            neighbour.chosen = true
+            atEverySize(tag => {
+                for (const wide of [neighbour.implicitWidth, 90]) {
+                    neighbour.width = wide
+                    neighbour.height = Qt.binding(() => neighbour.implicitHeight)
+                    const rule = findChild(neighbour.background, "chosenRule"), words = neighbour.contentItem
+                    const foot = words.mapToItem(neighbour, 0, (words.height + words.implicitHeight) / 2).y
+                    verify(rule.visible && rule.mapToItem(neighbour, 0, 0).y >= foot, tag + ", width " + wide)
+                }
+            })
+            neighbour.width = Qt.binding(() => neighbour.implicitWidth)
+            neighbour.chosen = false
+        }
         function test_looksOfAState() {
             verify(Qt.colorEqual(mainKey.background.color, Theme.role.accent))
             neighbour.chosen = true
