@@ -144,10 +144,9 @@ QVariantList strip(const Desk& desk)
     return list;
 }
 
-QVariantList elevation(const Desk& desk)
+QVariantList elevation(const WeighedUp& weighed)
 {
     QVariantList list;
-    const WeighedUp& weighed = desk.answer();
     if (!weighed.setup)
         return list;
     // a chain that was weighed has no gauge: it is drawn with links as wide as its mass makes likely

@@ -14,7 +14,7 @@ namespace setuptexts {
 [[nodiscard]] QVariantList marks(const steelyard::WeighedUp& weighed);
 [[nodiscard]] QVariantList plates(const steelyard::Desk& desk);
 [[nodiscard]] QVariantList strip(const steelyard::Desk& desk);
-[[nodiscard]] QVariantList elevation(const steelyard::Desk& desk);
+[[nodiscard]] QVariantList elevation(const steelyard::WeighedUp& weighed);
 [[nodiscard]] std::vector<ThingRow> hanging(const steelyard::Desk& desk);
 [[nodiscard]] std::vector<NoticeRow> notices(const steelyard::WeighedUp& weighed);
 [[nodiscard]] std::vector<CautionRow> cautions(const steelyard::WeighedUp& weighed);

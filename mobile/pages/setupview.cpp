@@ -49,7 +49,7 @@ void SetupView::refresh()
     m_marks = setuptexts::marks(weighed);
     m_plates = setuptexts::plates(desk);
     m_strip = setuptexts::strip(desk);
-    const QVariantList hung = std::exchange(m_elevation, setuptexts::elevation(desk));
+    const QVariantList hung = std::exchange(m_elevation, setuptexts::elevation(weighed));
     m_hanging.setRows(setuptexts::hanging(desk));
     m_notices.setRows(setuptexts::notices(weighed));
     m_cautions.setRows(setuptexts::cautions(weighed));

@@ -12,6 +12,11 @@ Item {
     property string label: ""
     property int current: -1
     property bool tight: false
+    // advanceWidth does not tell when the font changes, its height does
+    readonly property real words: metrics.height > 0 ? Array.from(root.options).reduce((sum, option) => sum + Math.ceil(metrics.advanceWidth(option)) + Theme.line + Theme.rule, 0) : 0
+    readonly property int count: root.options.length
+    /** Keys a little narrower where that lets all of them stand in one row. */
+    readonly property bool closer: root.tight || root.inOneRow(2) && !root.inOneRow(4)
 
     signal chosen(int index)
 
@@ -45,7 +50,7 @@ Item {
                     required property string modelData
                     width: Math.min(implicitWidth, flow.width)
                     markable: true
-                    tight: root.tight
+                    tight: root.closer
                     text: key.modelData
                     name: root.label ? qsTr("%1: %2").arg(root.label).arg(key.modelData) : key.modelData
                     about: key.chosen ? qsTr("chosen") : ""
@@ -55,5 +60,13 @@ Item {
                 }
             }
         }
+    }
+    FontMetrics {
+        id: metrics
+        font { family: Theme.face; pixelSize: Theme.key; weight: Theme.strong }
+    }
+
+    function inOneRow(padding: int): bool {
+        return root.words + (root.count * padding + root.count - 1) * Theme.apart <= root.width
     }
 }

@@ -3,6 +3,7 @@
 #ifndef Q_MOC_RUN
 #include "mobile/editors/hangeditor.h"
 
+#include "mobile/pages/hungdrawing.h"
 #include "tests/core/work/samples.h"
 #include "tests/mobile/formcheck.h"
 
@@ -38,6 +39,7 @@ private Q_SLOTS:
     void filledInUntilEntered();
     void troubleIsOfThisThingOnly();
     void takenOff();
+    void drawnAlone();
 
 private:
     [[nodiscard]] const HungRecord& record() const { return m_service->desk().setup().hung.at(static_cast<std::size_t>(m_form->row())); }
@@ -266,6 +268,31 @@ void HangEditorTest::takenOff()
     m_form->setRow(0);
     m_form->takeOff();
     QVERIFY(m_service->desk().setup().hung == std::vector{samples::hung(3, BandPlacing{})});
+}
+
+void HangEditorTest::drawnAlone()
+{
+    HungDrawing drawing;
+    drawing.setForm(m_form);
+    QVERIFY(drawing.items().isEmpty() && drawing.caption().isEmpty());
+    (void)m_form->hang(idOf(1));
+    (void)m_form->hang(idOf(3));
+    // this one alone, whatever hangs beside it
+    QCOMPARE(drawing.items().size(), 1);
+    QCOMPARE(drawing.items().first().toMap().value(QStringLiteral("kind")).toString(), QStringLiteral("band"));
+    QCOMPARE(drawing.caption(), QStringLiteral("one loop, anchored on the floor; the bar half way, at 120 cm"));
+    QVERIFY(std::abs(drawing.barHeight() - 1.2) < 1e-12 && std::abs(drawing.reach() - 1.5) < 1e-12);
+    m_form->keepNumber(QStringLiteral("anchor"), 240);
+    m_form->setAnchor(1);
+    QVERIFY(drawing.items().first().toMap().value(QStringLiteral("above")).toBool());
+    QVERIFY(drawing.reach() > 2.4);
+    m_form->setRow(0);
+    QCOMPARE(drawing.items().first().toMap().value(QStringLiteral("kind")).toString(), QStringLiteral("chain"));
+    m_form->setWay(1);
+    QCOMPARE(drawing.items().first().toMap().value(QStringLiteral("hang")).toString(), QStringLiteral("doubled"));
+    // without marks nothing says where the bar is
+    m_service->desk().setMarks({});
+    QVERIFY(drawing.items().isEmpty() && drawing.caption().isEmpty());
 }
 
 QTEST_GUILESS_MAIN(HangEditorTest)

@@ -39,6 +39,20 @@ Item {
         function key(index) {
             return targets(choice)[index]
         }
+        /** Keys close up where that lets all of them stand in one row, and not otherwise. */
+        function test_closesUpIntoOneRow() {
+            const room = padding => choice.words + (choice.count * padding + choice.count - 1) * Theme.apart
+            choice.width = room(4)
+            verify(!choice.closer)
+            choice.width = room(3)
+            verify(choice.closer)
+            waitForRendering(choice, 30)
+            verify([0, 1, 2].every(index => key(index).mapToItem(choice, 0, 0).y === key(0).mapToItem(choice, 0, 0).y), "one row")
+            verify(key(2).mapToItem(choice, key(2).width, 0).x <= choice.width)
+            choice.width = 328
+            choice.options = ["from her own bottom", "with plates on the floor"]
+            verify(!choice.closer, "nothing is won by it")
+        }
         function test_tapChoosesOnce() {
             tap(key(2))
             compare(spy.count, 1)
