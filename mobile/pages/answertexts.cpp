@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/pages/setuptexts.h"
 
+#include "core/measure/rounding.h"
 #include "core/resistance/pullsum.h"
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
@@ -40,7 +41,16 @@ QString titleOf(const PullCurve& curve, const LiftPath& path)
     return tr("%1 at the bottom, %2 at the top").arg(bottom, said(curve.top));
 }
 
-QString moreOf(const PullCurve& curve)
+QString workOf(Energy work, Energy giveOrTake)
+{
+    // a joule is the least that is shown
+    if (giveOrTake < joules(0.5))
+        return tr("%1 J").arg(say::plain(work.si(), 0));
+    const Rounded said = roundTogether(work.si(), giveOrTake.si(), 0);
+    return tr("%1 ± %2 J").arg(say::fixed(said.value, said.decimals), say::fixed(said.give, said.decimals));
+}
+
+QString moreOf(const PullCurve& curve, const PullSum& sum, const LiftPath& path)
 {
     QStringList parts;
     const auto whole = [](const std::optional<Force>& f) { return f ? say::plain(say::shownPull(*f), 0) : QString(); };
@@ -50,8 +60,7 @@ QString moreOf(const PullCurve& curve)
     if (curve.rack)
         parts << tr("off the rack %1").arg(say::pull(*curve.rack).withUnit());
     if (curve.work)
-        parts << tr("work %1 J a rep").arg(say::plain(curve.work->si(), 0));
-    parts << tr("moves %1 at the bottom, %2 at the top").arg(say::inMassUnit(say::plain(say::shown(curve.movingBottom), 1)), say::plain(say::shown(curve.movingTop), 1));
+        parts << tr("work %1 a rep").arg(workOf(*curve.work, sum.workGiveOrTake(path.bottom, path.top)));
     return parts.join(QStringLiteral(" · "));
 }
 
@@ -117,13 +126,14 @@ SetupAnswer answer(const WeighedUp& weighed)
         return out;
     }
     const PullCurve& curve = *weighed.curve;
+    const PullSum sum(*weighed.setup);
     out.known = true;
     out.bandName = bandNameOf(*weighed.setup);
     out.title = titleOf(curve, *weighed.path);
     if (curve.mean && curve.twoPointMean)
         out.means = tr("mean of the path %1, mean of the ends %2")
-                        .arg(say::pull(*curve.mean).withUnit(), say::inMassUnit(say::plain(say::shownPull(*curve.twoPointMean), 1)));
-    out.more = moreOf(curve);
+                        .arg(say::pull(*curve.mean).withUnit(), say::pull(*curve.twoPointMean, sum.endsGiveOrTake(weighed.path->bottom, weighed.path->top)).withUnit());
+    out.more = moreOf(curve, sum, *weighed.path);
     return out;
 }
 
@@ -164,9 +174,10 @@ QVariantList marks(const WeighedUp& weighed)
     if (!weighed.curve || !weighed.path)
         return list;
     const LiftPath& path = *weighed.path;
+    // the unit stands once, with the highest
     const auto add = [&](const char* key, const QString& name, Height at, const std::optional<Reading>& reading) {
         QVariantMap mark{{QStringLiteral("key"), QLatin1String(key)}, {QStringLiteral("name"), name}, {QStringLiteral("height"), inMetres(at)},
-                         {QStringLiteral("heightText"), say::length(at)},
+                         {QStringLiteral("heightText"), list.isEmpty() ? say::lengthWithUnit(at) : say::length(at)},
                          {QStringLiteral("pull"), reading ? say::shownPull(reading->value) : qQNaN()},
                          {QStringLiteral("text"), reading ? say::pull(*reading).tight() : tr("not known")}};
         if (path.zoneFrom && QLatin1String(key) == QLatin1String("zone")) {
@@ -186,9 +197,9 @@ std::vector<NoticeRow> notices(const WeighedUp& weighed)
 {
     std::vector<NoticeRow> rows;
     for (const std::string& name : weighed.outOfUse)
-        rows.push_back({tr("%1 is out of use").arg(QString::fromStdString(name)), tr("Take another, or look it over and say that it is fit."), true});
+        rows.push_back({tr("Out of use: %1").arg(QString::fromStdString(name)), tr("Take another, or look it over and say that it is fit."), true});
     for (const std::string& name : weighed.lentOut)
-        rows.push_back({tr("%1 is lent").arg(QString::fromStdString(name)), tr("Take another, or say in Kit that it is back."), true});
+        rows.push_back({tr("Lent: %1").arg(QString::fromStdString(name)), tr("Take another, or say in Kit that it is back."), true});
     if (!weighed.curve)
         return rows;
     for (const WeakAnchor& anchor : weighed.weakAnchors) {

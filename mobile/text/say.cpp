@@ -262,7 +262,7 @@ QString plateMarkWithUnit(const PlatesHere& plates)
 
 QString Pull::tight() const
 {
-    return give.isEmpty() ? value : value + QChar(0x00b1) + give;
+    return give.isEmpty() ? value : value + QStringLiteral("\u00a0±\u00a0") + give;
 }
 
 QString Pull::sentence() const

@@ -35,8 +35,8 @@ Item {
     property real readHeight: NaN
     property string readingText: ""
     property real readStep: 0.05
-    property string lowerText: qsTr("lower")
-    property string higherText: qsTr("higher")
+    property string lowerText: qsTr("read lower")
+    property string higherText: qsTr("read higher")
 
     readonly property alias facts: facts
     readonly property alias frame: frame

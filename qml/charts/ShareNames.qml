@@ -90,7 +90,13 @@ Item {
             straight: Math.abs(centre - root.starts[i]) <= root.widths[i] / 2 - Theme.line}))
         if (fits && (root.rows === 1 || centres.every((centre, i) => Math.abs(centre - root.starts[i]) <= root.widths[i])))
             return row
-        return root.steps([], 2) ?? (root.rows > 2 ? root.steps([], 3) : null) ?? (fits ? row : root.listed())
+        // a line at its neighbour's word reads as a letter of it, so it keeps off where there is room
+        for (const off of [Theme.apart, Theme.rule]) {
+            const found = root.steps([], 2, off) ?? (root.rows > 2 ? root.steps([], 3, off) : null)
+            if (found)
+                return found
+        }
+        return fits ? row : root.listed()
     }
     /** Names in rows of their own below short ticks, for shares so thin that no lines could part them. */
     function listed(): var {
@@ -98,7 +104,7 @@ Item {
             row: i, straight: true, ticked: true}))
     }
     /** Finds every name a row and a side of its own straight line, so that no line crosses a name; null when there is no way. */
-    function steps(placed: var, rows: int): var {
+    function steps(placed: var, rows: int, off: real): var {
         const i = placed.length
         if (i === root.starts.length)
             return placed
@@ -106,18 +112,18 @@ Item {
         for (let row = 0; row < rows; ++row)
             for (const x of [start - wide / 2, start - Theme.rule, start - wide + Theme.rule].map(Math.round)) {
                 const spot = {x: x, row: row, straight: true}
-                if (x >= root.from && x + wide <= root.to && placed.every((other, k) => root.clear(spot, i, other, k) && root.clear(other, k, spot, i))) {
-                    const found = root.steps(placed.concat(spot), rows)
+                if (x >= root.from && x + wide <= root.to && placed.every((other, k) => root.clear(spot, i, other, k, off) && root.clear(other, k, spot, i, off))) {
+                    const found = root.steps(placed.concat(spot), rows, off)
                     if (found)
                         return found
                 }
             }
         return null
     }
-    /** Whether the line and the name of `spot` keep clear of the name of `other`. */
-    function clear(spot: var, i: int, other: var, k: int): bool {
-        const left = other.x - Theme.rule, right = other.x + root.widths[k] + Theme.rule
+    /** Whether the line and the name of `spot` keep clear of the name of `other`, the line by so much. */
+    function clear(spot: var, i: int, other: var, k: int, off: real): bool {
+        const left = other.x - off, right = other.x + root.widths[k] + off
         const lineClear = spot.row < other.row || root.starts[i] <= left || root.starts[i] >= right
-        return lineClear && (spot.row !== other.row || spot.x >= right + Theme.rule || spot.x + root.widths[i] <= left - Theme.rule)
+        return lineClear && (spot.row !== other.row || spot.x >= other.x + root.widths[k] + 2 * Theme.rule || spot.x + root.widths[i] <= other.x - 2 * Theme.rule)
     }
 }

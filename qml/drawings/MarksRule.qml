@@ -110,9 +110,10 @@ Item {
             Leader {
                 x: root.body + Theme.indent
                 from: mark.modelData.y
-                to: mark.modelData.middle
+                to: say.y + Math.round(value.height / 2)
             }
             Item {
+                id: say
                 x: root.column
                 y: Math.round(mark.modelData.middle - mark.modelData.deep / 2)
                 width: Math.max(0, root.width - x)
@@ -165,7 +166,9 @@ Item {
         return Math.max(Theme.note, Math.min(Theme.figure, Math.floor(Theme.figure * (root.width - root.column) / widest)))
     }
     function layOut(): var {
-        const places = Ruling.apart(root.known.map(mark => root.yOf(mark.height)), root.deeps, Theme.line, 0, root.foot)
+        // the number stands level with its mark, the name below it
+        const level = figures.height * root.size / Theme.figure / 2
+        const places = Ruling.apart(root.known.map((mark, i) => root.yOf(mark.height) + root.deeps[i] / 2 - level), root.deeps, Theme.line, 0, root.foot)
         return root.known.map((mark, i) => {
             const zoned = Number.isFinite(mark.zoneFrom) && Number.isFinite(mark.zoneTo)
             const top = zoned ? root.yOf(Math.max(mark.zoneFrom, mark.zoneTo)) : 0

@@ -124,18 +124,18 @@ void SayTest::pullIsRoundedWhereItsGiveOrTakeSays_data()
     const auto row = [](const char* name, double kg, double give, const char* tight, const char* sentence) {
         QTest::newRow(name) << kg << give << QString::fromUtf8(tight) << QString::fromUtf8(sentence);
     };
-    row("one figure", 126.3, 4.2, "126±4", "126 ± 4");
-    row("two figures after a leading 1", 103.26, 1.42, "103.3±1.4", "103.3 ± 1.4");
-    row("tenths", 91.216, 0.4526, "91.2±0.5", "91.2 ± 0.5");
+    row("one figure", 126.3, 4.2, "126 ± 4", "126 ± 4");
+    row("two figures after a leading 1", 103.26, 1.42, "103.3 ± 1.4", "103.3 ± 1.4");
+    row("tenths", 91.216, 0.4526, "91.2 ± 0.5", "91.2 ± 0.5");
     row("nothing uncertain", 102.5, 0, "102.5", "102.5");
     row("less than a scale shows", 91.216, 0.049, "91.2", "91.2");
-    row("as little as a scale shows", 91.216, 0.051, "91.22±0.05", "91.22 ± 0.05");
-    row("just a tenth", 100, 10, "100±10", "100 ± 10");
-    row("over a tenth", 12, 1.3, "12.0±1.3", "about 12.0 ± 1.3");
-    row("tens", 126, 23, "130±20", "about 130 ± 20");
-    row("nearly ten", 126, 9.7, "126±10", "126 ± 10");
-    row("around nought", 0.2, 3, "0±3", "about 0 ± 3");
-    row("help that lifts", -15.3, 0.7, "-15.3±0.7", "-15.3 ± 0.7");
+    row("as little as a scale shows", 91.216, 0.051, "91.22 ± 0.05", "91.22 ± 0.05");
+    row("just a tenth", 100, 10, "100 ± 10", "100 ± 10");
+    row("over a tenth", 12, 1.3, "12.0 ± 1.3", "about 12.0 ± 1.3");
+    row("tens", 126, 23, "130 ± 20", "about 130 ± 20");
+    row("nearly ten", 126, 9.7, "126 ± 10", "126 ± 10");
+    row("around nought", 0.2, 3, "0 ± 3", "about 0 ± 3");
+    row("help that lifts", -15.3, 0.7, "-15.3 ± 0.7", "-15.3 ± 0.7");
 }
 
 void SayTest::pullIsRoundedWhereItsGiveOrTakeSays()
@@ -156,15 +156,15 @@ void SayTest::readingIsItsValueAndGiveOrTake()
     reading.value = kilogramsOfPull(126.3);
     reading.u = kilogramsOfPull(2);
     reading.giveOrTake = kilogramsOfPull(4.2);
-    QCOMPARE(say::pull(reading).tight(), QString::fromUtf8("126±4"));
+    QCOMPARE(say::pull(reading).tight(), QString::fromUtf8("126 ± 4"));
 }
 
 void SayTest::pullInTheLocalesDigits()
 {
     QLocale::setDefault(QLocale(QStringLiteral("de")));
-    QCOMPARE(say::pull(kilogramsOfPull(103.26), kilogramsOfPull(1.42)).tight(), QString::fromUtf8("103,3±1,4"));
+    QCOMPARE(say::pull(kilogramsOfPull(103.26), kilogramsOfPull(1.42)).tight(), QString::fromUtf8("103,3 ± 1,4"));
     QLocale::setDefault(QLocale(QStringLiteral("ar")));
-    QCOMPARE(say::pull(kilogramsOfPull(103.26), kilogramsOfPull(1.42)).tight(), QString::fromUtf8("١٠٣٫٣±١٫٤"));
+    QCOMPARE(say::pull(kilogramsOfPull(103.26), kilogramsOfPull(1.42)).tight(), QString::fromUtf8("١٠٣٫٣ ± ١٫٤"));
 }
 
 QTEST_GUILESS_MAIN(SayTest)

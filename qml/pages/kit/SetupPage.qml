@@ -39,6 +39,13 @@ Sheet {
         }
     ]
 
+    SetupNotices {
+        id: stops
+        Layout.fillWidth: true
+        visible: stops.any
+        notices: root.view.notices
+        stops: true
+    }
     Pair {
         id: pair
         Layout.fillWidth: true
@@ -48,36 +55,29 @@ Sheet {
                 Layout.fillWidth: true
                 view: root.view
                 tall: pair.beside ? Math.round(root.height / 2) : -1
+            },
+            SetupMeans {
+                Layout.fillWidth: true
+                visible: pair.beside && root.view.answer.known
+                answer: root.view.answer
                 onOriginRequested: root.originRequested()
             },
             SetupKeeping {
                 Layout.fillWidth: true
+                visible: pair.beside
                 work: root.work
                 onWhoRequested: root.whoRequested()
             },
-            SetupNotices {
-                Layout.fillWidth: true
-                visible: !pair.beside
-                notices: root.view.notices
-                cautions: root.view.cautions
-                onLookedOver: code => root.view.lookOver(code)
-            },
             PressKey {
                 Layout.fillWidth: true
-                objectName: "marks"
+                objectName: visible ? "marks" : ""
+                visible: pair.beside || !root.view.answer.known
                 main: !root.view.answer.known
                 text: root.view.answer.known ? qsTr("Her bar marks") : qsTr("Enter her bar marks")
                 onClicked: root.marksRequested()
             }
         ]
         second: [
-            SetupHangs {
-                Layout.fillWidth: true
-                visible: !pair.beside
-                hanging: root.view.hanging
-                onOpened: row => root.hungRequested(row)
-                onMoreRequested: root.moreRequested()
-            },
             SetupLoad {
                 Layout.fillWidth: true
                 stepper: root.stepsInPage
@@ -89,17 +89,36 @@ Sheet {
             },
             SetupHangs {
                 Layout.fillWidth: true
-                visible: pair.beside
                 hanging: root.view.hanging
                 onOpened: row => root.hungRequested(row)
                 onMoreRequested: root.moreRequested()
             },
             SetupNotices {
+                id: notices
                 Layout.fillWidth: true
-                visible: pair.beside
+                visible: notices.any
                 notices: root.view.notices
                 cautions: root.view.cautions
                 onLookedOver: code => root.view.lookOver(code)
+            },
+            SetupMeans {
+                Layout.fillWidth: true
+                visible: !pair.beside && root.view.answer.known
+                answer: root.view.answer
+                onOriginRequested: root.originRequested()
+            },
+            SetupKeeping {
+                Layout.fillWidth: true
+                visible: !pair.beside
+                work: root.work
+                onWhoRequested: root.whoRequested()
+            },
+            PressKey {
+                Layout.fillWidth: true
+                objectName: visible ? "marks" : ""
+                visible: !pair.beside && root.view.answer.known
+                text: qsTr("Her bar marks")
+                onClicked: root.marksRequested()
             }
         ]
     }

@@ -6,14 +6,13 @@ import Steelyard.Keys
 import Steelyard.Model
 import Steelyard.Theme
 
-/** The answer as a title, the pull by height under it, the means beside each other. */
+/** The answer as a title, the pull by height under it. */
 Column {
     id: root
 
     required property SetupView view
     property real tall: -1
     property real reading: NaN
-    signal originRequested
 
     spacing: Theme.apart
 
@@ -45,31 +44,6 @@ Column {
         readingText: Number.isFinite(root.reading) ? root.view.readingAt(root.reading) : ""
         onReadAt: metres => root.reading = metres
     }
-    Words {
-        width: root.width
-        objectName: "means"
-        visible: text !== ""
-        text: root.view.answer.means
-        size: Theme.body
-    }
-    Words {
-        width: root.width
-        visible: text !== ""
-        text: root.view.answer.more
-        size: Theme.note
-        quiet: true
-    }
-
-    PressKey {
-        width: Math.min(implicitWidth, root.width)
-        objectName: "origin"
-        visible: root.view.answer.known
-        tight: true
-        text: qsTr("Where it comes from")
-        size: Theme.key
-        onClicked: root.originRequested()
-    }
-
     Connections {
         target: root.view
         function onChanged() {
