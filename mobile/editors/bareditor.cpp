@@ -5,6 +5,7 @@
 #include "core/work/measuredkit.h"
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
+#include "mobile/text/tooltexts.h"
 
 using namespace steelyard;
 
@@ -15,7 +16,7 @@ std::vector<FieldSpec> BarEditor::specs() const
     const BarRecord& bar = desk().setup().bar;
     const auto& load = desk().answer().load;
     const auto onBar = load ? std::optional(loadAsAskedFor(bar.wanted, *load)) : std::nullopt;
-    return {
+    std::vector<FieldSpec> all = {
         {QStringLiteral("bar"), tr("Bar"), inMass(bar.bar), {2, 2, 0, 60}, !bar.barEntered, bar.barWeighed ? tr("weighed, sleeves and all") : tr("its own mass, sleeves and all")},
         {QStringLiteral("collars"), tr("Collars, both"), inMass(bar.collars), {2, 2, 0, 20}, false, {}},
         {QStringLiteral("sleeve"), tr("Room on one sleeve"), inLength(bar.sleeve), {2, 1, 5, 80}, false, tr("for plates; may be left out")},
@@ -23,6 +24,10 @@ std::vector<FieldSpec> BarEditor::specs() const
         {QStringLiteral("load"), {}, inMass(onBar), {3, 2, 0, 600}, false, {}},
         {QStringLiteral("newPlate"), {}, inMass(std::nullopt), {2, 2, 0.1, 60}, false, {}},
     };
+    // what was weighed is said as it is where it is taken
+    if (bar.barWeighed)
+        all.front().text = tooltexts::tightNumber(bar.bar, bar.barWeighed->u);
+    return all;
 }
 
 KeepOutcome BarEditor::keepNumber(const QString& key, const KeyedFigure& keyed)
@@ -95,7 +100,7 @@ void BarEditor::refresh()
     if (ready()) {
         std::vector<StockRow> rows;
         for (const PlatesHere& p : desk().setup().bar.stock)
-            rows.push_back({say::plateMarkWithUnit(p), p.weighed ? tr("%1 plates, weighed: %2 each").arg(p.count).arg(say::massWithUnit(p.type.mass)) : tr("%1 plates").arg(p.count), p.count >= 2});
+            rows.push_back({say::plateMarkWithUnit(p), p.weighed ? tr("%1 plates, weighed: %2 each").arg(p.count).arg(tooltexts::tight(p.type.mass, p.weighed->u)) : tr("%1 plates").arg(p.count), p.count >= 2});
         m_stock.setRows(std::move(rows));
     }
     FieldEditor::refresh();

@@ -44,7 +44,7 @@ void FieldEditor::refreshFields()
     for (const FieldSpec& s : specs()) {
         if (s.label.isEmpty())
             continue;
-        rows.push_back({s.key, s.label, s.shown ? s.text : tr("not entered"), s.shown ? s.unit : QString(), s.about(), s.filledIn, s.shown.has_value()});
+        rows.push_back({s.key, s.label, s.text.isEmpty() && !s.shown ? tr("not entered") : s.text, s.shown ? s.unit : QString(), s.about(), s.filledIn, s.shown.has_value() || !s.text.isEmpty()});
     }
     m_fields.setRows(std::move(rows));
 }

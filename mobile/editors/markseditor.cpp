@@ -68,9 +68,12 @@ FieldSpec MarksEditor::markSpec(const QString& key, const QString& label, const 
     const bool here = *place.hole && (*place.hole)->rack == rack->item;
     const QString sum = here && *place.height ? marktexts::sum(originOf(**place.hole, **place.height, desk().kit())) : QString();
     const QString height = *place.height ? say::inLengthUnit(say::entered(**place.height)) : QString();
-    const QString stands = height.isEmpty() ? hint : !here ? tr("stands at %1").arg(height) : sum.isEmpty() ? height : sum;
-    return {key, tr("%1, hole").arg(label), unitless(here ? std::optional<double>((*place.hole)->hole) : std::nullopt),
-            {2, 0, 1, static_cast<double>(rack->check.holeCount)}, false, stands, needed && !*place.height};
+    const QString about = height.isEmpty() ? hint : !here ? tr("by tape, no hole") : sum.isEmpty() ? height : sum;
+    FieldSpec spec(key, tr("%1, hole").arg(label), unitless(here ? std::optional<double>((*place.hole)->hole) : std::nullopt),
+                   {2, 0, 1, static_cast<double>(rack->check.holeCount)}, false, about, needed && !*place.height);
+    if (!here)
+        spec.text = height;
+    return spec;
 }
 
 KeepOutcome MarksEditor::keepNumber(const QString& key, const KeyedFigure& keyed)

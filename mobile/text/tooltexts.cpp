@@ -72,10 +72,15 @@ QString give(Mass mass, Mass u)
     return tr("%1, give or take %2").arg(say::inMassUnit(say::fixed(said.value, said.decimals)), say::fixed(said.give, said.decimals));
 }
 
-QString tight(Mass mass, Mass u)
+QString tightNumber(Mass mass, Mass u)
 {
     const Rounded said = rounded(mass, u);
-    return say::inMassUnit(tr("%1 ± %2").arg(say::fixed(said.value, said.decimals), say::fixed(said.give, said.decimals)));
+    return tr("%1 ± %2").arg(say::fixed(said.value, said.decimals), say::fixed(said.give, said.decimals));
+}
+
+QString tight(Mass mass, Mass u)
+{
+    return say::inMassUnit(tightNumber(mass, u));
 }
 
 QString scale(const ScaleCheck& check)

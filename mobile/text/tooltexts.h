@@ -12,6 +12,8 @@ namespace tooltexts {
 [[nodiscard]] QString give(steelyard::Mass mass, steelyard::Mass u);
 /// "20.3 ± 0.06 kg", for a narrow place.
 [[nodiscard]] QString tight(steelyard::Mass mass, steelyard::Mass u);
+/// The same without the unit.
+[[nodiscard]] QString tightNumber(steelyard::Mass mass, steelyard::Mass u);
 
 /// "Good: within 0.1 kg up to 20 kg".
 [[nodiscard]] QString scale(const steelyard::ScaleCheck& check);

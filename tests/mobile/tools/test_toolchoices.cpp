@@ -111,6 +111,11 @@ void ToolChoicesTest::barIsTakenAndGivenBack()
     iron.setBar(1);
     QCOMPARE(iron.bar(), 1);
     QCOMPARE(m_service->desk().setup().bar.bar.si(), 20.3);
+    // said as it is where it is taken, with its give-or-take
+    BarEditor form;
+    form.setDeskService(m_service);
+    QVERIFY2(iron.bars()[1].contains(form.spec(QStringLiteral("bar"))->text), qPrintable(form.spec(QStringLiteral("bar"))->text));
+    QVERIFY(form.spec(QStringLiteral("bar"))->text.startsWith(QStringLiteral("20.3 ± 0.")));
     QVERIFY(m_service->desk().answer().load->total == kilograms(60.3));
     iron.setBar(0);
     QVERIFY(!m_service->desk().setup().bar.barWeighed && iron.bar() == 0);
@@ -129,7 +134,7 @@ void ToolChoicesTest::platesAreTakenAndGivenBack()
     iron.takePlates(0);
     QVERIFY(formcheck::shown(*iron.plates(), 0, "taken").toBool());
     QCOMPARE(formcheck::shown(*form.stock(), 1, "label").toString(), QStringLiteral("20 kg"));
-    QCOMPARE(formcheck::shown(*form.stock(), 1, "pairs").toString(), QStringLiteral("2 plates, weighed: 20.3 kg each"));
+    QCOMPARE(formcheck::shown(*form.stock(), 1, "pairs").toString(), QStringLiteral("2 plates, weighed: 20.30 ± 0.03 kg each"));
     iron.takePlates(0);
     QVERIFY(m_service->desk().setup().bar == samples::setup(60).bar);
     iron.takePlates(5);
@@ -236,7 +241,10 @@ void ToolChoicesTest::tapeAgain()
     QVERIFY(!m_service->desk().marks().holes.bottom);
     form.setRack(1);
     QVERIFY(!form.spec(QStringLiteral("bottom"))->shown);
-    QCOMPARE(form.spec(QStringLiteral("bottom"))->hint, QStringLiteral("stands at 77 cm"));
+    // the height stands as it is, and the keypad says so
+    QCOMPARE(form.spec(QStringLiteral("bottom"))->text, QStringLiteral("77 cm"));
+    QCOMPARE(form.spec(QStringLiteral("bottom"))->hint, QStringLiteral("by tape, no hole"));
+    QCOMPARE(formcheck::shown(*form.fields(), 0, "value").toString(), QStringLiteral("77 cm"));
 }
 
 void ToolChoicesTest::noSuchHole()
