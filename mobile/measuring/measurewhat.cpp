@@ -22,6 +22,8 @@ void MeasureWhat::refresh()
         const bool isBegun = m_desk->desk().draft(RecordId{}, kind) != nullptr;
         rows.push_back({QString::fromStdString(wordOf(kind)), what, takes, isBegun ? tr("begun, not kept") : QString()});
     };
+    add(ItemKind::Chain, tr("A chain"), tr("a minute: a scale and a tape, or a tape and one link"));
+    add(ItemKind::Band, tr("A band"), tr("four minutes: plates, somewhere to hang it, a tape"));
     add(ItemKind::Aid, tr("A bench aid"), tr("five minutes: the lifter, a bar, plates, a tape"));
     add(ItemKind::Machine, tr("A cam machine"), tr("five minutes: a ruler and a level, or a hanging scale"));
     add(ItemKind::Scale, tr("A hanging scale"), tr("two minutes: something of known mass"));

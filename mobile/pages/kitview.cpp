@@ -15,6 +15,22 @@
 
 using namespace steelyard;
 
+namespace {
+
+/// What is said of a thing besides stands on a line of its own.
+QString beneath(const QString& said, const QString& besides)
+{
+    return said + QLatin1Char('\n') + besides;
+}
+
+QString pullAtLongest(const BandFit& fit)
+{
+    const Length longest = fit.longestMeasured();
+    return say::pull(fit.pull(longest), bandGiveOrTake(fit, longest)).withUnit();
+}
+
+}
+
 void KitView::setDesk(DeskService* desk)
 {
     if (!follow(this, m_desk, desk, &KitView::refresh))
@@ -48,17 +64,17 @@ void KitView::refresh()
         } else if (const auto* measured = std::get_if<ChainMeasurement>(&item.measurement)) {
             const auto chain = chainFrom(*measured);
             row.usable = chain.ok();
-            row.how = chain ? tr("%1, %2").arg(say::perLength(chain->perLength.value), say::lengthWithUnit(chain->length))
+            row.how = chain ? tr("%1, %2").arg(say::perLength(chain->perLength.value, coverageFactor95(knownExactly) * chain->perLength.u), say::lengthWithUnit(chain->length))
                             : sentences::refusal(chain.error());
         } else if (const auto* band = std::get_if<BandMeasurement>(&item.measurement)) {
             const auto fit = bandFitFrom(*band);
             row.usable = fit.ok();
-            row.how = fit ? tr("pulls %1 at %2").arg(say::inMassUnit(say::plain(say::shownPull(fit->pull(fit->longestMeasured())), 1)), say::lengthWithUnit(fit->longestMeasured()))
+            row.how = fit ? tr("pulls %1 at %2").arg(pullAtLongest(*fit), say::lengthWithUnit(fit->longestMeasured()))
                           : sentences::refusal(fit.error());
         } else if (const auto* aid = std::get_if<AidMeasurement>(&item.measurement)) {
             const auto help = aidFrom(*aid);
             row.usable = help.ok();
-            row.how = help ? tr("helps %1").arg(readingtexts::help(*help, help->first(), false)) : sentences::refusal(help.error());
+            row.how = help ? tr("helps %1").arg(readingtexts::help(*help, help->first(), true)) : sentences::refusal(help.error());
         } else if (const auto* machine = std::get_if<MachineMeasurement>(&item.measurement)) {
             // it stands by itself: there is nothing to hang
             row.usable = false;
@@ -69,7 +85,7 @@ void KitView::refresh()
             row.how = tooltexts::comesTo(item.measurement);
         }
         if (m_desk->desk().draft(item.id, kindOf(item.measurement)))
-            row.how = tr("%1 · changes not kept").arg(row.how);
+            row.how = beneath(row.how, tr("changes not kept"));
         const KitRecord* record = m_book ? m_book->book().item(item.id) : nullptr;
         bool due = false;
         if (item.lent) {
@@ -83,11 +99,11 @@ void KitView::refresh()
         } else if (record && !record->measurements.empty()) {
             const MeasurementRecord& last = record->measurements.front();
             due = dueOn(last, m_book->today()).state == DueState::Due;
-            row.how = tr("%1 · %2").arg(row.how, measuretexts::age(last, m_book->today()));
+            row.how = beneath(row.how, measuretexts::age(last, m_book->today()));
         }
-        row.free = freeText(item, row.usable);
+        row.free = item.lent ? tr("lent") : row.outOfUse ? tr("out of use") : freeText(item, row.usable);
         if (const QString where = m_book ? whereFrom(item, due) : QString(); !where.isEmpty())
-            row.how = tr("%1 · %2").arg(row.how, where);
+            row.how = beneath(row.how, where);
         const bool hangs = firstPlacing(kindOf(item.measurement)).has_value();
         ranked[row.outOfUse || item.lent ? 3 : due ? 0 : hangs ? 1 : 2].push_back(row);
     }
@@ -129,7 +145,7 @@ QString KitView::whereFrom(const KitItem& item, bool& due) const
     const SeasonBook& book = m_book->book();
     if (const Venue* home = venueNow(book, item) == item.venue ? nullptr : book.venue(item.venue))
         parts << tr("belongs to %1").arg(QString::fromStdString(home->name));
-    return parts.join(QStringLiteral(" · "));
+    return parts.join(QLatin1Char('\n'));
 }
 
 void KitView::addAway(std::vector<KitRow>& rows) const
@@ -160,9 +176,4 @@ void KitView::setVenueId(const QString& id)
     m_venueId = id;
     Q_EMIT deskChanged();
     refresh();
-}
-
-QString KitView::draftText(ItemKind kind) const
-{
-    return m_desk && m_desk->desk().draft(RecordId{}, kind) ? tr("begun, not kept") : QString();
 }

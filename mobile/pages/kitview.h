@@ -17,8 +17,6 @@ class KitView : public QObject {
     Q_PROPERTY(QString venueId READ venueId WRITE setVenueId NOTIFY deskChanged FINAL)
     Q_PROPERTY(QAbstractListModel* things READ things CONSTANT FINAL)
     Q_PROPERTY(bool empty READ isEmpty NOTIFY changed FINAL)
-    Q_PROPERTY(QString chainDraft READ chainDraft NOTIFY changed FINAL)
-    Q_PROPERTY(QString bandDraft READ bandDraft NOTIFY changed FINAL)
 
 public:
     using QObject::QObject;
@@ -33,9 +31,6 @@ public:
     void setVenueId(const QString& id);
     [[nodiscard]] QAbstractListModel* things() { return &m_things; }
     [[nodiscard]] bool isEmpty() const { return m_things.rowCount() == 0; }
-    /// Says that a new chain or band was begun and not kept; empty when none was.
-    [[nodiscard]] QString chainDraft() const { return draftText(steelyard::ItemKind::Chain); }
-    [[nodiscard]] QString bandDraft() const { return draftText(steelyard::ItemKind::Band); }
     /// Drafts change without word from the desk: a page that comes back asks.
     Q_INVOKABLE void refresh();
 
@@ -50,7 +45,6 @@ private:
     /// Whose a thing is and where it belongs, where that is not here; `due` where it is to be back soon.
     [[nodiscard]] QString whereFrom(const steelyard::KitItem& item, bool& due) const;
     void addAway(std::vector<KitRow>& rows) const;
-    [[nodiscard]] QString draftText(steelyard::ItemKind kind) const;
 
     DeskService* m_desk = nullptr;
     BookService* m_book = nullptr;

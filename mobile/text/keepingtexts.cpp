@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/text/keepingtexts.h"
 
+#include "core/work/venues/whatwasdone.h"
 #include "mobile/text/vaulttexts.h"
 
 #include <QCoreApplication>
@@ -37,6 +38,20 @@ QString nameOf(const DeedDone& done, const SeasonBook& book)
 QString named(const char* with, const char* without, const QString& name)
 {
     return name.isEmpty() ? tr(without) : tr(with).arg(name);
+}
+
+/// What was said of a thing, and of which.
+QString ofThing(ThingSaid said, const QString& name)
+{
+    switch (said) {
+    case ThingSaid::OutOfUse: return named(QT_TR_NOOP("out of use, %1"), QT_TR_NOOP("out of use"), name);
+    case ThingSaid::Borrowed: return named(QT_TR_NOOP("borrowed %1"), QT_TR_NOOP("borrowed it"), name);
+    case ThingSaid::Lent: return named(QT_TR_NOOP("lent %1"), QT_TR_NOOP("lent it"), name);
+    case ThingSaid::Back: return named(QT_TR_NOOP("back again, %1"), QT_TR_NOOP("back again"), name);
+    case ThingSaid::Fit:
+    case ThingSaid::Nothing: break;
+    }
+    return named(QT_TR_NOOP("looked over, %1"), QT_TR_NOOP("looked over"), name);
 }
 
 }
@@ -78,9 +93,8 @@ QString deed(const DeedDone& done, const SeasonBook& book)
     case Deed::Settled:
         return tr("settled");
     case Deed::Inspected:
-        return tr("looked over");
     case Deed::LoanKept:
-        return named(QT_TR_NOOP("said who has %1"), QT_TR_NOOP("said who has it"), name);
+        return ofThing(thingSaid(done), name);
     case Deed::TakenAlong:
         return named(QT_TR_NOOP("took kit along: %1"), QT_TR_NOOP("took kit along"), name);
     case Deed::ListCopied:

@@ -14,13 +14,17 @@ Tappable {
     property bool filledIn: false
     property int entry: root.filledIn ? ReadOut.State.Planned : ReadOut.State.None
     property bool strong: false
+    /** The value says that it may not be used: its mark is the stop's colour, the word says why. */
+    property bool stop: false
+    /** The value stands on the label's line, and what it means has the whole width below. */
+    property bool besideLabel: false
 
     signal opened
 
     implicitWidth: Theme.touchMain
     implicitHeight: Math.max(Theme.touch, root.contentHeight + Theme.apart)
     name: root.label + ": " + (root.unit ? root.value + " " + root.unit : root.value)
-    about: root.filledIn ? qsTr("filled in, not yet confirmed. %1").arg(root.hint) : root.hint
+    about: root.filledIn ? qsTr("filled in, not yet confirmed. %1").arg(root.hint) : root.hint.split("\n").join(", ")
     ringInside: true
     onClicked: root.opened()
 
@@ -35,20 +39,23 @@ Tappable {
         id: place
 
         readonly property bool below: texts.natural + answer.natural + Theme.indent > place.width
-        readonly property real textWidth: place.below ? place.width : place.width - answer.width - Theme.indent
+        readonly property real textWidth: place.below || root.besideLabel ? place.width : place.width - answer.width - Theme.indent
 
         anchors.fill: parent
         implicitHeight: place.below ? texts.height + Theme.line + answer.height : Math.max(texts.height, answer.height)
 
         Column {
             id: texts
-            readonly property real natural: Math.max(labelMetrics.advanceWidth, Math.min(hintMetrics.advanceWidth, place.width / 2))
+            readonly property real natural: Math.max(labelMetrics.advanceWidth, root.besideLabel ? 0 : Math.min(hintMetrics.advanceWidth, place.width / 2))
             anchors.left: parent.left
             y: place.below ? Math.max(0, (place.height - place.implicitHeight) / 2) : Math.round((place.height - height) / 2)
             width: place.textWidth
             Words {
                 id: labelWords
+                readonly property real kept: root.besideLabel && !place.below ? answer.width + Theme.indent : 0
                 width: parent.width
+                leftPadding: LayoutMirroring.enabled ? labelWords.kept : 0
+                rightPadding: LayoutMirroring.enabled ? 0 : labelWords.kept
                 text: root.label
                 size: Theme.act
                 strong: root.strong
@@ -66,14 +73,25 @@ Tappable {
         }
         Item {
             id: answer
-            readonly property real natural: Math.ceil(valueMetrics.advanceWidth) + Theme.line + Theme.rule
+            readonly property real natural: Math.ceil(valueMetrics.advanceWidth) + Theme.line + Theme.rule + answer.marked
+            readonly property real marked: root.stop ? Theme.tick + Theme.apart : 0
             anchors.right: parent.right
-            y: place.below ? texts.y + texts.height + Theme.line : Math.round((place.height - height) / 2)
+            y: place.below ? texts.y + texts.height + Theme.line : root.besideLabel ? texts.y : Math.round((place.height - height) / 2)
             width: Math.min(answer.natural, place.width)
             height: valueWords.height + (root.entry === ReadOut.State.None ? 0 : 3 * Theme.rule)
+            Rectangle {
+                x: answer.LayoutMirroring.enabled ? parent.width - width : 0
+                y: Math.round((valueWords.height - height) / 2)
+                width: Theme.tick
+                height: Theme.tick
+                objectName: "stopMark"
+                visible: root.stop
+                color: Theme.role.stop
+            }
             Words {
                 id: valueWords
-                width: parent.width
+                anchors.right: parent.right
+                width: parent.width - answer.marked
                 text: root.unit ? root.value + " " + root.unit : root.value
                 size: Theme.act
                 strong: true

@@ -29,7 +29,6 @@ Leaf {
     // large text: what is only explained scrolls with the page, and a low page scrolls its heading too
     readonly property bool headed: !(Theme.low && Theme.stacked)
     readonly property alias overflowing: flick.overflowing
-    readonly property alias footOverflowing: footFlick.overflowing
     // the software renderer of 6.4 paints a Shape unclipped once it is scrolled fully out of its clip: at each turn
     // head and foot are painted anew over it, and only a changed property makes them so
     property bool turned: false
@@ -135,7 +134,7 @@ Leaf {
             width: Theme.line
             height: footFlick.visibleArea.heightRatio * footFlick.height
             objectName: "footMark"
-            visible: footFlick.overflowing
+            visible: root.footed && footFlick.overflowing
             radius: width / 2
             color: Theme.role.edge
         }

@@ -107,16 +107,16 @@ void WholePathTest::makeVenue()
 
 void WholePathTest::measureChain()
 {
-    press({"newChain", "byWeight"});
+    press({"newOther", "kind:chain", "byWeight"});
     for (const char* digits : {"150", "8.55", "0.1"})
         keyIn(digits);
     press({"mainAction"});
-    m_app->perform("await newBand");
+    m_app->perform("await newOther");
 }
 
 void WholePathTest::measureBand()
 {
-    press({"newBand", "accept"});
+    press({"newOther", "kind:band", "accept"});
     keyIn("100");
     for (const auto& [mass, length] : hangings) {
         // good enough sooner, and one more all the same
@@ -126,7 +126,7 @@ void WholePathTest::measureBand()
     }
     m_app->perform("tryPress enough");
     press({"mainAction"});
-    m_app->perform("await newBand");
+    m_app->perform("await newOther");
     press({"back"});
 }
 
@@ -217,7 +217,7 @@ void WholePathTest::everythingThere()
     press({"hangMore"});
     m_app->perform("await item:1");
     m_app->perform("await item:2");
-    m_app->perform("await newChain");
+    m_app->perform("await newOther");
     QVERIFY2(m_app->trouble().isEmpty(), qPrintable(m_app->trouble()));
 }
 
@@ -240,14 +240,14 @@ void WholePathTest::fromNothingThroughLockAndKill()
     unlock();
     everythingThere();
     // half a chain more, and the plug is pulled once the draft has had its time
-    press({"newChain", "byWeight"});
+    press({"newOther", "kind:chain", "byWeight"});
     keyIn("210");
     QTest::qWait(600);
     m_app->kill();
     start();
     unlock();
     everythingThere();
-    press({"newChain"});
+    press({"newOther", "kind:chain"});
     // the length stands, and the next number is asked for
     press({"back"});
     QCOMPARE(m_app->textOf("keyNumber"), QByteArray("210"));

@@ -61,7 +61,7 @@ std::vector<Stop> itinerary()
     example("example-set-up", "SetupPage", deeds("place 0, row 3, press setups, press setup:*"));
     example("example-set-up-bench-aid", "SetupPage", deeds("place 0, row 4, press setups, press setup:*"));
     example("example-kit", "ThingsPage", deeds("press hangMore")).everywhere = false;
-    example("example-chain-on-a-scale", "ChainStepsPage", deeds("press hangMore, press newChain, press byWeight, key 180, press mainAction, key 10.3, press mainAction, choose scales 2"));
+    example("example-chain-on-a-scale", "ChainStepsPage", deeds("press hangMore, press newOther, press kind:chain, press byWeight, key 180, press mainAction, key 10.3, press mainAction, choose scales 2"));
     example("example-bar-weighed", "BarPage", deeds("press barHere, choose weighedBars 1, press weighedPlates:0"));
     example("example-marks-by-hole", "MarksPage", deeds("place 0, row 16, press lifts, press lift:1, choose readBy 1"));
     example("example-hangs-by-a-strap", "HangPage", deeds("press hangMore, press item:1/thing")).everywhere = false;
@@ -144,36 +144,36 @@ std::vector<Stop> itinerary()
 
     stop("kit-empty", empty, "ThingsPage", deeds("press hangMore"));
     stop("kit", tall, "ThingsPage", deeds("press hangMore")).everywhere = true;
-    stop("kit-with-a-chain-begun", tall, "ThingsPage", deeds("press hangMore, press newChain, press byWeight, key 200, press mainAction, press later"));
+    stop("kit-with-a-chain-begun", tall, "ThingsPage", deeds("press hangMore, press newOther, press kind:chain, press byWeight, key 200, press mainAction, press later"));
 
-    stop("chain-new", empty, "ChainPage", deeds("press hangMore, press newChain, press form"));
+    stop("chain-new", empty, "ChainPage", deeds("press hangMore, press newOther, press kind:chain, press form"));
     stop("chain-weighed", tall, "ChainPage", deeds("press hangMore, press item:1/measure, press form")).everywhere = true;
     stop("chain-gauged", low, "ChainPage", deeds("press hangMore, press item:1/measure, press form"));
 
-    stop("band-new", empty, "BandPage", deeds("press hangMore, press newBand, press form"));
+    stop("band-new", empty, "BandPage", deeds("press hangMore, press newOther, press kind:band, press form"));
     stop("band-of-three-hangings", past, "BandPage", deeds("press hangMore, press item:1/measure, press form"));
     stop("band-with-its-fit", tall, "BandPage", deeds("press hangMore, press item:2/measure, press form"));
     stop("band-with-an-odd-hanging", tall, "BandPage", deeds("press hangMore, press item:3/measure, press form")).everywhere = true;
     stop("band-odd-hanging-left-out", tall, "BandPage", deeds("press hangMore, press item:3/measure, press form, press hanging:4/leaveOut"));
 
-    stop("chain-step-how", tall, "ChainStepsPage", deeds("press hangMore, press newChain")).everywhere = true;
-    stop("chain-step-length", tall, "ChainStepsPage", deeds("press hangMore, press newChain, press byWeight, key 180")).everywhere = true;
-    stop("chain-step-mass", tall, "ChainStepsPage", deeds("press hangMore, press newChain, press byWeight, key 180, press mainAction"));
-    stop("chain-step-scale", tall, "ChainStepsPage", deeds("press hangMore, press newChain, press byWeight, key 180, press mainAction, key 10.3, press mainAction"));
-    stop("chain-step-back", tall, "ChainStepsPage", deeds("press hangMore, press newChain, press byWeight, key 180, press mainAction, press back"));
-    stop("chain-step-result", tall, "ChainStepsPage", deeds("press hangMore, press newChain, press byWeight, key 180, press mainAction, key 10.3, press mainAction, key 0.1, press mainAction")).everywhere = true;
-    stop("chain-step-wire", tall, "ChainStepsPage", deeds("press hangMore, press newChain, press byLink, key 180, press mainAction"));
-    stop("chain-step-pitch", tall, "ChainStepsPage", deeds("press hangMore, press newChain, press byLink, key 180, press mainAction, key 16, press mainAction"));
-    stop("chain-step-long-link", tall, "ChainStepsPage", deeds("press hangMore, press newChain, press byLink, key 180, press mainAction, key 16, press mainAction, key 56, press mainAction"));
+    stop("chain-step-how", tall, "ChainStepsPage", deeds("press hangMore, press newOther, press kind:chain")).everywhere = true;
+    stop("chain-step-length", tall, "ChainStepsPage", deeds("press hangMore, press newOther, press kind:chain, press byWeight, key 180")).everywhere = true;
+    stop("chain-step-mass", tall, "ChainStepsPage", deeds("press hangMore, press newOther, press kind:chain, press byWeight, key 180, press mainAction"));
+    stop("chain-step-scale", tall, "ChainStepsPage", deeds("press hangMore, press newOther, press kind:chain, press byWeight, key 180, press mainAction, key 10.3, press mainAction"));
+    stop("chain-step-back", tall, "ChainStepsPage", deeds("press hangMore, press newOther, press kind:chain, press byWeight, key 180, press mainAction, press back"));
+    stop("chain-step-result", tall, "ChainStepsPage", deeds("press hangMore, press newOther, press kind:chain, press byWeight, key 180, press mainAction, key 10.3, press mainAction, key 0.1, press mainAction")).everywhere = true;
+    stop("chain-step-wire", tall, "ChainStepsPage", deeds("press hangMore, press newOther, press kind:chain, press byLink, key 180, press mainAction"));
+    stop("chain-step-pitch", tall, "ChainStepsPage", deeds("press hangMore, press newOther, press kind:chain, press byLink, key 180, press mainAction, key 16, press mainAction"));
+    stop("chain-step-long-link", tall, "ChainStepsPage", deeds("press hangMore, press newOther, press kind:chain, press byLink, key 180, press mainAction, key 16, press mainAction, key 56, press mainAction"));
     stop("chain-step-drift", tall, "ChainStepsPage", deeds("press hangMore, press item:1/measure, press byWeight, key 120, press mainAction, key 6, press mainAction, key 0.05, press mainAction"));
     stop("kit-look-over", tall, "InspectPage", deeds("press hangMore, press item:1/measure, press inspect, choose fault 1")).everywhere = true;
     stop("kit-out-of-use", tall, "ThingsPage", deeds("press hangMore, press item:1/measure, press inspect, choose fault 1, press mainAction"));
     stop("set-up-out-of-use", tall, "SetupPage", deeds("press hangMore, press item:1/measure, press inspect, choose fault 1, press mainAction, press back"));
-    stop("band-step-caution", tall, "BandStepsPage", deeds("press hangMore, press newBand")).everywhere = true;
-    stop("band-step-rest", tall, "BandStepsPage", deeds("press hangMore, press newBand, press caution/accept"));
-    stop("band-step-first-mass", tall, "BandStepsPage", deeds("press hangMore, press newBand, press caution/accept, key 50, press mainAction")).everywhere = true;
-    stop("band-step-length", tall, "BandStepsPage", deeds("press hangMore, press newBand, press caution/accept, key 50, press mainAction, key 5, press mainAction, key 62.5"));
-    const QString three = QStringLiteral("press hangMore, press newBand, press caution/accept, key 50, press mainAction, key 5, press mainAction, key 62.5, press mainAction, "
+    stop("band-step-caution", tall, "BandStepsPage", deeds("press hangMore, press newOther, press kind:band")).everywhere = true;
+    stop("band-step-rest", tall, "BandStepsPage", deeds("press hangMore, press newOther, press kind:band, press caution/accept"));
+    stop("band-step-first-mass", tall, "BandStepsPage", deeds("press hangMore, press newOther, press kind:band, press caution/accept, key 50, press mainAction")).everywhere = true;
+    stop("band-step-length", tall, "BandStepsPage", deeds("press hangMore, press newOther, press kind:band, press caution/accept, key 50, press mainAction, key 5, press mainAction, key 62.5"));
+    const QString three = QStringLiteral("press hangMore, press newOther, press kind:band, press caution/accept, key 50, press mainAction, key 5, press mainAction, key 62.5, press mainAction, "
                                          "key 10, press mainAction, key 76, press mainAction, key 14, press mainAction, key 92, press mainAction");
     stop("band-step-where-next", tall, "BandStepsPage", deeds(qPrintable(three))).everywhere = true;
     stop("band-step-result", tall, "BandStepsPage", deeds(qPrintable(three + QStringLiteral(", press enough")))).everywhere = true;

@@ -12,6 +12,8 @@ Sheet {
     id: root
 
     required property NumberPad pad
+    // on a phone's side the digits have the whole height beside the page
+    readonly property bool digitsInPage: Theme.stacked && !Theme.low
     signal done
 
     heading: root.pad.subject
@@ -28,7 +30,7 @@ Sheet {
     foot: [
         NumberKeys {
             Layout.fillWidth: true
-            visible: !Theme.wide && !Theme.stacked
+            visible: !Theme.wide && !root.digitsInPage
             onPressed: key => root.pad.press(key)
         },
         KeyRow {
@@ -68,7 +70,7 @@ Sheet {
     // the largest text leaves the foot to the key that keeps: the digits stand in the page
     NumberKeys {
         Layout.fillWidth: true
-        visible: Theme.stacked
+        visible: root.digitsInPage
         onPressed: key => root.pad.press(key)
     }
     Pair {

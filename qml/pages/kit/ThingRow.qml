@@ -31,6 +31,8 @@ GridLayout {
         label: root.what
         hint: root.how
         value: root.free
+        stop: root.outOfUse || root.leads === "loan"
+        besideLabel: true
         onOpened: root.open()
     }
     PressKey {

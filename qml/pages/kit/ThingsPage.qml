@@ -23,35 +23,18 @@ Sheet {
     signal alongRequested
     signal copyRequested
 
-    heading: qsTr("Kit here")
+    heading: root.work.venues.length > 1 && root.work.venue === 0 ? qsTr("Kit") : qsTr("Kit here")
     under: root.view.empty ? "" : qsTr("Tap what to hang")
     back: qsTr("Set-up")
-    foot: [
-        PressKey {
-            Layout.fillWidth: true
-            objectName: "newChain"
-            text: qsTr("Measure a chain")
-            fact: root.view.chainDraft
-            factSize: Theme.note
-            onClicked: root.measureRequested("", "chain")
-        },
-        PressKey {
-            Layout.fillWidth: true
-            objectName: "newBand"
-            text: qsTr("Measure a band")
-            fact: root.view.bandDraft
-            factSize: Theme.note
-            onClicked: root.measureRequested("", "band")
-        },
-        PressKey {
-            Layout.fillWidth: true
-            objectName: "newOther"
-            text: qsTr("Something else")
-            fact: root.others.begun
-            factSize: Theme.note
-            onClicked: root.somethingElseRequested()
-        }
-    ]
+    foot: PressKey {
+        Layout.fillWidth: true
+        objectName: "newOther"
+        outlined: true
+        text: qsTr("Measure new kit")
+        fact: root.others.begun
+        factSize: Theme.note
+        onClicked: root.somethingElseRequested()
+    }
 
     ChoiceRow {
         Layout.fillWidth: true

@@ -12,7 +12,7 @@ PressKey {
 
     objectName: "undoLast"
     visible: root.book.undoFact !== ""
-    text: qsTr("Undo")
+    text: qsTr("Undo:")
     fact: root.book.undoFact
     factSize: Theme.note
     onClicked: root.book.undo()

@@ -12,8 +12,9 @@ Sheet {
     required property DeskWork work
     signal done
 
-    heading: qsTr("A venue")
+    heading: qsTr("Add a venue")
     back: qsTr("Kit")
+    near: true
     foot: PressKey {
         Layout.fillWidth: true
         objectName: "mainAction"

@@ -7,14 +7,14 @@ import Steelyard.Keys
 import Steelyard.Model
 import Steelyard.Theme
 
-/** What else there is to measure: each kind with what it takes. */
+/** What there is to measure: each kind with what it takes. */
 Sheet {
     id: root
 
     required property MeasureWhat view
     signal measureRequested(string kind)
 
-    heading: qsTr("Measure something else")
+    heading: qsTr("Measure new kit")
     back: qsTr("Kit")
 
     Repeater {

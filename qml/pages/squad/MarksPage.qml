@@ -51,7 +51,7 @@ Sheet {
         Layout.fillWidth: true
         objectName: "inARow"
         visible: root.work.who !== ""
-        text: qsTr("One after the other")
+        text: qsTr("Read them one by one")
         fact: qsTr("bottom and top")
         factSize: Theme.note
         size: Theme.key

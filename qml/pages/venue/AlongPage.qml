@@ -17,6 +17,7 @@ Sheet {
     heading: qsTr("Take along")
     under: qsTr("to %1, for now").arg(root.view.venue)
     back: qsTr("Kit")
+    near: true
     foot: PressKey {
         Layout.fillWidth: true
         objectName: "mainAction"

@@ -17,6 +17,7 @@ Sheet {
     heading: qsTr("Copy a list")
     under: qsTr("to %1").arg(root.view.venue)
     back: qsTr("Kit")
+    near: true
     foot: PressKey {
         Layout.fillWidth: true
         objectName: "mainAction"
@@ -59,11 +60,20 @@ Sheet {
             required property string hint
             Layout.fillWidth: true
             spacing: Theme.line
-            Words {
+            RowLayout {
                 Layout.fillWidth: true
-                objectName: "thing:" + row.index
-                text: qsTr("%1, %2").arg(row.label).arg(row.hint)
-                size: Theme.act
+                spacing: Theme.indent
+                Words {
+                    Layout.fillWidth: true
+                    objectName: "thing:" + row.index
+                    text: row.label
+                    size: Theme.act
+                }
+                Words {
+                    objectName: "count:" + row.index
+                    text: row.hint
+                    size: Theme.act
+                }
             }
             Rule { Layout.fillWidth: true }
         }

@@ -6,6 +6,7 @@
 #include "core/work/keeping/putright.h"
 #include "core/work/keeping/undo.h"
 #include "core/work/venues/keepvenuekit.h"
+#include "core/work/venues/whatwasdone.h"
 #include "tests/core/work/memorykeeper.h"
 #include "tests/core/work/samples.h"
 
@@ -68,9 +69,13 @@ void VenueKitTest::borrowedAndLent()
     const OnLoan loan{"the school in Pell", device.today + std::chrono::days(9)};
     keepLoan(device.keeping, id, LoanKind::Borrowed, loan, device.told());
     QVERIFY(device.last.kept());
+    QVERIFY(thingSaid(device.keeping.deeds().front()) == ThingSaid::Borrowed);
     QVERIFY(itemOf(device, id).borrowed == loan && !itemOf(device, id).lent);
     keepLoan(device.keeping, id, LoanKind::Lent, {"the rowers"}, device.told());
     QVERIFY(itemOf(device, id).lent == OnLoan{"the rowers"} && !itemOf(device, id).borrowed);
+    QVERIFY(thingSaid(device.keeping.deeds().front()) == ThingSaid::Lent);
+    // what was said then stays said
+    QVERIFY(thingSaid(device.keeping.deeds()[1]) == ThingSaid::Borrowed);
     // measuring and renaming leave it as it is
     KitItem item = itemOf(device, id);
     item.name = "Long chain";
@@ -80,6 +85,14 @@ void VenueKitTest::borrowedAndLent()
     keepLoan(device.keeping, id, LoanKind::None, {}, device.told());
     QVERIFY(device.last.kept());
     QVERIFY(!itemOf(device, id).lent && !itemOf(device, id).borrowed);
+    QVERIFY(thingSaid(device.keeping.deeds().front()) == ThingSaid::Back);
+    keepInspection(device.keeping, id, KitFault::WornLink, {}, device.told());
+    QVERIFY(thingSaid(device.keeping.deeds().front()) == ThingSaid::OutOfUse);
+    keepInspection(device.keeping, id, std::nullopt, {}, device.told());
+    QVERIFY(thingSaid(device.keeping.deeds().front()) == ThingSaid::Fit);
+    QVERIFY(thingSaid(device.keeping.deeds()[1]) == ThingSaid::OutOfUse);
+    undo(device.keeping, 0, device.told());
+    undo(device.keeping, 0, device.told());
     undo(device.keeping, 0, device.told());
     QVERIFY(itemOf(device, id).lent == OnLoan{"the rowers"});
 }

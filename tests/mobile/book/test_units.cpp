@@ -159,13 +159,13 @@ void UnitsTest::shownAnewAtOnce()
     const int chain = formcheck::shown(*kit.things(), 0, "chain").toBool() ? 0 : 1;
     const QString title = view.answer().title, how = formcheck::shown(*kit.things(), chain, "how").toString();
     QVERIFY2(title.contains(QStringLiteral(" kg at the bottom")), qPrintable(title));
-    QVERIFY2(how.contains(QStringLiteral("kg a metre, 150 cm")), qPrintable(how));
+    QVERIFY2(how.contains(QStringLiteral("kg a metre")) && how.endsWith(QStringLiteral(", 150 cm")), qPrintable(how));
     QSignalSpy changed(&view, &SetupView::changed);
     choose(true, true);
     QVERIFY(changed.count() > 0);
     QVERIFY2(view.answer().title.contains(QStringLiteral(" lb at the bottom")), qPrintable(view.answer().title));
     const QString inPounds = formcheck::shown(*kit.things(), chain, "how").toString();
-    QVERIFY2(inPounds.contains(QStringLiteral("lb a foot, 59.1 in")), qPrintable(inPounds));
+    QVERIFY2(inPounds.contains(QStringLiteral("lb a foot")) && inPounds.endsWith(QStringLiteral(", 59.1 in")), qPrintable(inPounds));
     QVERIFY(view.readingAt(1.016).startsWith(QStringLiteral("40 in: ")));
     QVERIFY(view.readingAt(1.016).endsWith(QStringLiteral(" lb")));
     choose(false, false);
@@ -416,7 +416,7 @@ void UnitsTest::picturesInTheShownUnits()
     }
     const QVariantMap top = view.marks().first().toMap();
     QVERIFY(std::abs(top.value(QStringLiteral("pull")).toDouble() * 0.45359237 - pull) < 1e-9 * pull);
-    QCOMPARE(top.value(QStringLiteral("heightText")).toString(), QStringLiteral("50"));
+    QCOMPARE(top.value(QStringLiteral("heightText")).toString(), QStringLiteral("50 in"));
 }
 
 QTEST_GUILESS_MAIN(UnitsTest)

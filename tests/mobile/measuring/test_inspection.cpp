@@ -125,6 +125,7 @@ void InspectionTest::theListSaysSo()
     // what is out of use stands last, and cannot be hung
     QCOMPARE(formcheck::shown(*view.things(), 1, "what").toString(), QStringLiteral("A band"));
     QVERIFY(formcheck::shown(*view.things(), 1, "outOfUse").toBool());
+    QCOMPARE(formcheck::shown(*view.things(), 1, "free").toString(), QStringLiteral("out of use"));
     QVERIFY(!formcheck::shown(*view.things(), 1, "usable").toBool());
 }
 

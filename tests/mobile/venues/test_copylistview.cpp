@@ -65,7 +65,7 @@ void CopyListViewTest::copied()
     QCOMPARE(there.size(), std::size_t(2));
     QVERIFY(!there[0]->item.isMeasured() && there[1]->measurements.empty());
     QVERIFY(!m_view->canKeep());
-    QCOMPARE(m_view->fact(), QStringLiteral("nothing that is not here already"));
+    QCOMPARE(m_view->fact(), QStringLiteral("nothing to copy"));
     m_house->book.undo();
     QVERIFY(m_house->book.book().kitAt(m_places.hall).empty() && m_view->canKeep());
 }

@@ -66,6 +66,11 @@ ControlCase {
             }
         root.fail("no option " + option + " in " + row)
     }
+    /** From the kit to the first step of measuring a new thing of a kind. */
+    function measureNew(kind: string) {
+        root.press("newOther")
+        root.press("kind:" + kind)
+    }
     /** Keys a number on the open pad and keeps it. */
     function keyIn(digits: string) {
         for (const digit of digits)

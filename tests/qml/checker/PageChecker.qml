@@ -51,9 +51,6 @@ Item {
         root.testCase.verify(PageAudit.settle(frame), row.name + " comes to rest")
         const tag = [row.name, form.name, ["light", "dark", "sun"][mode], "text " + factor].join(", ") + more
         const list = root.findings(frame, form.width, form.height).map(found => tag + ": " + found)
-        // on a phone's side the foot has the whole height beside the page, and large text may need more
-        if (root.page.footOverflowing === true && !Theme.low)
-            list.push(tag + ": the keys that stay scroll")
         PageAudit.keepPicture(frame, form.width, form.height, tag.replace(/[ ,.]+/g, "-"))
         return list
     }

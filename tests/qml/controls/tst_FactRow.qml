@@ -33,6 +33,9 @@ Item {
         function init() {
             reset()
             row.filledIn = false
+            row.stop = false
+            row.besideLabel = false
+            row.hint = "rack hole 14"
             row.entry = Qt.binding(() => row.filledIn ? ReadOut.State.Planned : ReadOut.State.None)
             root.LayoutMirroring.enabled = false
             spy.clear()
@@ -71,6 +74,27 @@ Item {
             verify(!rules(row)[0].dotted && !rules(row)[0].closed)
             row.entry = ReadOut.State.Kept
             verify(rules(row)[0].closed)
+        }
+        /** What may not be used has the stop's mark beside its word. */
+        function test_stopHasItsMark() {
+            const mark = findChild(row, "stopMark")
+            verify(!mark.visible)
+            row.stop = true
+            verify(mark.visible && Qt.colorEqual(mark.color, Theme.role.stop))
+            const word = saying(row, "82 cm")
+            verify(mark.mapToItem(row, mark.width, 0).x <= word.mapToItem(row, word.width - word.contentWidth, 0).x)
+            verify(mark.mapToItem(row, 0, 0).x >= 0)
+        }
+        /** The value beside the name, and the whole width for what it means, a line each. */
+        function test_valueOnTheLabelsLine() {
+            row.besideLabel = true
+            row.hint = "pulls 29.5 ± 0.3 kg at 172 cm\nmeasured 2 Nov, due in 17 weeks"
+            waitForRendering(row, 30)
+            const value = saying(row, "82 cm"), label = saying(row, row.label), hint = saying(row, row.hint)
+            compare(value.mapToItem(row, 0, 0).y, label.mapToItem(row, 0, 0).y)
+            compare(hint.width, row.innerWidth)
+            compare(hint.lineCount, 2)
+            compare(AccessProbe.description(target(row)), "pulls 29.5 ± 0.3 kg at 172 cm, measured 2 Nov, due in 17 weeks")
         }
         function test_valueAtTheEndAndInside() {
             atEverySize(tag => {

@@ -116,7 +116,7 @@ Item {
         function test_keysFollowAShortPage() {
             rows.model = 2
             sheet.near = true
-            for (const form of forms) {
+            for (const form of forms.filter(form => form.height > 400)) {
                 Theme.fit(form.width, form.height)
                 waitForRendering(sheet, 100)
                 const gap = box("keep").y - box("row 1").y - box("row 1").height

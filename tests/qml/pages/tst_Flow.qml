@@ -92,14 +92,14 @@ Item {
         }
         function test_a_half_measured_chain_waits() {
             testCase.press("hangMore")
-            testCase.press("newChain")
+            testCase.measureNew("chain")
             testCase.press("form")
             testCase.press("field:length")
             testCase.keyIn("150")
             testCase.press("back")
             testCase.press("back")
-            testCase.verify(testCase.part("newChain").fact.length > 0, "the list says that one was begun")
-            testCase.press("newChain")
+            testCase.verify(testCase.part("newOther").fact.length > 0, "the list says that one was begun")
+            testCase.measureNew("chain")
             testCase.press("back")
             testCase.compare(testCase.part("keyNumber").text, "150")
             testCase.press("back")
@@ -107,14 +107,14 @@ Item {
             testCase.compare(testCase.part("field:length").value, "150")
             testCase.verify(!testCase.part("mainAction").enabled, "nothing to keep yet")
             testCase.press("throw")
-            testCase.compare(testCase.part("newChain").fact, "")
+            testCase.compare(testCase.part("newOther").fact, "")
         }
         function test_a_thing_out_of_the_kit_is_off_the_bar_and_its_entries_wait() {
             testCase.press("hangMore")
             testCase.press("measure", testCase.part("item:3"))
             testCase.press("form")
             testCase.press("throw")
-            testCase.verify(testCase.part("newChain").fact.length > 0)
+            testCase.verify(testCase.part("newOther").fact.length > 0)
             testCase.press("back")
             testCase.compare(testCase.part("hung:0").what, "Band B1")
         }

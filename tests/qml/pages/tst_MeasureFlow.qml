@@ -31,7 +31,7 @@ Item {
         }
         function test_a_chain_in_steps() {
             testCase.press("hangMore")
-            testCase.press("newChain")
+            testCase.measureNew("chain")
             testCase.press("byWeight")
             testCase.keyIn("180")
             testCase.keyIn("10.3")
@@ -44,7 +44,7 @@ Item {
             testCase.press("mainAction")
             testCase.compare(flow.depth, 2)
             testCase.verify(testCase.part("item:4").how.includes("5.72"), testCase.part("item:4").how)
-            testCase.compare(testCase.part("newChain").fact, "", "nothing is half done any more")
+            testCase.compare(testCase.part("newOther").fact, "", "nothing is half done any more")
         }
         /** What is left of the time for measuring once the taps are done, at a second and a half each with chalk on the hands (our choice). */
         function secondsLeft(whole: int): real {
@@ -53,7 +53,7 @@ Item {
         function test_a_chain_leaves_a_minute_for_tape_and_scale() {
             testCase.press("hangMore")
             testCase.tapCount = 0
-            testCase.press("newChain")
+            testCase.measureNew("chain")
             testCase.press("byWeight")
             testCase.keyIn("180")
             testCase.keyIn("10.3")
@@ -65,7 +65,7 @@ Item {
         function test_a_band_pair_leaves_twenty_seconds_a_hanging() {
             testCase.press("hangMore")
             testCase.tapCount = 0
-            testCase.press("newBand")
+            testCase.measureNew("band")
             testCase.press("accept")
             testCase.keyIn("50")
             const hangings = [["5", "61.5"], ["10", "73.2"], ["15", "85.8"], ["20", "99"], ["25", "113.1"], ["30", "128"]]
@@ -83,7 +83,7 @@ Item {
         function test_the_largest_text_leaves_the_key_that_goes_on_in_sight() {
             Theme.textFactor = 2
             testCase.press("hangMore")
-            testCase.press("newBand")
+            testCase.measureNew("band")
             testCase.press("accept")
             testCase.part("keyNumber")
             PageAudit.settle(flow)
@@ -94,13 +94,13 @@ Item {
         }
         function test_a_chain_left_half_way_goes_on_where_it_was() {
             testCase.press("hangMore")
-            testCase.press("newChain")
+            testCase.measureNew("chain")
             testCase.press("byLink")
             testCase.keyIn("180")
             testCase.keyIn("16")
             testCase.press("later")
-            testCase.verify(testCase.part("newChain").fact.length > 0)
-            testCase.press("newChain")
+            testCase.verify(testCase.part("newOther").fact.length > 0)
+            testCase.measureNew("chain")
             testCase.verify(flow.currentItem.heading.includes("long"), flow.currentItem.heading)
             testCase.compare(testCase.part("keyNumber").text, "")
             testCase.keyIn("48")
@@ -110,7 +110,7 @@ Item {
         }
         function test_a_band_in_steps() {
             testCase.press("hangMore")
-            testCase.press("newBand")
+            testCase.measureNew("band")
             testCase.press("accept")
             testCase.keyIn("50")
             for (const hanging of [["4", "62"], ["9", "75"]]) {
@@ -123,7 +123,7 @@ Item {
             testCase.keyIn("49")
             testCase.verify(testCase.part("keyNumber").refusal.includes("At rest"))
             testCase.press("later")
-            testCase.press("newBand")
+            testCase.measureNew("band")
             testCase.verify(flow.currentItem.under.includes("3"), "the third hanging waits for its length")
             testCase.keyIn("110")
             if (!testCase.shown(flow.currentItem, "more"))

@@ -30,8 +30,7 @@ Item {
         }
         function begin(kind: string) {
             testCase.press("hangMore")
-            testCase.press("newOther")
-            testCase.press("kind:" + kind)
+            testCase.measureNew(kind)
         }
         /** The row of the kit that begins so. */
         function rowOf(name: string): Item {
@@ -55,7 +54,7 @@ Item {
             testCase.press("mainAction")
             testCase.compare(flow.depth, 2)
             testCase.verify(testCase.rowOf("Scale, steps").how.startsWith("Good: within 0.1 kg up to 25 kg"), testCase.rowOf("Scale, steps").how)
-            testCase.press("newChain")
+            testCase.measureNew("chain")
             testCase.press("byWeight")
             testCase.keyIn("180")
             testCase.keyIn("10.3")
@@ -72,8 +71,7 @@ Item {
             testCase.choose("choice", "under 0")
             testCase.keyIn("0.2")
             testCase.press("later")
-            testCase.press("newOther")
-            testCase.press("kind:scale")
+            testCase.measureNew("scale")
             testCase.verify(flow.currentItem.heading.includes("step"), flow.currentItem.heading)
             for (const number of ["0.1", "20", "19.8"])
                 testCase.keyIn(number)
@@ -93,9 +91,9 @@ Item {
             testCase.press("barHere")
             const options = testCase.part("weighedBars").options
             testCase.choose("weighedBars", options[1])
-            testCase.compare(testCase.part("field:bar").value, "20.4")
+            testCase.compare(testCase.part("field:bar").value, "20.40 ± 0.13")
             testCase.press("weighedPlates:0")
-            testCase.verify(testCase.part("stock:1").pairs.includes("20.3 kg each"), testCase.part("stock:1").pairs)
+            testCase.verify(testCase.part("stock:1").pairs.includes("20.30 ± 0.06 kg each"), testCase.part("stock:1").pairs)
             testCase.press("back")
             testCase.press("origin")
             testCase.verify(testCase.part("line:0").how.includes("scale"), testCase.part("line:0").how)

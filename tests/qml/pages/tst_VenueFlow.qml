@@ -102,7 +102,7 @@ Item {
             testCase.press("thing:0")
             testCase.press("mainAction")
             // a list with something on it, for another place
-            testCase.press("newChain")
+            testCase.measureNew("chain")
             testCase.press("byWeight")
             for (const number of ["180", "10.3", "0.1"])
                 testCase.keyIn(number)

@@ -73,14 +73,14 @@ Item {
 
             // a chain, weighed
             testCase.press("hangMore")
-            testCase.press("newChain")
+            testCase.measureNew("chain")
             testCase.press("byWeight")
             testCase.keyIn("150")
             testCase.keyIn("8.55")
             testCase.keyIn("0.1")
             testCase.press("mainAction")
             // a band, six hangings
-            testCase.press("newBand")
+            testCase.measureNew("band")
             testCase.press("accept")
             testCase.keyIn("100")
             const hangings = [["5", "115"], ["7.5", "124.5"], ["10", "137"], ["12.5", "152.5"], ["15", "172"], ["17.5", "195"]]
