@@ -3,7 +3,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Steelyard.Theme
 
-/** A band on its hook beside a tape: loose, or with plates on it. */
+/** A band on its hook beside a tape: loose, or with plates on it and longer than loose. */
 Item {
     id: root
 
@@ -12,8 +12,11 @@ Item {
     property string sentence: ""
     readonly property bool loaded: root.part !== "rest"
     readonly property real hook: Theme.apart
-    readonly property real plates: root.loaded ? 2 * Theme.indent : 0
-    readonly property real span: Math.max(Theme.indent, root.loaded ? root.height - root.hook - root.plates - Theme.apart : 0.55 * (root.height - root.hook))
+    readonly property real plates: 2 * (Theme.apart + Theme.rule)
+    /** Loaded, it and its plates fill the height; loose, it is a share of that. */
+    readonly property real stretched: Math.max(Theme.indent, root.height - Theme.bar - root.hook / 2 - Theme.line - root.plates)
+    readonly property real span: Math.round((root.loaded ? 1 : 0.6) * root.stretched)
+    readonly property real across: Math.max(4 * Theme.indent, 0.3 * root.height)
 
     implicitWidth: 40 * Theme.apart
     implicitHeight: 2 * Theme.touchStep
@@ -29,7 +32,7 @@ Item {
 
         Rectangle {
             x: -Math.round(width / 2)
-            width: 6 * Theme.indent
+            width: 1.5 * root.across
             height: Theme.bar
             color: Theme.role.ink
         }
@@ -65,7 +68,7 @@ Item {
                 required property int index
                 x: -Math.round(width / 2)
                 y: band.y + band.height + Theme.line + index * (Theme.apart + Theme.rule)
-                width: 4 * Theme.indent
+                width: Math.round(root.across)
                 height: Theme.apart
                 objectName: "plate"
                 radius: Theme.corner

@@ -11,12 +11,21 @@ Item {
     /** The key of what is asked. */
     property string part: ""
     property string sentence: ""
-    readonly property real size: Math.max(Theme.indent, Math.min(root.height / 2 - Theme.apart, root.width / 6))
-    readonly property point axis: Qt.point(Math.round(0.42 * root.width), Math.round(0.46 * root.height))
+    // the whole figure, in its own measure: from the hand's arc to the stack's edge, from the cam down to the last plate
+    readonly property real wideShare: 2.9
+    readonly property real deepShare: 2.25
+    readonly property real leftShare: 1.65
+    readonly property real overShare: 0.65
+    readonly property real size: Math.max(Theme.apart, Math.min(root.width / root.wideShare, root.height / root.deepShare))
+    readonly property point axis: Qt.point(Math.round((root.width - root.wideShare * root.size) / 2 + root.leftShare * root.size),
+                                           Math.round((root.height - root.deepShare * root.size) / 2 + root.overShare * root.size))
     /** Where the cable leaves the cam, straight beside the axis. */
     readonly property real arm: Math.round(0.62 * root.size)
-    readonly property point hand: Qt.point(root.axis.x - Math.round(1.5 * root.size), root.axis.y - Math.round(0.6 * root.size))
-    readonly property real stackY: root.axis.y + Math.round(0.7 * root.size)
+    // the hand goes down, so that the cable lifts the stack
+    readonly property point hand: Qt.point(root.axis.x - Math.round(1.5 * root.size), root.axis.y + Math.round(0.6 * root.size))
+    readonly property point hook: Qt.point(root.hand.x + 0.2 * root.size, root.hand.y + 0.5 * root.size)
+    readonly property real stackY: root.axis.y + Math.round(0.75 * root.size)
+    readonly property real plate: Math.max(Theme.rule, 0.15 * root.size)
     readonly property bool byPull: root.part === "travel" || root.part === "pull" || root.part === "scaleStep"
 
     implicitWidth: 40 * Theme.apart
@@ -56,7 +65,7 @@ Item {
             strokeColor: root.byPull ? Theme.role.edge : "transparent"
             strokeWidth: Theme.rule
             fillColor: "transparent"
-            PathPolyline { path: [root.hand, Qt.point(root.hand.x - root.size / 3, root.hand.y - 0.8 * root.size)] }
+            PathPolyline { path: [root.hand, root.hook] }
         }
     }
     Rectangle {
@@ -77,10 +86,10 @@ Item {
         asked: true
     }
     Rectangle {
-        x: root.hand.x - root.size / 3 - width / 2
-        y: root.hand.y - 0.8 * root.size - height / 2
-        width: 2 * Theme.indent
-        height: Theme.indent
+        x: root.hook.x - width / 2
+        y: root.hook.y
+        width: 0.5 * root.size
+        height: 0.3 * root.size
         objectName: "scale"
         visible: root.byPull
         color: root.part === "pull" || root.part === "scaleStep" ? Theme.role.accent : Theme.role.wash
@@ -88,13 +97,13 @@ Item {
         border { width: Theme.rule; color: Theme.role.ink }
     }
     Repeater {
-        model: Math.max(2, Math.min(5, Math.floor((root.height - root.stackY) / (Theme.apart + Theme.rule))))
+        model: 4
         Rectangle {
             required property int index
             x: root.axis.x + root.arm - Math.round(width / 2)
-            y: root.stackY + index * (Theme.apart + Theme.rule)
-            width: 4 * Theme.indent
-            height: Theme.apart
+            y: root.stackY + index * (root.plate + 0.05 * root.size)
+            width: Math.round(1.2 * root.size)
+            height: root.plate
             objectName: "plate"
             radius: Theme.corner
             color: root.part === "stack" ? Theme.role.accent : Theme.role.edge
@@ -106,9 +115,9 @@ Item {
         const a = root.axis, r = root.arm, far = 1.25 * root.size
         return `M ${a.x + r} ${a.y} C ${a.x + r} ${a.y + 1.2 * r} ${a.x - 0.7 * far} ${a.y + 1.1 * r} ${a.x - 0.6 * far} ${a.y} C ${a.x - 0.5 * far} ${a.y - 1.1 * r} ${a.x + r} ${a.y - 1.3 * r} ${a.x + r} ${a.y} Z`
     }
-    /** The way of the hand round the axis, from level up to the lever. */
+    /** The way of the hand round the axis, from level down to the lever. */
     function turn(): string {
         const far = Math.hypot(root.hand.x - root.axis.x, root.hand.y - root.axis.y)
-        return `M ${root.axis.x - far} ${root.axis.y} A ${far} ${far} 0 0 1 ${root.hand.x} ${root.hand.y}`
+        return `M ${root.axis.x - far} ${root.axis.y} A ${far} ${far} 0 0 0 ${root.hand.x} ${root.hand.y}`
     }
 }

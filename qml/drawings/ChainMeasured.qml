@@ -10,9 +10,12 @@ Item {
     /** The key of what is asked. */
     property string part: ""
     property string sentence: ""
+    property bool longLink: false
     readonly property bool lying: root.part === "length"
     readonly property bool weighed: root.part === "mass" || root.part === "scaleStep"
-    readonly property real pitch: 2 * Theme.tick
+    /** The height of a link that lies; the chain lies in the middle of its room. */
+    readonly property real link: Math.max(Theme.tick, Math.min(2 * Theme.indent, Math.round(root.height / 6)))
+    readonly property real pitch: 2 * root.link
 
     implicitWidth: 40 * Theme.apart
     implicitHeight: 2 * Theme.touchStep
@@ -25,14 +28,15 @@ Item {
         anchors.fill: parent
         visible: !root.lying && !root.weighed
         part: root.part
+        longLink: root.longLink
     }
     Item {
         id: floor
         readonly property int links: Math.max(3, Math.floor((root.width - 2 * Theme.indent) / root.pitch / 2) * 2 - 1)
         readonly property real span: floor.links * root.pitch + Theme.apart
-        anchors { horizontalCenter: parent.horizontalCenter; bottom: parent.bottom }
+        anchors { horizontalCenter: parent.horizontalCenter; verticalCenter: parent.verticalCenter }
         width: floor.span
-        height: Theme.indent + Theme.tick
+        height: Theme.apart + root.link
         visible: root.lying
 
         Repeater {
@@ -42,9 +46,9 @@ Item {
                 readonly property bool face: index % 2 === 0
                 x: index * root.pitch
                 anchors.bottom: parent?.bottom
-                anchors.bottomMargin: Theme.apart + (face ? 0 : Theme.tick / 2 - Theme.line / 2)
+                anchors.bottomMargin: Theme.apart + (face ? 0 : root.link / 2 - Theme.line / 2)
                 width: root.pitch + Theme.apart
-                height: face ? Theme.tick : Theme.line
+                height: face ? root.link : Theme.line
                 radius: height / 2
                 color: face ? "transparent" : Theme.role.ink
                 border { width: Theme.ring; color: Theme.role.ink }
@@ -61,7 +65,7 @@ Item {
     }
     HangingScale {
         anchors { top: parent.top; bottom: parent.bottom; horizontalCenter: parent.horizontalCenter }
-        width: 10 * Theme.apart
+        width: Math.min(root.width, Math.max(10 * Theme.apart, root.height / 2))
         visible: root.weighed
         asked: root.part === "scaleStep"
 

@@ -7,13 +7,15 @@ Item {
     id: root
 
     property bool asked: false
+    /** It grows with its room. */
+    readonly property real unit: Math.max(Theme.indent, Math.round(root.height / 9))
     default property alias load: place.data
 
     Accessible.ignored: true
 
     Rectangle {
         anchors.horizontalCenter: parent.horizontalCenter
-        width: 4 * Theme.indent
+        width: 4 * root.unit
         height: Theme.bar
         color: Theme.role.ink
     }
@@ -25,18 +27,18 @@ Item {
     }
     Rectangle {
         id: box
-        y: Theme.indent
+        y: root.unit
         anchors.horizontalCenter: parent.horizontalCenter
-        width: 3 * Theme.indent
-        height: 2 * Theme.indent
+        width: 3 * root.unit
+        height: 2 * root.unit
         color: Theme.role.wash
         radius: Theme.corner
         border { width: Theme.rule; color: Theme.role.ink }
 
         Rectangle {
             anchors.centerIn: parent
-            width: 2 * Theme.indent
-            height: Theme.inset
+            width: 2 * root.unit
+            height: 0.8 * root.unit
             color: Theme.role.paper
             border { width: root.asked ? Theme.ring : Theme.hair; color: root.asked ? Theme.role.accent : Theme.role.ink }
         }

@@ -22,8 +22,9 @@ Item {
     Accessible.name: root.sentence
 
     HangingScale {
+        id: hanging
         anchors { top: parent.top; bottom: parent.bottom; horizontalCenter: parent.horizontalCenter }
-        width: 20 * Theme.apart
+        width: Math.min(root.width, 12 * hanging.unit)
         visible: root.tool !== "rack" && !root.strap
         asked: root.part === "empty" || root.part === "step" || root.part === "read" || root.part === "mass"
 
@@ -35,14 +36,14 @@ Item {
             Rectangle {
                 anchors.horizontalCenter: parent.horizontalCenter
                 width: Theme.rule
-                height: Theme.indent
+                height: hanging.unit
                 color: Theme.role.ink
             }
             Rectangle {
-                y: Theme.indent
+                y: hanging.unit
                 anchors.horizontalCenter: parent.horizontalCenter
                 width: parent.width
-                height: Theme.line + Theme.rule
+                height: Math.max(Theme.line + Theme.rule, Math.round(0.25 * hanging.unit))
                 objectName: "bar"
                 visible: root.tool === "bar"
                 color: root.part === "marked" ? Theme.role.accent : Theme.role.ink
@@ -51,20 +52,20 @@ Item {
                 model: root.tool === "plates" || root.tool === "scale" && (root.part === "known" || root.part === "read") ? 2 : 0
                 Rectangle {
                     required property int index
-                    y: Theme.indent + index * (Theme.apart + Theme.rule)
+                    y: hanging.unit + index * (height + Theme.rule)
                     anchors.horizontalCenter: parent?.horizontalCenter
-                    width: 5 * Theme.indent
-                    height: Theme.apart
+                    width: 5 * hanging.unit
+                    height: Math.max(Theme.apart, Math.round(0.4 * hanging.unit))
                     objectName: "plate"
                     radius: Theme.corner
                     color: root.part === "known" || root.part === "marked" || root.part === "count" ? Theme.role.accent : Theme.role.edge
                 }
             }
             Rectangle {
-                y: Theme.indent
+                y: hanging.unit
                 anchors.horizontalCenter: parent.horizontalCenter
                 width: Theme.tick
-                height: parent.height - Theme.indent
+                height: parent.height - hanging.unit
                 visible: root.tool === "lead"
                 color: "transparent"
                 radius: width / 2
@@ -103,9 +104,13 @@ Item {
     Item {
         id: rack
 
-        readonly property int holes: 7
-        readonly property real pitch: (height - 2 * Theme.indent) / holes
-        readonly property real lowest: height - Theme.apart - 1.5 * rack.pitch
+        readonly property real foot: height - Theme.apart - Theme.rule
+        // spacing: three holes, large; else the lowest one and what stands over it
+        readonly property bool near: root.part === "spacing"
+        readonly property int holes: rack.near ? 3 : Math.max(2, Math.min(6, Math.floor(0.6 * rack.foot / (2.5 * Theme.tick))))
+        readonly property real pitch: rack.near ? 0.36 * rack.foot : 0.62 * rack.foot / rack.holes
+        readonly property real lowest: rack.near ? 0.86 * rack.foot : 0.66 * rack.foot
+        readonly property real hole: Math.min(0.5 * rack.pitch, rack.near ? 2 * Theme.indent : Theme.tick)
 
         anchors { top: parent.top; bottom: parent.bottom; horizontalCenter: parent.horizontalCenter }
         width: 12 * Theme.indent
@@ -113,9 +118,9 @@ Item {
 
         Rectangle {
             id: upright
-            x: parent.width / 2
-            width: Theme.indent + Theme.line
-            height: parent.height - Theme.apart
+            x: (parent.width - width) / 2
+            width: 2 * rack.hole + Theme.apart
+            height: rack.near ? parent.height : rack.foot
             color: Theme.role.wash
             border { width: Theme.rule; color: Theme.role.ink }
         }
@@ -125,7 +130,7 @@ Item {
                 required property int index
                 x: upright.x + (upright.width - width) / 2
                 y: rack.lowest - index * rack.pitch - height / 2
-                width: Theme.tickSmall
+                width: rack.hole
                 height: width
                 objectName: "hole"
                 radius: width / 2
@@ -134,12 +139,25 @@ Item {
         }
         Floor {
             anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
+            visible: !rack.near
+        }
+        // from the middle of a hole
+        Repeater {
+            model: root.part === "lowest" ? [rack.lowest] : rack.near ? [rack.lowest, rack.lowest - rack.pitch] : []
+            Rectangle {
+                required property real modelData
+                x: upright.x - 2 * Theme.indent
+                y: modelData
+                width: upright.width / 2 + 2 * Theme.indent
+                height: Theme.hair
+                color: Theme.role.accent
+            }
         }
         Tape {
             x: upright.x - 2 * Theme.indent
             y: rack.lowest
             upright: true
-            span: rack.height - Theme.apart - rack.lowest
+            span: rack.foot - rack.lowest
             asked: true
             visible: root.part === "lowest"
         }
@@ -149,13 +167,14 @@ Item {
             upright: true
             span: rack.pitch
             asked: true
-            visible: root.part === "spacing"
+            objectName: "pitchTape"
+            visible: rack.near
         }
         Tape {
             x: upright.x + upright.width + 2 * Theme.indent
             y: rack.lowest + rack.pitch / 2
             upright: true
-            span: rack.height - Theme.apart - y
+            span: rack.foot - y
             asked: true
             visible: root.part === "anchor"
         }
