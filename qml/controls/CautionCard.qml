@@ -11,6 +11,7 @@ Rectangle {
     required property string head
     property string body: ""
     property var points: []
+    /** Empty where the page has a key of its own for it. */
     property string accept: qsTr("Looked over")
     property string lookedText: qsTr("looked over")
     property bool looked: false
@@ -19,7 +20,7 @@ Rectangle {
     signal accepted
 
     implicitWidth: Theme.touchMain
-    implicitHeight: root.looked ? quietLine.height : texts.height + Theme.apart + key.height + 2 * Theme.inset
+    implicitHeight: root.looked ? quietLine.height : texts.height + (key.visible ? Theme.apart + key.height : 0) + 2 * Theme.inset
     color: root.looked ? "transparent" : Theme.role.wash
     border { width: root.looked ? 0 : Theme.rule; color: Theme.role.ink }
     Accessible.role: Accessible.Grouping
@@ -74,7 +75,7 @@ Rectangle {
         anchors { left: parent.left; leftMargin: root.pad; bottom: parent.bottom; bottomMargin: Theme.inset }
         width: Math.min(implicitWidth, root.width - 2 * root.pad)
         objectName: "accept"
-        visible: !root.looked
+        visible: !root.looked && root.accept !== ""
         text: root.accept
         size: Theme.key
         name: qsTr("%1: %2").arg(root.head).arg(root.accept)

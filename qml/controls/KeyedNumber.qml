@@ -12,11 +12,13 @@ Item {
     property string unit: ""
     property string hint: ""
     property string refusal: ""
+    /** Room for one line is kept, so that no key moves under a thumb when a refusal comes; where the keys stand apart it is not. */
+    property bool spare: true
     property int size: Theme.keyNumber
     property int entry: root.text === "" ? ReadOut.State.Planned : ReadOut.State.Entered
 
     implicitWidth: number.implicitWidth
-    implicitHeight: number.height + Theme.line + Math.max(said.height, said.least)
+    implicitHeight: number.height + (root.spare || said.text !== "" ? Theme.line + Math.max(said.height, said.least) : 0)
 
     ReadOut {
         id: number
@@ -38,8 +40,7 @@ Item {
     }
     Words {
         id: said
-        // room for one line is kept, so that no key moves under a thumb when a refusal comes
-        readonly property real least: measure.height
+        readonly property real least: root.spare ? measure.height : 0
         anchors { left: parent.left; right: parent.right; top: number.bottom; topMargin: Theme.line }
         leftPadding: LayoutMirroring.enabled || root.refusal === "" ? 0 : Theme.inset
         rightPadding: LayoutMirroring.enabled && root.refusal !== "" ? Theme.inset : 0

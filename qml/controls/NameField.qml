@@ -51,6 +51,9 @@ Item {
             Accessible.name: root.label
             Accessible.description: root.refusal || root.hint
             onTextEdited: root.edited(field.text)
+            // what is too long for the field shows its beginning while nobody types in it
+            onActiveFocusChanged: root.settle()
+            onTextChanged: root.settle()
             onAccepted: root.accepted()
 
             background: Rectangle {
@@ -72,6 +75,10 @@ Item {
         }
     }
 
+    function settle() {
+        if (!field.activeFocus)
+            field.cursorPosition = 0
+    }
     /** What stands in the field, with what the input method still holds. */
     function read(): string {
         root.inputMethod.commit()

@@ -50,9 +50,9 @@ FocusScope {
                 repeats: true
                 tight: true
                 padding: Theme.line
-                text: key.rub ? qsTr("rub out") : key.sign
-                name: key.point ? qsTr("decimal point") : key.text
-                size: key.rub ? Theme.key : Theme.figure
+                text: key.rub ? "⌫" : key.sign
+                name: key.point ? qsTr("decimal point") : key.rub ? qsTr("rub out") : key.text
+                size: Theme.figure
                 onClicked: root.pressed(key.sign)
             }
         }

@@ -4,7 +4,7 @@ import QtQuick.Layouts
 import Steelyard.Keys
 import Steelyard.Theme
 
-/** A page: head, scrolling body, keys that stay, places; on a phone's side the keys stand beside the body. */
+/** A page: head, scrolling body, keys that stay, places; on a phone's side, or where the page asks for it, the keys stand beside the body. */
 Leaf {
     id: root
 
@@ -20,10 +20,13 @@ Leaf {
     property alias tools: head.tools
     property alias foot: footColumn.data
     property alias pinned: head.pinned
+    property alias headingBelow: head.headingBelow
+    /** The keys stand beside the body also where there is room below it. */
+    property bool footBeside: Theme.low
     property alias contentY: flick.contentY
     readonly property bool barred: root.bar && root.places.length > 0
     readonly property bool footed: footColumn.implicitHeight > 0
-    readonly property bool beside: Theme.low && root.footed
+    readonly property bool beside: root.footBeside && root.footed
     readonly property bool beforeHand: root.beside && Theme.leftHanded
     readonly property real footWidth: root.beside ? Math.round(root.width * root.footShare) : root.width
     // large text: what is only explained scrolls with the page, and a low page scrolls its heading too
@@ -97,14 +100,14 @@ Leaf {
     }
     Rectangle {
         id: footBox
-        readonly property real most: root.beside ? placesBox.y : root.height - placesBox.height - head.height - Math.min(flick.contentHeight, Theme.touchMain)
+        readonly property real most: root.beside ? placesBox.y : root.height - placesBox.height - head.height - Math.min(column.y + column.implicitHeight + Theme.apart, Theme.touchMain)
         anchors {
             left: root.beforeHand ? parent.left : undefined; right: root.beforeHand ? undefined : parent.right
-            bottom: placesBox.top; top: root.beside ? parent.top : undefined
-            bottomMargin: root.near && Theme.wide ? Math.max(0, placesBox.y - head.height - flick.contentHeight - footBox.height) : 0
+            bottom: placesBox.top
+            bottomMargin: root.near && Theme.wide && !root.beside ? Math.max(0, placesBox.y - head.height - flick.contentHeight - footBox.height) : 0
         }
         width: root.beside ? root.footWidth - Theme.edgeGap : root.width
-        height: root.footed ? Math.min(footColumn.implicitHeight + Theme.apart, Math.max(footBox.most, Theme.touchMain)) : 0
+        height: root.beside ? placesBox.y : root.footed ? Math.min(footColumn.implicitHeight + Theme.apart, Math.max(footBox.most, Theme.touchMain)) : 0
         color: Theme.role.paper
         radius: root.repaint
 

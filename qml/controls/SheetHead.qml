@@ -12,13 +12,15 @@ Rectangle {
     required property string under
     required property string back
     required property bool headed
+    /** The heading stands below its keys in full width, and the line under it between them. */
+    property bool headingBelow: false
     property alias tools: toolGrid.data
     property alias pinned: pinnedColumn.data
     readonly property real room: root.width - 2 * Theme.edgeGap
     readonly property real beside: root.room - (backKey.visible ? backKey.implicitWidth + Theme.apart : 0) - toolGrid.natural - Theme.apart
     // a heading of one squeezed word a line stands below the keys instead, and so does one with a word that would run under them
-    readonly property bool below: Theme.stacked || root.beside < Math.max(5 * Theme.title, title.widestWord + Theme.line)
-    readonly property bool toolsBelow: Theme.stacked && backKey.visible && backKey.implicitWidth + Theme.apart + toolGrid.natural > root.room
+    readonly property bool below: Theme.stacked || root.headingBelow || root.beside < Math.max(5 * Theme.title, title.widestWord + Theme.line)
+    readonly property bool toolsBelow: root.below && backKey.visible && backKey.implicitWidth + Theme.apart + toolGrid.natural > root.room
 
     signal backRequested
 
@@ -55,13 +57,25 @@ Rectangle {
             Layout.leftMargin: root.back && !root.below ? Theme.line : 0
             visible: root.headed
             heading: root.heading
-            under: Theme.stacked ? "" : root.under
+            under: Theme.stacked || between.visible ? "" : root.under
         }
         Item {
             Layout.row: 0
             Layout.column: 1
             Layout.fillWidth: true
-            visible: !root.headed || root.below
+            visible: (!root.headed || root.below) && !between.visible
+        }
+        Words {
+            id: between
+            Layout.row: 0
+            Layout.column: 1
+            Layout.fillWidth: true
+            Layout.leftMargin: Theme.line
+            // where it does not fit between them in one line it stands under the heading, as elsewhere
+            visible: root.headingBelow && root.headed && !Theme.stacked && text !== "" && underMetrics.advanceWidth + Theme.indent <= root.beside
+            text: root.under
+            size: Theme.note
+            quiet: true
         }
         GridLayout {
             id: toolGrid
@@ -80,6 +94,11 @@ Rectangle {
                 return Math.max(0, sum - Theme.apart)
             }
         }
+    }
+    TextMetrics {
+        id: underMetrics
+        text: root.under
+        font: between.font
     }
     ColumnLayout {
         id: pinnedColumn

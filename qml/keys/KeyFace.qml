@@ -11,6 +11,8 @@ Item {
     property int size: Theme.act
     property int factSize: root.size
     property bool light: false
+    /** The fact stands below also where it fits beside: keys of a list all look alike. */
+    property bool factBelow: false
     property color front: Theme.role.ink
     readonly property real verbWidth: Math.ceil(textMetrics.advanceWidth) + Theme.line + Theme.rule
     readonly property real factWidth: Math.ceil(factMetrics.advanceWidth) + Theme.line + Theme.rule
@@ -22,7 +24,7 @@ Item {
     Grid {
         id: grid
         anchors.centerIn: parent
-        columns: root.fact === "" || root.natural > root.width ? 1 : 2
+        columns: root.fact === "" || root.factBelow || root.natural > root.width ? 1 : 2
         columnSpacing: Theme.apart
         rowSpacing: 0
         horizontalItemAlignment: Grid.AlignHCenter

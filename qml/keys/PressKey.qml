@@ -15,6 +15,7 @@ Tappable {
     property bool tight: false
     property bool light: false
     property bool outlined: false
+    property bool factBelow: false
     property int size: Theme.act
     property int factSize: root.size
     property int least: root.main ? Theme.touchMain : Theme.touch
@@ -62,6 +63,7 @@ Tappable {
         fact: root.fact
         size: root.size
         factSize: root.factSize
+        factBelow: root.factBelow
         light: root.light
         front: root.main && root.down ? Theme.role.paper : root.front
     }

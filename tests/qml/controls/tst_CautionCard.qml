@@ -41,6 +41,13 @@ Item {
                     list = list.concat(said(item.children[i]))
             return list
         }
+        function test_noKeyWhereThePageHasOne() {
+            const accept = card.accept, high = card.implicitHeight
+            card.accept = ""
+            verify(!findChild(card, "accept").visible)
+            verify(card.implicitHeight <= high - Theme.touch, "nor its room")
+            card.accept = accept
+        }
         function test_acceptsOnce() {
             tap(findChild(card, "accept"))
             tap(findChild(card, "accept"))

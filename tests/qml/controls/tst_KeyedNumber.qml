@@ -63,6 +63,17 @@ Item {
             compare(shown("last time 82 cm").length, 0)
             compare(number.implicitHeight, high)
         }
+        function test_noRoomForARefusalWhereKeysStandApart() {
+            number.hint = ""
+            const roomy = number.implicitHeight
+            number.spare = false
+            verify(number.implicitHeight < roomy - Theme.least, "no line is kept")
+            number.refusal = "Only one point."
+            compare(shown("Only one point.").length, 1)
+            verify(number.implicitHeight >= roomy, "and one comes with its words")
+            number.hint = "last time 82 cm"
+            number.spare = true
+        }
         function test_dottedUntilKeyed() {
             compare(number.entry, ReadOut.State.Planned)
             number.text = "8"

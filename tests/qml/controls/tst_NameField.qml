@@ -54,6 +54,20 @@ Item {
             name.text = "Bo"
             compare(editedSpy.count, 0)
         }
+        function test_beginningIsSeenWhileNobodyTypes() {
+            tap(name.field)
+            name.text = "Scale in the room behind the hall, steps of 0.05 kg"
+            name.field.cursorPosition = name.text.length
+            root.forceActiveFocus()
+            verify(!name.field.activeFocus)
+            compare(name.field.cursorPosition, 0)
+            name.text = "Scale by the door of the other weight room, steps of 0.1 kg"
+            compare(name.field.cursorPosition, 0)
+            tap(name.field)
+            keyClick(Qt.Key_End)
+            keyClick("s")
+            compare(name.field.cursorPosition, name.text.length, "and whoever types is left alone")
+        }
         function test_spoken() {
             compare(AccessProbe.name(name.field), "Name")
             compare(AccessProbe.role(name.field), Accessible.EditableText)

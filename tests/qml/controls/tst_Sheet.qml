@@ -190,6 +190,23 @@ Item {
             verify(top() < box("back").y + box("back").height, "beside on a tablet")
             tool.text = "Sun"
         }
+        function test_headingBelowWhereThePageAsks() {
+            sheet.headingBelow = true
+            waitForRendering(sheet, 100)
+            const tool = box("tool"), under = saying(sheet, sheet.under).mapToItem(sheet, 0, 0)
+            verify(saying(sheet, sheet.heading).mapToItem(sheet, 0, 0).y >= tool.y + tool.height, "the heading stands below its keys")
+            verify(under.y < tool.y + tool.height && under.x > box("back").x + box("back").width, "the line under it between them")
+            sheet.headingBelow = false
+        }
+        function test_keysBesideWhereThePageAsks() {
+            Theme.fit(1280, 800)
+            sheet.footBeside = true
+            waitForRendering(sheet, 100)
+            verify(box("keep").x >= 640 && box("row 0").x + box("row 0").width < box("keep").x, "beside the body")
+            sheet.footBeside = Qt.binding(() => Theme.low)
+            waitForRendering(sheet, 100)
+            verify(box("keep").x < 100, "and below it again")
+        }
         function test_longWordStandsBelowItsKeys() {
             const heading = sheet.heading
             const title = () => saying(sheet, sheet.heading)
