@@ -3,6 +3,7 @@
 
 #include "core/measure/rounding.h"
 #include "core/work/measuredkit.h"
+#include "mobile/text/giving.h"
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
 
@@ -86,7 +87,7 @@ QString BandEditor::answer() const
         return tr("Pull by length: not known yet");
     const Length at = fit->longestMeasured();
     const auto said = roundTogether(say::shownPull(fit->pull(at)), say::shownPull(bandGiveOrTake(*fit, at)), 1);
-    return tr("Pulls %1 at %2, give or take %3").arg(say::inMassUnit(say::fixed(said.value, said.decimals)), say::lengthWithUnit(at), say::fixed(said.give, said.decimals));
+    return tr("Pulls %1 at %2").arg(say::inMassUnit(say::withGive(said)), say::lengthWithUnit(at));
 }
 
 QString BandEditor::trouble() const
@@ -125,9 +126,13 @@ FitPicture BandEditor::picture() const
     p.lengthTo = std::ceil(longest * 1.08 / round) * round;
     p.pullTo = std::max(1.0, heaviest * 1.15);
     p.measuredTo = longest;
+    p.measuredText = tr("measured up to %1").arg(say::inLengthUnit(say::plain(longest, 1)));
     const auto fit = bandFitFrom(m);
     if (!fit)
         return p;
+    // a give-or-take past this share more than all that was pulled runs out of the picture: it is no measurement yet
+    constexpr double mostShown = 1.6;
+    const double widest = mostShown * std::max(p.pullTo, say::shownPull(fit->pull(fit->knownUpTo())));
     constexpr int parts = 60;
     for (int i = 0; i <= parts; ++i) {
         const Length at = fit->rest() + (fit->knownUpTo() - fit->rest()) * i / parts;
@@ -135,7 +140,7 @@ FitPicture BandEditor::picture() const
         p.fit.append({pull, y});
         p.low.append({std::max(0.0, pull - give), y});
         p.high.append({pull + give, y});
-        p.pullTo = std::max(p.pullTo, 1.05 * pull);
+        p.pullTo = std::max(p.pullTo, std::min(1.02 * (pull + give), widest));
     }
     p.lengthTo = std::max(p.lengthTo, std::ceil(say::shown(fit->knownUpTo()) / round) * round);
     return p;
@@ -222,7 +227,7 @@ void BandEditor::refresh()
         for (std::size_t i = 0; i < m.hangings.size(); ++i) {
             const BandHanging& h = m.hangings[i];
             const bool isOdd = odd && odd->index == i;
-            const QString note = h.leftOut ? tr("left out") : isOdd ? tr("odd") : h.unloading ? tr("on the way back") : QString();
+            const QString note = h.leftOut ? tr("left out") : isOdd ? tr("odd") : h.unloading ? tr("read while taking off") : QString();
             rows.push_back({h.mass ? say::inMassUnit(say::entered(*h.mass)) : tr("mass"), h.length ? say::inLengthUnit(say::entered(*h.length)) : tr("length"), note, isOdd, h.leftOut});
         }
         m_hangings.setRows(std::move(rows));

@@ -26,7 +26,7 @@ std::vector<FieldSpec> BarEditor::specs() const
     };
     // what was weighed is said as it is where it is taken
     if (bar.barWeighed)
-        all.front().text = tooltexts::tightNumber(bar.bar, bar.barWeighed->u);
+        all.front().text = tooltexts::giveNumber(bar.bar, bar.barWeighed->u);
     return all;
 }
 
@@ -100,7 +100,7 @@ void BarEditor::refresh()
     if (ready()) {
         std::vector<StockRow> rows;
         for (const PlatesHere& p : desk().setup().bar.stock)
-            rows.push_back({say::plateMarkWithUnit(p), p.weighed ? tr("%1 plates, weighed: %2 each").arg(p.count).arg(tooltexts::tight(p.type.mass, p.weighed->u)) : tr("%1 plates").arg(p.count), p.count >= 2});
+            rows.push_back({say::plateMarkWithUnit(p), p.weighed ? tr("%1 plates, weighed: %2 each").arg(p.count).arg(tooltexts::give(p.type.mass, p.weighed->u)) : tr("%1 plates").arg(p.count), p.count >= 2});
         m_stock.setRows(std::move(rows));
     }
     FieldEditor::refresh();

@@ -19,6 +19,7 @@ struct FitPicture {
     Q_PROPERTY(double lengthFrom MEMBER lengthFrom)
     Q_PROPERTY(double lengthTo MEMBER lengthTo)
     Q_PROPERTY(double measuredTo MEMBER measuredTo)
+    Q_PROPERTY(QString measuredText MEMBER measuredText)
     Q_PROPERTY(QString pullUnit MEMBER pullUnit)
     Q_PROPERTY(QString lengthUnit MEMBER lengthUnit)
     Q_PROPERTY(bool there READ isThere)
@@ -29,5 +30,6 @@ public:
     QVariantList points; ///< {x, y, odd, label}
     QList<QPointF> fit, low, high;
     double pullTo = 10, lengthFrom = 0, lengthTo = 100, measuredTo = 0;
+    QString measuredText; ///< "measured up to 92 cm", along the line at `measuredTo`
     QString pullUnit, lengthUnit;
 };

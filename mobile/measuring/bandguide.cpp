@@ -36,17 +36,16 @@ QString BandGuide::heading() const
 {
     switch (m_stage) {
     case Stage::Begin:
-        return tr("Measure a band");
+    case Stage::Result:
+        break;
     case Stage::Rest:
         return tr("How long is it at rest?");
     case Stage::Mass:
         return isUnloading() ? tr("What is left on it?") : tr("What hangs on it?");
     case Stage::Length:
         return tr("How long is it now?");
-    case Stage::Result:
-        break;
     }
-    return form()->answer();
+    return tr("Measure a band");
 }
 
 QString BandGuide::progress() const
@@ -57,13 +56,12 @@ QString BandGuide::progress() const
     case Stage::Rest:
         return tr("nothing on it");
     case Stage::Mass:
-        return tr("hanging %1: its mass").arg(m_at + 1);
     case Stage::Length:
-        return tr("hanging %1: its length").arg(m_at + 1);
+        return tr("reading %1").arg(m_at + 1);
     case Stage::Result:
         break;
     }
-    return tr("lengths read: %1").arg(pointsOnFit(measurement()).size());
+    return tr("readings: %1").arg(pointsOnFit(measurement()).size());
 }
 
 QString BandGuide::how() const
@@ -121,10 +119,12 @@ BandAdvice BandGuide::advice() const
     advice.odd = band()->oddText();
     if (const auto back = steelyard::wayBack(now))
         advice.wayBack = measuretexts::wayBack(*back);
+    if (const auto fit = bandFitFrom(now); fit && fit->degreesOfFreedom() == 1)
+        advice.unsure = measuretexts::oneReadingMoreThanNeeded(fit->points());
     if (m_stage != Stage::Mass || isUnloading())
         return advice;
     if (const auto next = nextAdvice()) {
-        advice.head = measuretexts::goFor(*next);
+        advice.head = measuretexts::goFor(*next, now);
         advice.body = measuretexts::whyThere(*next, now);
     } else if (advice.curve) {
         advice.head = tr("Good enough as it is");

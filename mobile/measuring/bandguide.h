@@ -16,10 +16,12 @@ struct BandAdvice {
     Q_PROPERTY(QString body MEMBER body)
     Q_PROPERTY(QString odd MEMBER odd)
     Q_PROPERTY(QString wayBack MEMBER wayBack)
+    Q_PROPERTY(QString unsure MEMBER unsure)
     Q_PROPERTY(bool curve MEMBER curve)
 
 public:
     QString head, body, odd, wayBack;
+    QString unsure; ///< why the give-or-take is wide; empty where it is not for want of readings
     bool curve = false; ///< there are readings enough to end with
 };
 

@@ -27,15 +27,13 @@ QString ChainGuide::key() const
 
 QString ChainGuide::heading() const
 {
-    if (page() == Page::Result)
-        return form()->answer();
     const QString asked = key();
     if (asked == QLatin1String("length"))
         return tr("How long is it?");
     if (asked == QLatin1String("mass"))
         return tr("What does it weigh?");
     if (asked == QLatin1String("scaleStep"))
-        return tr("What is the scale's step?");
+        return tr("How fine does it read?");
     if (asked == QLatin1String("wire"))
         return tr("How thick is the wire?");
     if (asked == QLatin1String("pitch"))
@@ -47,6 +45,9 @@ QString ChainGuide::heading() const
 
 QString ChainGuide::progress() const
 {
+    // how many there are is said once the way is chosen
+    if (m_step == 0)
+        return tr("step 1");
     return tr("step %1 of %2").arg(m_step + 1).arg(keys().size() + 2);
 }
 
@@ -58,16 +59,21 @@ QString ChainGuide::how() const
     if (asked == QLatin1String("mass"))
         return tr("All of it on the scale and off the floor; read when it hangs still. Not more than the scale is made for, feet clear.");
     if (asked == QLatin1String("scaleStep"))
-        return tr("The least by which its reading changes.");
+        return tr("The smallest change the scale shows: 0.1, or 0.05.");
     if (asked == QLatin1String("wire"))
         return tr("Across the round of one link: its real thickness, not the trade size.");
     if (asked == QLatin1String("pitch"))
         return tr("Inside, end to end of one link.");
     if (asked == QLatin1String("innerWidth"))
-        return isLongLink(chain()->measurement())
+        return longLink()
                    ? tr("A long link: take the middle between its least inner width and its greatest outer width less two wires.")
                    : tr("Inside, side to side of one link.");
     return {};
+}
+
+bool ChainGuide::longLink() const
+{
+    return ready() && isLongLink(chain()->measurement());
 }
 
 QString ChainGuide::gain() const

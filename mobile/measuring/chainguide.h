@@ -8,6 +8,7 @@
 class ChainGuide : public MeasureGuide {
     Q_OBJECT
     QML_ELEMENT
+    Q_PROPERTY(bool longLink READ longLink NOTIFY changed FINAL)
 
 public:
     using MeasureGuide::MeasureGuide;
@@ -21,6 +22,8 @@ public:
     void resume() override;
     void next() override;
     bool back() override;
+    /// The link's pitch is so long that its width is read in two places.
+    [[nodiscard]] bool longLink() const;
     /// By weighing it or by its links, and on.
     Q_INVOKABLE void choose(bool gauged);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/measuring/measuretexts.h"
 
+#include "core/work/measuredkit.h"
 #include "mobile/measuring/lookovertexts.h"
 #include "mobile/readings/readingtexts.h"
 #include "mobile/text/keepingtexts.h"
@@ -26,6 +27,18 @@ QString percent(double share)
     return tr("%1 %").arg(say::plain(shown, shown < 1 ? 1 : 0));
 }
 
+namespace {
+
+std::optional<Length> longestRead(const BandMeasurement& measurement)
+{
+    std::optional<Length> longest;
+    for (const BandPoint& point : pointsOnFit(measurement))
+        longest = std::max(longest.value_or(point.length), point.length);
+    return longest;
+}
+
+}
+
 QString aboutLength(Length length)
 {
     return say::inLengthUnit(say::plain(say::shown(length), 0));
@@ -45,16 +58,18 @@ QString drift(const Compared& both, const MeasurementRecord& last, std::chrono::
         const QString where = readingtexts::aboveChest(both.length), share = percent(both.share());
         if (!both.clear())
             return tr("Since %1: no clear change %2. The difference of %3 is within the give-or-take.").arg(since, where, share);
-        return (less ? tr("Since %1 it helps %2 less %3: more than the give-or-take.") : tr("Since %1 it helps %2 more %3: more than the give-or-take.")).arg(since, share, where);
+        return (less ? tr("Since %1 it helps %2 less %3: more than measuring error.") : tr("Since %1 it helps %2 more %3: more than measuring error.")).arg(since, share, where);
     }
     if (!both.clear())
         return band ? tr("Since %1: no clear change at %2. The difference of %3 is within the give-or-take.").arg(since, aboutLength(both.length), percent(both.share()))
                     : tr("Since %1: no clear change. The difference of %2 is within the give-or-take.").arg(since, percent(both.share()));
     if (band)
-        return (less ? tr("Since %1 it pulls %2 less at %3: more than the give-or-take.") : tr("Since %1 it pulls %2 more at %3: more than the give-or-take."))
+        return (less ? tr("Since %1 it pulls %2 less at %3: more than measuring error.") : tr("Since %1 it pulls %2 more at %3: more than measuring error."))
             .arg(since, percent(both.share()), aboutLength(both.length));
-    return (less ? tr("Since %1 it weighs %2 less for its length: more than the give-or-take.") : tr("Since %1 it weighs %2 more for its length: more than the give-or-take."))
-        .arg(since, percent(both.share()));
+    const QString apart = percent(both.share());
+    if (say::units().length == LengthUnit::Inch)
+        return (less ? tr("%1 lighter a foot than on %2: more than measuring error.") : tr("%1 heavier a foot than on %2: more than measuring error.")).arg(apart, since);
+    return (less ? tr("%1 lighter a metre than on %2: more than measuring error.") : tr("%1 heavier a metre than on %2: more than measuring error.")).arg(apart, since);
 }
 
 QString pair(const Compared& both, const KitItem& other)
@@ -70,34 +85,37 @@ QString pair(const Compared& both, const KitItem& other)
     return std::abs(both.share()) > unevenPairShare ? tr("%1 One side would be heavier: find each another partner.").arg(differs) : tr("%1 Close enough for a pair.").arg(differs);
 }
 
-QString goFor(const LengthAdvice& advice)
+QString goFor(const LengthAdvice& advice, const BandMeasurement& measurement)
 {
-    return tr("Go for about %1").arg(aboutLength(advice.length));
+    const auto mass = massFor(measurement, advice.length);
+    return mass ? tr("About %1, to reach %2").arg(aboutMass(*mass), aboutLength(advice.length)) : tr("As much as brings it to about %1").arg(aboutLength(advice.length));
+}
+
+QString oneReadingMoreThanNeeded(std::size_t readings)
+{
+    return tr("Where the shade is wide, %1 readings cannot yet tell their own scatter from the curve: one more narrows it most.").arg(readings);
 }
 
 QString whyThere(const LengthAdvice& advice, const BandMeasurement& measurement)
 {
-    QString why;
     switch (advice.reason) {
     case LengthReason::Spread:
-        why = tr("Three lengths, spread out, make a curve.");
-        break;
+        return tr("Three lengths, spread out, make a curve.");
     case LengthReason::Further:
-        why = tr("It is used that far; its pull is known only to the longest reading.");
-        break;
+        if (const auto longest = longestRead(measurement))
+            return tr("You use it to %1; so far it is read only to %2.").arg(aboutLength(advice.length), aboutLength(*longest));
+        return tr("You use it to %1.").arg(aboutLength(advice.length));
     case LengthReason::Weakest:
-        why = tr("There the curve is least sure.");
         break;
     }
-    const auto mass = massFor(measurement, advice.length);
-    return mass ? tr("%1 About %2 should do.").arg(why, aboutMass(*mass)) : why;
+    return tr("There the curve is least sure.");
 }
 
 QString wayBack(const WayBack& back)
 {
     return back.unloading < back.loading
-               ? tr("On the way back it pulls %1 less at %2. What counts is the way up.").arg(percent(back.lessShare()), aboutLength(back.length))
-               : tr("On the way back it pulls as much at %1.").arg(aboutLength(back.length));
+               ? tr("While taking off it pulls %1 less at %2. What counts is the way up.").arg(percent(back.lessShare()), aboutLength(back.length))
+               : tr("While taking off it pulls as much at %1.").arg(aboutLength(back.length));
 }
 
 QString age(const MeasurementRecord& last, std::chrono::sys_days today)

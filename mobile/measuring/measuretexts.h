@@ -15,9 +15,11 @@ namespace measuretexts {
 [[nodiscard]] QString drift(const steelyard::Compared& both, const steelyard::MeasurementRecord& last, std::chrono::sys_days today);
 /// "It pulls 6 % less than Band B1 at 104 cm: more than the give-or-take", and whether that matters on a bar.
 [[nodiscard]] QString pair(const steelyard::Compared& both, const steelyard::KitItem& other);
-/// "Go for about 78 cm", and why, with about what to hang.
-[[nodiscard]] QString goFor(const steelyard::LengthAdvice& advice);
+/// "About 16 kg, to reach 78 cm", the mass first since it is asked, and why.
+[[nodiscard]] QString goFor(const steelyard::LengthAdvice& advice, const steelyard::BandMeasurement& measurement);
 [[nodiscard]] QString whyThere(const steelyard::LengthAdvice& advice, const steelyard::BandMeasurement& measurement);
+/// Why the give-or-take of a curve with one reading more than it needs is wide in places.
+[[nodiscard]] QString oneReadingMoreThanNeeded(std::size_t readings);
 [[nodiscard]] QString wayBack(const steelyard::WayBack& back);
 /// "measured 12 Sep, due in 3 weeks".
 [[nodiscard]] QString age(const steelyard::MeasurementRecord& last, std::chrono::sys_days today);

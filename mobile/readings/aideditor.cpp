@@ -106,6 +106,7 @@ FitPicture AidEditor::picture() const
     p.lengthTo = std::max(1.0, 1.12 * highest);
     p.pullTo = std::max(1.0, 1.15 * heaviest);
     p.measuredTo = highest;
+    p.measuredText = tr("measured up to %1").arg(say::inLengthUnit(say::plain(highest, 1)));
     const auto help = aidFrom(m);
     if (!help)
         return p;

@@ -25,7 +25,7 @@ QString AidGuide::question(const QString& part) const
 
 QString AidGuide::progressAt(int reading) const
 {
-    return part() == QLatin1String("mass") ? tr("reading %1: the mass").arg(reading + 1) : tr("reading %1: the height").arg(reading + 1);
+    return tr("reading %1").arg(reading + 1);
 }
 
 QString AidGuide::how() const
@@ -58,8 +58,22 @@ std::pair<QString, QString> AidGuide::nextAdvice() const
     }
     const auto help = aidFrom(now);
     const auto there = help ? help->at(next->aboveChest) : std::nullopt;
-    const QString head = tr("Go for about %1 above the chest").arg(measuretexts::aboutLength(next->aboveChest));
-    return {head, there ? tr("There the curve is least sure. About %1 should do.").arg(measuretexts::aboutMass(asMass(*there))) : tr("There the curve is least sure.")};
+    const QString height = measuretexts::aboutLength(next->aboveChest);
+    // a mass is asked: it comes first
+    const QString head = there ? tr("About %1, to rest at %2").arg(measuretexts::aboutMass(asMass(*there)), height) : tr("Go for about %1 above the chest").arg(height);
+    return {head, tr("There the curve is least sure.")};
+}
+
+bool AidGuide::isBare() const
+{
+    const auto readings = measurement().readings;
+    const int at = atReading();
+    if (at < 0 || at >= static_cast<int>(readings.size()))
+        return false;
+    if (const auto& mass = readings[static_cast<std::size_t>(at)].mass)
+        return *mass == Mass{};
+    const auto next = nextAidReading(measurement());
+    return next && next->reason == AidReason::Slack;
 }
 
 QString AidGuide::gain() const
@@ -68,7 +82,7 @@ QString AidGuide::gain() const
         return {};
     const auto next = nextAidReading(measurement());
     if (!next)
-        return tr("Read at heights enough.");
+        return tr("Enough readings.");
     switch (next->reason) {
     case AidReason::Slack:
         return tr("Where it goes slack was not read: above the highest reading its help is not known.");

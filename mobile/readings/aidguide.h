@@ -8,12 +8,16 @@
 class AidGuide : public ReadingsGuide {
     Q_OBJECT
     QML_ELEMENT
+    Q_PROPERTY(bool bare READ isBare NOTIFY changed FINAL)
 
 public:
     using ReadingsGuide::ReadingsGuide;
 
     [[nodiscard]] QString how() const override;
     [[nodiscard]] QString gain() const override;
+
+    /// Nothing rests on it at this reading, or is to rest on it: where it goes slack is read by hand.
+    [[nodiscard]] bool isBare() const;
 
 protected:
     [[nodiscard]] QString title() const override;

@@ -169,6 +169,8 @@ FitPicture MachineEditor::picture() const
     p.lengthFrom = p.fit.first().y();
     p.lengthTo = p.lengthFrom + 1.08 * (p.fit.last().y() - p.lengthFrom);
     p.measuredTo = p.fit.last().y();
+    const QString end = say::plain(p.measuredTo, 1);
+    p.measuredText = tr("measured up to %1").arg(byPull ? say::inLengthUnit(end) : tr("%1°").arg(end));
     return p;
 }
 

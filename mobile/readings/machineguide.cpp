@@ -24,7 +24,7 @@ QString MachineGuide::question(const QString& part) const
     if (part == QLatin1String("stack"))
         return tr("What is pinned on the stack?");
     if (part == QLatin1String("scaleStep"))
-        return tr("What is the scale's step?");
+        return tr("How fine does it read?");
     if (part == QLatin1String("angle"))
         return tr("How far is it turned?");
     if (part == QLatin1String("radius"))
@@ -36,28 +36,23 @@ QString MachineGuide::progressAt(int reading) const
 {
     if (reading < 0)
         return tr("for all readings");
-    const QString asked = part();
-    if (asked == QLatin1String("angle"))
-        return tr("reading %1: the angle").arg(reading + 1);
-    if (asked == QLatin1String("radius"))
-        return tr("reading %1: the radius").arg(reading + 1);
-    return asked == QLatin1String("travel") ? tr("reading %1: the travel").arg(reading + 1) : tr("reading %1: the pull").arg(reading + 1);
+    return tr("reading %1").arg(reading + 1);
 }
 
 QString MachineGuide::how() const
 {
     const QString asked = part();
     if (asked == QLatin1String("stack"))
-        return machine()->isByPull() ? tr("As it stays for every reading. What is printed on it counts for 2 % either way.")
-                                     : tr("Turning moments are shown for it, and it can be changed later. Printed masses count for 2 % either way.");
+        return machine()->isByPull() ? tr("As it stays for every reading. A printed mass is taken as right within 2 %.")
+                                     : tr("Turning moments are shown for it, and it can be changed later. A printed mass is taken as right within 2 %.");
     if (asked == QLatin1String("scaleStep"))
-        return tr("The least by which its reading changes.");
+        return tr("The smallest change the scale shows: 0.1, or 0.05.");
     if (asked == QLatin1String("angle"))
-        return tr("From where the way begins, in degrees; a level on the lever shows it.");
+        return tr("From the start of the movement, in degrees; a level on the lever shows it.");
     if (asked == QLatin1String("radius"))
         return tr("Square from the middle of the axis to the cable, where it leaves the cam. Nobody moves the lever meanwhile.");
     if (asked == QLatin1String("travel"))
-        return tr("Along the way of the handle, from where it begins.");
+        return tr("Along the way of the handle, from the start of the movement.");
     if (asked == QLatin1String("pull"))
         return tr("The scale between hand and handle, held still, straight along the way.");
     return {};
@@ -80,9 +75,9 @@ std::pair<QString, QString> MachineGuide::nextAdvice() const
 {
     const std::size_t count = machineReadingsThatCount(measurement()).size();
     if (count == 0)
-        return {tr("Begin where the way begins"), tr("The first and the last reading say between what ends it is known.")};
+        return {tr("Begin at the start"), tr("The first and the last reading say between what ends it is known.")};
     if (count == 1)
-        return {tr("Go to where the way ends"), tr("Past the last reading nothing is known.")};
+        return {tr("Go to the end"), tr("Past the last reading nothing is known.")};
     const QString place = nextPlace();
     return place.isEmpty() ? std::pair<QString, QString>{} : std::pair{tr("Go for about %1").arg(place), tr("There the readings are furthest apart.")};
 }
@@ -92,7 +87,7 @@ QString MachineGuide::gain() const
     if (!ready() || !form()->canKeep())
         return {};
     const QString place = nextPlace();
-    return place.isEmpty() ? tr("Read at places enough.") : tr("One more at about %1 would make it surer.").arg(place);
+    return place.isEmpty() ? tr("Enough readings.") : tr("One more at about %1 would make it surer.").arg(place);
 }
 
 void MachineGuide::choose(bool byPull)

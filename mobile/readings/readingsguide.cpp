@@ -31,9 +31,7 @@ int ReadingsGuide::atReading() const
 
 QString ReadingsGuide::heading() const
 {
-    if (page() == Page::Result)
-        return form()->answer();
-    return page() == Page::Begin ? title() : question(part());
+    return page() == Page::Number ? question(part()) : title();
 }
 
 QString ReadingsGuide::progress() const

@@ -2,6 +2,7 @@
 #include "mobile/readings/readingtexts.h"
 
 #include "core/measure/rounding.h"
+#include "mobile/text/giving.h"
 #include "mobile/text/say.h"
 
 #include <QCoreApplication>
@@ -20,7 +21,15 @@ QString tr(const char* text) { return QCoreApplication::translate("readingtexts"
 QString rounded(double value, double u)
 {
     const auto said = roundTogether(value, coverageFactor95(knownExactly) * u, 1);
-    return tr("%1 ± %2").arg(say::fixed(said.value, said.decimals), say::fixed(said.give, said.decimals));
+    return say::withGive(said);
+}
+
+/// A measured pull; that its ± is wide can be read from it.
+QString pulled(Force pull, Force u)
+{
+    say::Pull said = say::pull(pull, coverageFactor95(knownExactly) * u);
+    said.about = false;
+    return said.withUnit();
 }
 
 }
@@ -33,7 +42,7 @@ QString aboveChest(Length height)
 QString help(const MeasuredPull& help, Length height, bool withGive)
 {
     const Force pull = help.at(height).value_or(Force{}), u = help.uncertaintyAt(height).value_or(Force{});
-    const QString said = withGive ? say::pull(pull, coverageFactor95(knownExactly) * u).withUnit() : say::inMassUnit(say::plain(say::shownPull(pull), 1));
+    const QString said = withGive ? pulled(pull, u) : say::inMassUnit(say::plain(say::shownPull(pull), 1));
     return height == Length{} ? tr("%1 at the chest").arg(said) : tr("%1 at %2 above the chest").arg(said, say::lengthWithUnit(height));
 }
 
@@ -60,7 +69,7 @@ QString hardest(const MachineMeasurement& measurement)
     const QString stack = say::inMassUnit(say::entered(*measurement.stack));
     if (answer->greatestTorque)
         return tr("up to %1 at %2, stack %3").arg(torque(*answer->greatestTorque), angle(answer->greatestAngle), stack);
-    return tr("pulls up to %1 at %2, stack %3").arg(say::pull(*answer->greatestPull, coverageFactor95(knownExactly) * *answer->uGreatestPull).withUnit(),
+    return tr("pulls up to %1 at %2, stack %3").arg(pulled(*answer->greatestPull, *answer->uGreatestPull),
                                                     say::lengthWithUnit(answer->greatestTravel), stack);
 }
 

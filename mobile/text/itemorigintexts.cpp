@@ -205,7 +205,7 @@ OriginRow rowOf(const ItemInputLine& line, const ItemOrigin& origin, const Measu
 }
 
 struct Number {
-    QString operator()(const ChainNumber& n) const { return say::perLengthTight(n.value, n.giveOrTake); }
+    QString operator()(const ChainNumber& n) const { return say::perLength(n.value, n.giveOrTake); }
     QString operator()(const BandNumber& n) const { return tr("%1 at %2").arg(say::pull(n.pull, n.giveOrTake).withUnit(), say::lengthWithUnit(n.at)); }
     QString operator()(const AidNumber& n) const { return tr("%1 %2").arg(say::pull(n.help, n.giveOrTake).withUnit(), readingtexts::aboveChest(n.aboveChest)); }
     QString operator()(const TorqueNumber& n) const { return tr("%1 N·m at %2").arg(withGive(n.value.newtonMetres, n.giveOrTake.newtonMetres), readingtexts::angle(n.at)); }

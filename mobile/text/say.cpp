@@ -3,6 +3,7 @@
 
 #include "core/measure/rounding.h"
 #include "core/work/barchanges.h"
+#include "mobile/text/giving.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -68,6 +69,11 @@ QString plain(double value, int decimals)
             break;
     }
     return fixed(value, needed);
+}
+
+QString withGive(const Rounded& said)
+{
+    return tr("%1 ± %2").arg(fixed(said.value, said.decimals), fixed(said.give, said.decimals));
 }
 
 QString unit(Unit unit)
@@ -188,13 +194,7 @@ QString perLength(LinearDensity density)
 QString perLength(LinearDensity density, LinearDensity giveOrTake)
 {
     const auto said = roundTogether(shownDensity(density), shownDensity(giveOrTake), 2);
-    return tr("%1, give or take %2").arg(perLengthText(fixed(said.value, said.decimals)), fixed(said.give, said.decimals));
-}
-
-QString perLengthTight(LinearDensity density, LinearDensity giveOrTake)
-{
-    const auto said = roundTogether(shownDensity(density), shownDensity(giveOrTake), 2);
-    return perLengthText(tr("%1 ± %2").arg(fixed(said.value, said.decimals), fixed(said.give, said.decimals)));
+    return perLengthText(withGive(said));
 }
 
 QString entered(const Entered<Mass>& entered)

@@ -52,8 +52,6 @@ void setUnits(const steelyard::VaultSettings& units);
 /// "5.7 kg a metre" where lengths are in centimetres, "3.83 lb a foot" where they are in inches; with a give-or-take behind it.
 [[nodiscard]] QString perLength(steelyard::LinearDensity density);
 [[nodiscard]] QString perLength(steelyard::LinearDensity density, steelyard::LinearDensity giveOrTake);
-/// "5.70 ± 0.04 kg a metre".
-[[nodiscard]] QString perLengthTight(steelyard::LinearDensity density, steelyard::LinearDensity giveOrTake);
 
 /// The number as it was typed where that was in the shown unit, else as any other.
 [[nodiscard]] QString entered(const steelyard::Entered<steelyard::Mass>& mass);

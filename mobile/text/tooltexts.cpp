@@ -3,6 +3,7 @@
 
 #include "core/measure/rounding.h"
 #include "core/measure/uncertainty.h"
+#include "mobile/text/giving.h"
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
 
@@ -66,21 +67,14 @@ QString ironSaid(const IronMeasurement& iron)
 
 }
 
+QString giveNumber(Mass mass, Mass u)
+{
+    return say::withGive(rounded(mass, u));
+}
+
 QString give(Mass mass, Mass u)
 {
-    const Rounded said = rounded(mass, u);
-    return tr("%1, give or take %2").arg(say::inMassUnit(say::fixed(said.value, said.decimals)), say::fixed(said.give, said.decimals));
-}
-
-QString tightNumber(Mass mass, Mass u)
-{
-    const Rounded said = rounded(mass, u);
-    return tr("%1 ± %2").arg(say::fixed(said.value, said.decimals), say::fixed(said.give, said.decimals));
-}
-
-QString tight(Mass mass, Mass u)
-{
-    return say::inMassUnit(tightNumber(mass, u));
+    return say::inMassUnit(giveNumber(mass, u));
 }
 
 QString scale(const ScaleCheck& check)
@@ -96,8 +90,8 @@ QString howToRead(const ScaleCheck& check)
 {
     QStringList all;
     if (check.zero != Mass{})
-        all << (check.zero > Mass{} ? tr("It shows %1 with nothing on it: set it to nothing first, or take that off what it reads.")
-                                    : tr("It shows %1 under nothing with nothing on it: set it to nothing first, or add that to what it reads."))
+        all << (check.zero > Mass{} ? tr("It shows %1 with nothing on it: set it to zero, or take that off what it reads.")
+                                    : tr("It shows %1 under nothing with nothing on it: set it to zero, or add that to what it reads."))
                    .arg(say::massWithUnit(sizeOf(check.zero)));
     all << tr("What is weighed on it counts as up to %1 out.").arg(say::massWithUnit(check.accuracy));
     return all.join(QLatin1Char(' '));
@@ -116,14 +110,17 @@ QString iron(const IronMeasurement& measured, const IronCheck& check)
     return (measured.count > 1 ? tr("Each weighs %1") : tr("It weighs %1")).arg(give(check.each, check.u));
 }
 
-QString offMark(const IronCheck& check)
+QString offMark(const IronCheck& check, bool scaleChecked)
 {
-    const QString by = say::massWithUnit(sizeOf(check.offMark));
+    if (check.offMark == Mass{})
+        return tr("Just what is marked on it.");
+    const QString by = say::massWithUnit(sizeOf(check.offMark)), share = percent(check.offShare);
     if (!check.clear)
-        return check.offMark == Mass{} ? tr("Just what is marked on it.")
-                                       : tr("Too close to call: %1 off the mark is within what the scale can be wrong.").arg(by);
-    return (check.offMark > Mass{} ? tr("%1 more than its mark, by %2: more than the scale can be wrong.") : tr("%1 less than its mark, by %2: more than the scale can be wrong."))
-        .arg(by, percent(check.offShare));
+        return (scaleChecked ? tr("Too close to call: %1 off the mark is within what the scale can be wrong.")
+                             : tr("Too close to call: %1 off the mark is within the scale's step; the scale itself is not checked."))
+            .arg(by);
+    const QString off = (check.offMark > Mass{} ? tr("%1 more than its mark, by %2") : tr("%1 less than its mark, by %2")).arg(by, share);
+    return (scaleChecked ? tr("%1: more than the scale can be wrong.") : tr("%1: more than the scale's step explains; the scale itself is not checked.")).arg(off);
 }
 
 QString lead(const KeptLead& lead)
@@ -153,7 +150,7 @@ QString comesTo(const Measured& measured)
         const auto check = checked(*m);
         if (!check)
             return orRefusal(check.error());
-        const QString mass = tight(check->each, check->u);
+        const QString mass = give(check->each, check->u);
         return m->count > 1 ? tr("%1 each, marked %2").arg(mass, say::inMassUnit(say::entered(*m->marked))) : tr("%1, marked %2").arg(mass, say::inMassUnit(say::entered(*m->marked)));
     }
     if (const auto* m = std::get_if<LeadMeasurement>(&measured)) {

@@ -8,12 +8,10 @@
 /** Sentences about what helps to measure and to hang: scales, weighed iron, straps, racks. */
 namespace tooltexts {
 
-/// "20.3 kg, give or take 0.06".
+/// "20.30 ± 0.06 kg".
 [[nodiscard]] QString give(steelyard::Mass mass, steelyard::Mass u);
-/// "20.3 ± 0.06 kg", for a narrow place.
-[[nodiscard]] QString tight(steelyard::Mass mass, steelyard::Mass u);
 /// The same without the unit.
-[[nodiscard]] QString tightNumber(steelyard::Mass mass, steelyard::Mass u);
+[[nodiscard]] QString giveNumber(steelyard::Mass mass, steelyard::Mass u);
 
 /// "Good: within 0.1 kg up to 20 kg".
 [[nodiscard]] QString scale(const steelyard::ScaleCheck& check);
@@ -22,10 +20,10 @@ namespace tooltexts {
 /// That a mass is more than it was checked with; empty where it is not.
 [[nodiscard]] QString beyond(const steelyard::ScaleCheck& check, steelyard::Mass read);
 
-/// "Each weighs 20.3 kg, give or take 0.06".
+/// "Each weighs 20.30 ± 0.06 kg".
 [[nodiscard]] QString iron(const steelyard::IronMeasurement& measured, const steelyard::IronCheck& check);
 /// "0.3 kg more than its mark, by 1.5 %: more than the scale can be wrong."
-[[nodiscard]] QString offMark(const steelyard::IronCheck& check);
+[[nodiscard]] QString offMark(const steelyard::IronCheck& check, bool scaleChecked);
 
 [[nodiscard]] QString lead(const steelyard::KeptLead& lead);
 /// "28 holes, 41.5 to 176.5 cm · bands at 6 and 214 cm".

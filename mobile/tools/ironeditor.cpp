@@ -85,7 +85,7 @@ QString IronEditor::question(const QString& key) const
         return tr("What is marked on it?");
     if (key == QLatin1String("count"))
         return tr("How many at once?");
-    return key == QLatin1String("read") ? tr("What does the scale read?") : tr("What is the scale's step?");
+    return key == QLatin1String("read") ? tr("What does the scale read?") : tr("How fine does it read?");
 }
 
 QString IronEditor::how(const QString& key) const
@@ -96,7 +96,7 @@ QString IronEditor::how(const QString& key) const
         return tr("Plates with the same mark, on the scale together. What is taken into a bar's stock is as many as were weighed.");
     if (key == QLatin1String("read"))
         return tr("With nothing but them on it, less the strap; once it hangs still.");
-    return tr("The least by which its reading changes.");
+    return tr("The smallest change the scale shows: 0.1, or 0.05.");
 }
 
 QString IronEditor::answer() const
@@ -109,7 +109,7 @@ QString IronEditor::answer() const
 QString IronEditor::verdict() const
 {
     const auto check = checked(measurement());
-    return check ? tooltexts::offMark(*check) : QString();
+    return check ? tooltexts::offMark(*check, measurement().accuracy.has_value()) : QString();
 }
 
 QString IronEditor::gain() const

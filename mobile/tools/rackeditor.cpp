@@ -76,7 +76,7 @@ ToolWords RackEditor::words() const
     words.choices = QStringList{tr("holes for the bar"), tr("places for bands only")};
     words.choiceFacts = QStringList{tr("lowest, distance, how many"), tr("hooks, pegs, a beam")};
     if (ready() && measurement().anchors.size() < mostAnchors)
-        words.more = tr("A place for bands");
+        words.more = tr("Add a place for bands");
     words.drawing = QStringLiteral("rack");
     return words;
 }

@@ -112,7 +112,7 @@ QString ScaleEditor::question(const QString& key) const
     if (key == QLatin1String("empty"))
         return tr("What does it show empty?");
     if (key == QLatin1String("step"))
-        return tr("What is its step?");
+        return tr("How fine does it read?");
     return placeIn(key, "known") ? tr("What hangs on it?") : tr("What does it read?");
 }
 
@@ -121,7 +121,7 @@ QString ScaleEditor::how(const QString& key) const
     if (key == QLatin1String("empty"))
         return tr("Hanging free, with nothing on it but the hook.");
     if (key == QLatin1String("step"))
-        return tr("The least by which its reading changes.");
+        return tr("The smallest change the scale shows: 0.1, or 0.05.");
     if (placeIn(key, "known"))
         return tr("Its true mass, with the strap. Best about as heavy as what will be weighed.");
     return tr("Once it hangs still, just as it shows.");
@@ -137,6 +137,12 @@ QString ScaleEditor::verdict() const
 {
     const auto check = checked(measurement());
     return check ? tooltexts::howToRead(*check) : QString();
+}
+
+bool ScaleEditor::isDoubtful() const
+{
+    const auto check = checked(measurement());
+    return check && !check->good;
 }
 
 QString ScaleEditor::gain() const

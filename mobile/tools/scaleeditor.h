@@ -25,6 +25,7 @@ public:
     [[nodiscard]] QString how(const QString& key) const override;
     [[nodiscard]] QString answer() const override;
     [[nodiscard]] QString verdict() const override;
+    [[nodiscard]] bool isDoubtful() const override;
     [[nodiscard]] QString gain() const override;
     QString addEntry() override;
 

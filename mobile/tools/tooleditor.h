@@ -34,6 +34,7 @@ class ToolEditor : public ItemEditor {
     QML_UNCREATABLE("a form of its own kind")
     Q_PROPERTY(ToolWords words READ words NOTIFY changed FINAL)
     Q_PROPERTY(int choice READ choice WRITE setChoice NOTIFY changed FINAL)
+    Q_PROPERTY(bool doubtful READ isDoubtful NOTIFY changed FINAL)
     Q_PROPERTY(QString verdict READ verdict NOTIFY changed FINAL)
 
 public:
@@ -47,6 +48,8 @@ public:
     [[nodiscard]] virtual QString how(const QString& key) const = 0;
     /// What the numbers mean, behind the answer.
     [[nodiscard]] virtual QString verdict() const { return {}; }
+    /// The answer is a caution: it is not good enough to be relied on.
+    [[nodiscard]] virtual bool isDoubtful() const { return false; }
     /// What would make it surer.
     [[nodiscard]] virtual QString gain() const { return {}; }
     /// One more entry of its list, with the key of its first number; empty where there is none.

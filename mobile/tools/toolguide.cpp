@@ -19,13 +19,16 @@ QString ToolGuide::heading() const
 {
     if (!tool())
         return {};
-    return m_page == Page::Begin ? tool()->words().title : m_page == Page::Result ? form()->answer() : tool()->question(m_key);
+    return m_page == Page::Number ? tool()->question(m_key) : tool()->words().title;
 }
 
 QString ToolGuide::progress() const
 {
+    // how many there are is said once the way is chosen
+    if (m_page == Page::Begin)
+        return tr("step 1");
     const auto all = keys();
-    const auto at = m_page == Page::Begin ? 1 : m_page == Page::Result ? all.size() + 2 : all.indexOf(m_key) + 2;
+    const auto at = m_page == Page::Result ? all.size() + 2 : all.indexOf(m_key) + 2;
     return tr("step %1 of %2").arg(at).arg(all.size() + 2);
 }
 

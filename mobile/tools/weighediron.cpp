@@ -45,7 +45,7 @@ QString WeighedIronView::nameOf(const RecordId& id) const
 
 QString WeighedIronView::about(const KnownIron& iron) const
 {
-    const QString mass = tooltexts::tight(iron.check.each, iron.check.u);
+    const QString mass = tooltexts::give(iron.check.each, iron.check.u);
     const KitRecord* record = m_book ? m_book->book().item(iron.item) : nullptr;
     return record && !record->measurements.empty() ? tr("%1, weighed %2").arg(mass, keepingtexts::day(record->measurements.front().day, m_book->today())) : mass;
 }

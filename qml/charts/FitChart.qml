@@ -39,8 +39,7 @@ Item {
     readonly property rect plot: Qt.rect(Math.round(side.least), root.head, root.plotWide,
                                          Math.max(1, Math.round(root.height - foot.implicitHeight - root.head)))
     readonly property real plotWide: Math.max(1, Math.round(root.width - side.least - Theme.inset))
-    readonly property real head: Math.ceil(Math.max(unit.height, measured.visible ? measured.height : 0)) + Theme.line
-    readonly property real unitWide: unit.implicitWidth + 3 * Theme.apart
+    readonly property real head: Math.ceil(unit.height) + Theme.line
     readonly property alias chart: chart
 
     implicitWidth: 40 * Theme.apart
@@ -110,23 +109,34 @@ Item {
             fillColor: "transparent"
             PathPolyline { path: [Qt.point(root.plot.x, root.yOf(root.measuredTo)), Qt.point(root.plot.right, root.yOf(root.measuredTo))] }
         }
-        ShapePath {
-            strokeColor: Theme.role.ink
-            strokeWidth: Theme.hair
-            fillColor: "transparent"
-            PathPolyline { path: [Qt.point(root.plot.right - 0.5, measured.height), Qt.point(root.plot.right - 0.5, root.yOf(root.measuredTo))] }
-        }
+    }
+    TextMetrics {
+        id: measuredMetrics
+        text: root.measuredText
+        font: measured.font
+    }
+    Rectangle {
+        anchors.fill: measured
+        visible: measured.visible
+        color: Theme.role.paper
     }
     Words {
         id: measured
-        x: root.plot.right - width
-        width: Math.min(implicitWidth, Math.max(0, root.plotWide - root.unitWide))
+        readonly property bool fits: measuredMetrics.advanceWidth * Theme.least <= measured.width * measured.size
+        readonly property point spot: root.besideLine(measured.width, measured.height)
+        x: measured.spot.x
+        y: measured.spot.y
+        width: Math.min(Math.ceil(measuredMetrics.advanceWidth) + Theme.rule, Math.max(0, root.plotWide - 2 * Theme.line))
+        height: Math.ceil(contentHeight)
         visible: Number.isFinite(root.measuredTo) && root.measuredTo > root.yStart && root.measuredTo <= root.yEnd
         objectName: "measured"
         text: root.measuredText
         size: Theme.note
         quiet: true
-        horizontalAlignment: Text.AlignRight
+        // one line where it can, smaller where the plot is narrow: two would cover the curve
+        wrapMode: measured.fits ? Text.NoWrap : Text.WordWrap
+        fontSizeMode: Text.HorizontalFit
+        minimumPixelSize: Theme.least
         Accessible.ignored: true
     }
     Repeater {
@@ -190,20 +200,36 @@ Item {
         return (given.length > 0 ? given.filter((tick, i) => i % every === 0) : Ruling.ticks(root.yStart, root.yEnd, most).map(at => ({at: at, text: Ruling.written(at)})))
             .sort((a, b) => b.at - a.at)
     }
+    /** Over or under the line where what is measured ends, where the words cover neither a dot nor a curve. */
+    function besideLine(wide: real, deep: real): point {
+        const at = root.yOf(root.measuredTo), left = root.plot.x + Theme.apart, right = Math.max(left, root.plot.right - wide), spots = []
+        const half = Theme.marker / 2 + Theme.rule
+        const rooms = root.dots.map(dot => [root.xOf(dot.x), root.yOf(dot.y), half]).concat(root.lines.map(point => [root.xOf(point.x), root.yOf(point.y), Theme.rule]))
+        for (const share of [1, 0, 0.75, 0.5, 0.25])
+            for (const y of [at - deep - Theme.rule, at + Theme.line]) {
+                const x = Math.round(left + share * (right - left))
+                const covered = rooms.filter(room => room[0] > x - room[2] && room[0] < x + wide + room[2] && room[1] > y - room[2] && room[1] < y + deep + room[2]).length
+                const onUnit = root.yUnit !== "" && y < root.head && x < unit.x + unit.width + Theme.apart ? 1 : 0
+                const out = y < 0 || y + deep > root.plot.bottom ? 1 : 0
+                spots.push({spot: Qt.point(x, y), cost: 100 * covered + 8000 * onUnit + 10000 * out + spots.length})
+            }
+        return spots.reduce((best, other) => other.cost < best.cost ? other : best).spot
+    }
     /** The nearest place around a dot where its word covers neither a dot nor a line. */
     function besideDot(dot: var, wide: real, deep: real): point {
         const x = root.xOf(dot.x), y = root.yOf(dot.y), gap = Theme.marker, half = gap / 2 + Theme.line, spots = []
         const dots = root.dots.map(other => [root.xOf(other.x), root.yOf(other.y)]), lines = root.lines.map(other => [root.xOf(other.x), root.yOf(other.y)])
         for (let along = root.plot.x; measured.visible && along < root.plot.right; along += gap)
             lines.push([along, root.yOf(root.measuredTo)])
-        for (let far = 1; far <= 5; ++far)
+        for (let far = 1; far <= 9; ++far)
             for (const [right, down] of [[-1, 0], [1, 0], [0, -1], [0, 1], [-1, -1], [1, 1], [-1, 1], [1, -1]]) {
                 const left = right === 0 ? x - wide / 2 : right > 0 ? x + far * gap : x - far * gap - wide
                 const over = down === 0 ? y - deep / 2 : down > 0 ? y + far * gap : y - far * gap - deep
                 const spot = Qt.point(Math.round(Ruling.within(left, 0, Math.max(0, root.width - wide))), Math.round(Ruling.within(over, root.head, Math.max(root.head, root.plot.bottom - deep))))
                 const covered = (list, room) => list.filter(at => at[0] > spot.x - room && at[0] < spot.x + wide + room && at[1] > spot.y - room && at[1] < spot.y + deep + room).length
+                const onWords = measured.visible && spot.x < measured.x + measured.width + Theme.line && spot.x + wide > measured.x - Theme.line && spot.y < measured.y + measured.height && spot.y + deep > measured.y ? 1 : 0
                 const onScale = spot.x < root.plot.x + Theme.line ? 1 : 0
-                spots.push({spot: spot, cost: 1000 * covered(dots, half) + 200 * onScale + 20 * covered(lines, Theme.line) + far})
+                spots.push({spot: spot, cost: 1000 * covered(dots, half) + 2000 * onWords + 2000 * onScale + 20 * covered(lines, Theme.line) + far})
             }
         return spots.reduce((best, other) => other.cost < best.cost ? other : best).spot
     }

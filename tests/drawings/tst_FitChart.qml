@@ -23,7 +23,7 @@ Item {
             return Array.from({length: 47}, (_, i) => Qt.point(Math.max(0, 15.5 * i / 50 + 2.4 * i * i / 2500 + shift * (0.25 + 0.01 * i)), 52 + 2 * i))
         }
         function make(properties) {
-            const own = {width: 328, xUnit: "kg", points: usual, sentence: "Pulls 15.5 kg", fit: line(0), low: line(-1), high: line(1), xTo: 20, yFrom: 40, yTo: 150, measuredTo: 144, measuredText: "measured to here"}
+            const own = {width: 328, xUnit: "kg", points: usual, sentence: "Pulls 15.5 kg", fit: line(0), low: line(-1), high: line(1), xTo: 20, yFrom: 40, yTo: 150, measuredTo: 144, measuredText: "measured up to 144 cm"}
             const made = createTemporaryObject(chart, top, Object.assign(own, properties))
             made.height = Qt.binding(() => made.implicitHeight)
             wait(1)
@@ -52,7 +52,11 @@ Item {
         }
         function test_theEndOfWhatIsMeasured() {
             const item = make({})
-            compare(one(item, "measured").text, "measured to here")
+            const words = one(item, "measured"), line = item.yOf(144)
+            compare(words.text, "measured up to 144 cm")
+            verify(Math.abs(words.y + words.height / 2 - line) <= words.height, "the words stand at the line")
+            for (const dot of named(item, "dot").map(dot => box(dot, item)))
+                verify(!overlap(box(words, item), dot), "and cover no reading")
             item.measuredTo = NaN
             compare(named(item, "measured").length, 0)
             item.measuredTo = 200
@@ -84,7 +88,7 @@ Item {
             })
         }
         function test_rightToLeftTurnsNothing() {
-            staysUnmirrored(top, make({measuredText: "measured to here and no further than here"}))
+            staysUnmirrored(top, make({measuredText: "measured up to 144 cm and no further"}))
         }
         function test_itSaysItsSentence() {
             const item = make({})

@@ -134,11 +134,11 @@ void ChainEditorTest::answerIsRounded()
     QCOMPARE(m_form->answer(), QStringLiteral("Mass per metre: not known yet"));
     keepWeighed();
     // u = 0.1/√12/1.5 = 0.0192 kg/m, times 1.96
-    QCOMPARE(m_form->answer(), QStringLiteral("5.70 kg a metre, give or take 0.04"));
+    QCOMPARE(m_form->answer(), QStringLiteral("5.70 ± 0.04 kg a metre"));
     m_form->setGauged(true);
     for (const auto& [key, number] : {std::pair("wire", 16.0), {"pitch", 45.0}, {"innerWidth", 21.6}})
         m_form->keepNumber(QString::fromLatin1(key), number);
-    QCOMPARE(m_form->answer(), QStringLiteral("5.8 kg a metre, give or take 0.3"));
+    QCOMPARE(m_form->answer(), QStringLiteral("5.8 ± 0.3 kg a metre"));
 }
 
 void ChainEditorTest::nameComesFromTheEntries()

@@ -116,7 +116,7 @@ void WholePathTest::measureChain()
 
 void WholePathTest::measureBand()
 {
-    press({"newOther", "kind:band", "accept"});
+    press({"newOther", "kind:band", "mainAction"});
     keyIn("100");
     for (const auto& [mass, length] : hangings) {
         // good enough sooner, and one more all the same

@@ -170,10 +170,10 @@ std::vector<Stop> itinerary()
     stop("kit-out-of-use", tall, "ThingsPage", deeds("press hangMore, press item:1/measure, press inspect, choose fault 1, press mainAction"));
     stop("set-up-out-of-use", tall, "SetupPage", deeds("press hangMore, press item:1/measure, press inspect, choose fault 1, press mainAction, press back"));
     stop("band-step-caution", tall, "BandStepsPage", deeds("press hangMore, press newOther, press kind:band")).everywhere = true;
-    stop("band-step-rest", tall, "BandStepsPage", deeds("press hangMore, press newOther, press kind:band, press caution/accept"));
-    stop("band-step-first-mass", tall, "BandStepsPage", deeds("press hangMore, press newOther, press kind:band, press caution/accept, key 50, press mainAction")).everywhere = true;
-    stop("band-step-length", tall, "BandStepsPage", deeds("press hangMore, press newOther, press kind:band, press caution/accept, key 50, press mainAction, key 5, press mainAction, key 62.5"));
-    const QString three = QStringLiteral("press hangMore, press newOther, press kind:band, press caution/accept, key 50, press mainAction, key 5, press mainAction, key 62.5, press mainAction, "
+    stop("band-step-rest", tall, "BandStepsPage", deeds("press hangMore, press newOther, press kind:band, press mainAction"));
+    stop("band-step-first-mass", tall, "BandStepsPage", deeds("press hangMore, press newOther, press kind:band, press mainAction, key 50, press mainAction")).everywhere = true;
+    stop("band-step-length", tall, "BandStepsPage", deeds("press hangMore, press newOther, press kind:band, press mainAction, key 50, press mainAction, key 5, press mainAction, key 62.5"));
+    const QString three = QStringLiteral("press hangMore, press newOther, press kind:band, press mainAction, key 50, press mainAction, key 5, press mainAction, key 62.5, press mainAction, "
                                          "key 10, press mainAction, key 76, press mainAction, key 14, press mainAction, key 92, press mainAction");
     stop("band-step-where-next", tall, "BandStepsPage", deeds(qPrintable(three))).everywhere = true;
     stop("band-step-result", tall, "BandStepsPage", deeds(qPrintable(three + QStringLiteral(", press enough")))).everywhere = true;
@@ -183,11 +183,11 @@ std::vector<Stop> itinerary()
     const auto aided = [&](const char* name, const char* then) -> Stop& {
         return stop(name, tall, "AidStepsPage", deeds(qPrintable(QStringLiteral("press hangMore, press newOther, press kind:aid") + QLatin1String(then))));
     };
-    const QString ends = QStringLiteral(", press caution/accept, key 0, press mainAction, key 31, press mainAction, key 62.5, press mainAction, key 0, press mainAction"),
+    const QString ends = QStringLiteral(", press mainAction, key 0, press mainAction, key 31, press mainAction, key 62.5, press mainAction, key 0, press mainAction"),
                   two = ends + QStringLiteral(", key 22.5, press mainAction, key 11, press mainAction, key 41, press mainAction, key 5, press mainAction");
     aided("aid-step-caution", "").everywhere = true;
-    aided("aid-step-slack", ", press caution/accept, key 0").everywhere = true;
-    aided("aid-step-height", ", press caution/accept, key 0, press mainAction, key 31");
+    aided("aid-step-slack", ", press mainAction, key 0").everywhere = true;
+    aided("aid-step-height", ", press mainAction, key 0, press mainAction, key 31");
     aided("aid-step-where-next", qPrintable(ends)).everywhere = true;
     aided("aid-step-odd", qPrintable(ends + QStringLiteral(", key 12, press mainAction, key 20, press mainAction, key 4, press mainAction, key 10, press mainAction")));
     aided("aid-step-result", qPrintable(two + QStringLiteral(", press enough"))).everywhere = true;
@@ -205,9 +205,9 @@ std::vector<Stop> itinerary()
     machine("machine-step-pull", ", press byPull, key 40, press mainAction, key 0.5, press mainAction, key 0, press mainAction, key 31.5");
     machine("machine-on-one-page", qPrintable(five + QStringLiteral(", press form")), "MachinePage");
 
-    const QString scale = QStringLiteral("press hangMore, press newOther, press kind:scale"), scaleNumbers = scale + QStringLiteral(", press begin, key 0.1, press mainAction, key 0.1, press mainAction, key 20");
+    const QString scale = QStringLiteral("press hangMore, press newOther, press kind:scale"), scaleNumbers = scale + QStringLiteral(", press mainAction, key 0.1, press mainAction, key 0.1, press mainAction, key 20");
     stop("scale-step-how", tall, "ToolStepsPage", deeds(qPrintable(scale))).everywhere = true;
-    stop("scale-step-empty", tall, "ToolStepsPage", deeds(qPrintable(scale + QStringLiteral(", press begin, key 0.1"))));
+    stop("scale-step-empty", tall, "ToolStepsPage", deeds(qPrintable(scale + QStringLiteral(", press mainAction, key 0.1"))));
     stop("scale-step-known-mass", tall, "ToolStepsPage", deeds(qPrintable(scaleNumbers))).everywhere = true;
     stop("scale-step-good", tall, "ToolStepsPage", deeds(qPrintable(scaleNumbers + QStringLiteral(", press mainAction, key 20.2, press mainAction")))).everywhere = true;
     stop("scale-step-not-good", tall, "ToolStepsPage", deeds(qPrintable(scaleNumbers + QStringLiteral(", press mainAction, key 19.2, press mainAction"))));
@@ -216,7 +216,7 @@ std::vector<Stop> itinerary()
     stop("iron-step-how", tall, "ToolStepsPage", deeds(qPrintable(ironHow)));
     stop("iron-step-plates", tall, "ToolStepsPage", deeds(qPrintable(plates)));
     stop("iron-step-result", tall, "ToolStepsPage", deeds(qPrintable(plates + QStringLiteral(", press mainAction, key 0.1, press mainAction")))).everywhere = true;
-    const QString lead = QStringLiteral("press hangMore, press newOther, press kind:lead, press begin, key 62");
+    const QString lead = QStringLiteral("press hangMore, press newOther, press kind:lead, press mainAction, key 62");
     stop("lead-step-length", tall, "ToolStepsPage", deeds(qPrintable(lead)));
     stop("lead-step-result", tall, "ToolStepsPage", deeds(qPrintable(lead + QStringLiteral(", press mainAction, key 0.35, press mainAction"))));
     const QString rack = QStringLiteral("press hangMore, press newOther, press kind:rack, press choose:0, key 41.5, press mainAction, key 5");

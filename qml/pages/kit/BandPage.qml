@@ -84,7 +84,7 @@ Sheet {
                 xUnit: root.picture.pullUnit
                 yUnit: root.picture.lengthUnit
                 measuredTo: root.picture.measuredTo
-                measuredText: qsTr("measured to here")
+                measuredText: root.picture.measuredText
                 sentence: root.editor.answer
             },
             Words {
@@ -134,8 +134,8 @@ Sheet {
                 Layout.fillWidth: true
                 objectName: "pair"
                 visible: !root.righting
-                label: qsTr("There")
-                options: [qsTr("are two alike"), qsTr("is one")]
+                label: qsTr("How many?")
+                options: [qsTr("two alike"), qsTr("one")]
                 current: root.editor.pair ? 0 : 1
                 onChosen: index => root.editor.pair = index === 0
             },

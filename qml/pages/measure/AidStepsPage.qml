@@ -18,7 +18,9 @@ ReadingSteps {
         objectName: "drawing"
         part: root.steps.part
         sentence: root.steps.heading
+        bare: root.pad.text !== "" && root.steps.part === "mass" ? Number(root.pad.text) === 0 : root.steps.bare
     }
+    beginText: qsTr("Looked over: begin")
     beginning: CautionCard {
         Layout.fillWidth: true
         objectName: "caution"
@@ -27,7 +29,7 @@ ReadingSteps {
             qsTr("Safeties in, just under the lowest height you mean to read, tried with the empty bar. A spotter at each end."),
             qsTr("Her hands stay closed round the bar. Two helpers let it down and lift it off at once after each reading."),
             qsTr("Begin with nothing on it and go down in small steps. It holds for her and this way of wearing it.")]
-        accept: qsTr("Looked over: begin")
-        onAccepted: root.steps.next()
+        accept: ""
     }
+    onBeginRequested: root.steps.next()
 }

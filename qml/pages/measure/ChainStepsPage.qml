@@ -14,16 +14,13 @@ StepSheet {
 
     required property ChainGuide steps
     readonly property ChainEditor chain: root.steps.form as ChainEditor
-    signal formRequested
-    signal inspectRequested
-    signal loanRequested
 
     guide: root.steps
     notes: [
         Words {
             Layout.fillWidth: true
             objectName: "how"
-            visible: root.asks && text !== ""
+            visible: text !== ""
             text: root.steps.how
             quiet: true
         },
@@ -34,54 +31,47 @@ StepSheet {
         },
         ChainMeasured {
             Layout.fillWidth: true
-            Layout.preferredHeight: Theme.wide ? Theme.pictureHeight : Theme.touchMain + Theme.indent
+            Layout.fillHeight: root.stretch
+            Layout.preferredHeight: Theme.touchMain + Theme.indent
             objectName: "drawing"
-            visible: root.asks
             part: root.steps.part
             sentence: root.steps.heading
+            longLink: root.steps.longLink
         }
     ]
-
-    Words {
-        Layout.fillWidth: true
-        visible: root.begins
-        text: qsTr("What hangs of a chain is what it weighs, so its mass by length counts. Weighing is surer: gauged is within 6 %.")
-    }
-    PressKey {
-        Layout.fillWidth: true
-        objectName: "byWeight"
-        visible: root.begins
-        least: Theme.touchMain
-        outlined: true
-        text: qsTr("Weigh it")
-        fact: qsTr("scale and tape")
-        factSize: Theme.note
-        onClicked: root.steps.choose(false)
-    }
-    PressKey {
-        Layout.fillWidth: true
-        objectName: "byLink"
-        visible: root.begins
-        least: Theme.touchMain
-        outlined: true
-        text: qsTr("Gauge one link")
-        fact: qsTr("caliper and tape")
-        factSize: Theme.note
-        onClicked: root.steps.choose(true)
-    }
-    Words {
-        Layout.fillWidth: true
-        objectName: "link"
-        visible: root.ends && text !== ""
-        text: root.chain.linkText
-    }
-    ItemEnd {
-        Layout.fillWidth: true
-        visible: !root.asks
-        guide: root.steps
-        brief: root.begins
-        onFormRequested: root.formRequested()
-        onInspectRequested: root.inspectRequested()
-        onLoanRequested: root.loanRequested()
-    }
+    found: [
+        Words {
+            Layout.fillWidth: true
+            visible: root.begins
+            text: qsTr("What hangs of a chain is what it weighs, so its mass by length counts. Weighing is surer: gauged is within 6 %.")
+        },
+        PressKey {
+            Layout.fillWidth: true
+            objectName: "byWeight"
+            visible: root.begins
+            least: Theme.touchMain
+            outlined: true
+            text: qsTr("Weigh it")
+            fact: qsTr("scale and tape")
+            factSize: Theme.note
+            onClicked: root.steps.choose(false)
+        },
+        PressKey {
+            Layout.fillWidth: true
+            objectName: "byLink"
+            visible: root.begins
+            least: Theme.touchMain
+            outlined: true
+            text: qsTr("Gauge one link")
+            fact: qsTr("caliper and tape")
+            factSize: Theme.note
+            onClicked: root.steps.choose(true)
+        },
+        Words {
+            Layout.fillWidth: true
+            objectName: "link"
+            visible: root.ends && text !== ""
+            text: root.chain.linkText
+        }
+    ]
 }

@@ -13,6 +13,8 @@ Item {
     required property MeasureGuide guide
     /** At the beginning: only the ways elsewhere. */
     property bool brief: false
+    /** What would make it better is said already. */
+    property bool told: false
     /** A bar carries two of it. */
     property bool pairs: true
     readonly property KitComparison comparison: KitComparison { form: root.guide.form }
@@ -39,7 +41,7 @@ Item {
         Words {
             Layout.fillWidth: true
             objectName: "gain"
-            visible: !root.brief && text !== ""
+            visible: !root.brief && !root.told && text !== ""
             text: root.guide.gain
         }
         Words {
@@ -68,8 +70,8 @@ Item {
             Layout.fillWidth: true
             objectName: "pair"
             visible: !root.brief && root.pairs && root.guide.form.mayBePair()
-            label: qsTr("There")
-            options: [qsTr("are two alike"), qsTr("is one")]
+            label: qsTr("How many?")
+            options: [qsTr("two alike"), qsTr("one")]
             current: root.guide.form.pair ? 0 : 1
             onChosen: index => root.guide.form.pair = index === 0
         }

@@ -29,17 +29,13 @@ Sheet {
         size: Theme.key
         onClicked: root.run.zone = !root.run.zone
     }
-    pinned: KeyedNumber {
+    pinned: StepNumber {
         Layout.fillWidth: true
-        objectName: visible ? "keyNumber" : ""
         visible: root.asks
+        pad: root.pad
         name: root.pad.subject
-        text: root.stands ? root.pad.standing : root.pad.text
-        unit: root.pad.unit
-        hint: root.stands ? "" : root.pad.hint
-        refusal: root.pad.refusal
-        size: Math.round(Theme.keyNumber * Theme.tailShare)
-        entry: root.stands ? ReadOut.State.Kept : root.pad.text === "" ? ReadOut.State.Planned : ReadOut.State.Entered
+        hint: root.pad.hint
+        spare: Theme.wide
     }
     foot: [
         NumberKeys {

@@ -17,22 +17,32 @@ Sheet {
     heading: qsTr("Measure new kit")
     back: qsTr("Kit")
 
-    Repeater {
-        model: root.view.kinds
-        PressKey {
-            id: row
-            required property string kind
-            required property string what
-            required property string takes
-            required property string begun
-            Layout.fillWidth: true
-            objectName: "kind:" + row.kind
-            least: Theme.touchMain
-            outlined: true
-            text: row.what
-            fact: row.begun === "" ? row.takes : row.begun
-            factSize: Theme.note
-            onClicked: root.measureRequested(row.kind)
+    GridLayout {
+        Layout.fillWidth: true
+        columns: Theme.wide && root.width >= Theme.pairWidth ? 2 : 1
+        columnSpacing: Theme.block
+        rowSpacing: Theme.block
+
+        Repeater {
+            model: root.view.kinds
+            PressKey {
+                id: row
+                required property string kind
+                required property string what
+                required property string takes
+                required property string begun
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.preferredWidth: Theme.touchMain
+                objectName: "kind:" + row.kind
+                least: Theme.touchMain
+                outlined: true
+                text: row.what
+                fact: row.begun === "" ? row.takes : row.begun
+                factSize: Theme.note
+                factBelow: true
+                onClicked: root.measureRequested(row.kind)
+            }
         }
     }
 }

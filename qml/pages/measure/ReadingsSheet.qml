@@ -2,7 +2,6 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
-import Steelyard.Charts
 import Steelyard.Controls
 import Steelyard.Keys
 import Steelyard.Model
@@ -19,7 +18,6 @@ Sheet {
     required property string how
     property string firstAbout: ""
     property string secondAbout: ""
-    readonly property fitPicture picture: root.form.picture
     readonly property bool righting: root.form.measurementId !== ""
     /** Between the curve and the numbers. */
     property alias choices: choices.data
@@ -77,22 +75,10 @@ Sheet {
         Layout.fillWidth: true
         share: 0.58
         first: [
-            FitChart {
+            MeasuredChart {
                 Layout.fillWidth: true
-                Layout.preferredHeight: Theme.pictureHeight
-                objectName: "fit"
-                visible: root.picture.there
-                points: root.picture.points
-                fit: root.picture.fit
-                low: root.picture.low
-                high: root.picture.high
-                xTo: root.picture.pullTo
-                yFrom: root.picture.lengthFrom
-                yTo: root.picture.lengthTo
-                xUnit: root.picture.pullUnit
-                yUnit: root.picture.lengthUnit
-                measuredTo: root.picture.measuredTo
-                measuredText: qsTr("measured to here")
+                visible: picture.there
+                picture: root.form.picture
                 sentence: root.form.answer
             },
             Words {

@@ -17,41 +17,89 @@ Sheet {
     readonly property bool ends: root.guide.page === MeasureGuide.Page.Result
     readonly property NumberPad pad: NumberPad { editor: root.guide.form; key: root.guide.key }
     readonly property bool stands: root.pad.text === "" && root.pad.standing !== ""
-    /** Of a number's page, between the words and the keys. */
-    property alias notes: pair.first
+    /** What to go for, in one line by the number. */
+    property string target: ""
+    /** The key that leaves the first page; empty where something has to be chosen there. */
+    property string beginText: ""
+    /** The result is a caution rather than an answer. */
+    property bool warns: false
+    /** Two alike may be one thing of the kit. */
+    property alias pairs: end.pairs
+    /** Of a number's page, beside or over the keys. */
+    property alias notes: notes.data
+    /** Of the first page and of the last one. */
+    property alias found: pair.first
 
     /** Later, or back past the first step: what was keyed waits. */
     signal done
+    signal beginRequested
+    signal formRequested
+    signal inspectRequested
+    signal loanRequested
 
     heading: root.guide.heading
-    under: root.guide.progress
+    under: root.asks && Theme.stacked ? "" : root.guide.progress
     back: root.begins ? qsTr("Kit") : qsTr("Before")
-    tools: PressKey {
-        objectName: visible ? "later" : ""
-        visible: root.asks
-        tight: true
-        least: Theme.touchFloor
-        text: qsTr("Later")
-        about: qsTr("what is keyed waits")
-        size: Theme.key
-        onClicked: root.done()
-    }
-    pinned: KeyedNumber {
+    headingBelow: !Theme.wide && !Theme.low
+    footBeside: Theme.low || root.asks && Theme.wide && Theme.pageWidth > Theme.pageHeight
+    footShare: Theme.wide ? 0.44 : 0.5
+    stretch: root.asks && Theme.wide
+    // in the head, as far as can be from the key that keeps
+    tools: [
+        ThrowKey {
+            objectName: "throw"
+            visible: !root.asks && root.guide.form.drafted
+            tight: true
+            least: Theme.touchFloor
+            text: qsTr("Throw away")
+            about: root.guide.form.itemId === "" ? "" : qsTr("the last measurement stays")
+            size: Theme.key
+            onClicked: {
+                root.guide.form.throwDraft()
+                root.done()
+            }
+        },
+        PressKey {
+            objectName: visible ? "later" : ""
+            visible: root.asks || root.ends
+            tight: true
+            least: Theme.touchFloor
+            text: qsTr("Later")
+            about: qsTr("what is keyed waits")
+            size: Theme.key
+            onClicked: root.done()
+        }
+    ]
+    pinned: StepNumber {
         Layout.fillWidth: true
-        objectName: visible ? "keyNumber" : ""
-        visible: root.asks
+        visible: root.asks && (Theme.low || !root.footBeside)
+        pad: root.pad
         name: root.guide.heading
-        text: root.stands ? root.pad.standing : root.pad.text
-        unit: root.pad.unit
-        refusal: root.pad.refusal
-        size: Math.round(Theme.keyNumber * Theme.tailShare)
-        entry: root.stands ? ReadOut.State.Kept : root.pad.text === "" ? ReadOut.State.Planned : ReadOut.State.Entered
+        target: root.target
+        refuses: Theme.low || !Theme.stacked
     }
     foot: [
+        StepNumber {
+            Layout.fillWidth: true
+            Layout.bottomMargin: Theme.apart
+            visible: root.asks && !Theme.low && root.footBeside
+            pad: root.pad
+            name: root.guide.heading
+            target: root.target
+        },
         NumberKeys {
             Layout.fillWidth: true
-            visible: root.asks && !Theme.wide && !Theme.stacked
+            visible: root.asks && !Theme.stacked
             onPressed: key => root.pad.press(key)
+        },
+        // above the keys of the page it would move them under the thumb
+        Words {
+            Layout.fillWidth: true
+            objectName: "refused"
+            visible: root.asks && Theme.stacked && !Theme.low && text !== ""
+            text: root.pad.refusal
+            strong: true
+            Accessible.role: Accessible.AlertMessage
         },
         PressKey {
             Layout.fillWidth: true
@@ -61,6 +109,14 @@ Sheet {
             text: qsTr("NEXT")
             fact: root.stands ? root.pad.standing + " " + root.pad.unit : root.pad.keepFact
             onClicked: root.goOn()
+        },
+        PressKey {
+            Layout.fillWidth: true
+            objectName: visible ? "mainAction" : ""
+            visible: root.begins && root.beginText !== ""
+            main: true
+            text: root.beginText
+            onClicked: root.beginRequested()
         },
         ItemFoot {
             Layout.fillWidth: true
@@ -79,48 +135,48 @@ Sheet {
         head: root.guide.form.book ? root.guide.form.book.head : ""
         body: root.guide.form.book ? root.guide.form.book.body : ""
     }
-    // far from the key that keeps, which stands beside the page where a phone lies on its side
-    KeyRow {
-        Layout.fillWidth: true
-        Layout.leftMargin: Theme.low ? Theme.apart : 0
-        Layout.rightMargin: Theme.low ? Theme.apart : 0
-        visible: root.ends || root.begins && root.guide.form.drafted
-        PressKey {
-            objectName: visible ? "later" : ""
-            visible: root.ends
-            least: Theme.touchFloor
-            text: qsTr("Later")
-            about: qsTr("what is keyed waits")
-            size: Theme.key
-            onClicked: root.done()
-        }
-        ThrowKey {
-            objectName: "throw"
-            visible: root.guide.form.drafted
-            least: Theme.touchFloor
-            text: qsTr("Throw away")
-            about: root.guide.form.itemId === "" ? "" : qsTr("the last measurement stays")
-            size: Theme.key
-            onClicked: {
-                root.guide.form.throwDraft()
-                root.done()
-            }
-        }
-    }
     // the largest text leaves no room for keys and words beside one another: the keys come first, the words further down
     NumberKeys {
         Layout.fillWidth: true
         visible: root.asks && Theme.stacked
         onPressed: key => root.pad.press(key)
     }
+    // a plain item between, because a layout within a layout keeps heights from before its words wrapped
+    Item {
+        Layout.fillWidth: true
+        Layout.fillHeight: root.stretch
+        implicitHeight: notes.implicitHeight
+        visible: root.asks
+        ColumnLayout {
+            id: notes
+            width: parent.width
+            height: root.stretch ? Math.max(implicitHeight, parent.height) : implicitHeight
+            spacing: Theme.block
+        }
+    }
     Pair {
         id: pair
         Layout.fillWidth: true
-        visible: root.asks
-        second: NumberKeys {
+        visible: !root.asks
+        first: Words {
             Layout.fillWidth: true
-            visible: Theme.wide
-            onPressed: key => root.pad.press(key)
+            objectName: "answer"
+            visible: root.ends && !root.warns
+            text: root.guide.form.answer
+            size: Theme.title
+            strong: true
+            lineHeight: Theme.snug
+            Accessible.role: Accessible.Heading
+        }
+        second: ItemEnd {
+            id: end
+            Layout.fillWidth: true
+            guide: root.guide
+            brief: root.begins
+            told: root.warns
+            onFormRequested: root.formRequested()
+            onInspectRequested: root.inspectRequested()
+            onLoanRequested: root.loanRequested()
         }
     }
     Connections {

@@ -103,8 +103,8 @@ Sheet {
         Layout.fillWidth: true
         objectName: "pair"
         visible: !root.righting && root.editor.mayBePair()
-        label: qsTr("There")
-        options: [qsTr("are two alike"), qsTr("is one")]
+        label: qsTr("How many?")
+        options: [qsTr("two alike"), qsTr("one")]
         current: root.editor.pair ? 0 : 1
         onChosen: index => root.editor.pair = index === 0
     }

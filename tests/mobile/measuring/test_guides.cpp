@@ -97,7 +97,7 @@ void GuidesTest::chainByWeight()
     }
     QCOMPARE(asked, (QStringList{"length", "mass", "scaleStep"}));
     QVERIFY(m_chain->page() == MeasureGuide::Page::Result);
-    QCOMPARE(m_chain->heading(), m_chainForm->answer());
+    QCOMPARE(m_chain->heading(), QStringLiteral("Measure a chain"));
     // 0.1 in 8.55 is more than a hundredth
     QVERIFY(m_chain->gain().contains("finer"));
     m_chain->next();
@@ -109,15 +109,16 @@ void GuidesTest::chainByWeight()
 
 void GuidesTest::chainByItsLink()
 {
+    QCOMPARE(m_chain->progress(), QStringLiteral("step 1"));
     m_chain->choose(true);
     key(*m_chain, 180);
     key(*m_chain, 16);
     key(*m_chain, 48);
     QCOMPARE(m_chain->key(), QStringLiteral("innerWidth"));
-    QVERIFY(!m_chain->how().contains("long link"));
+    QVERIFY(!m_chain->how().contains("long link") && !m_chain->longLink());
     QVERIFY(m_chain->back());
     key(*m_chain, 56);
-    QVERIFY(m_chain->how().contains("long link"));
+    QVERIFY(m_chain->how().contains("long link") && m_chain->longLink());
     QCOMPARE(m_chain->progress(), QStringLiteral("step 5 of 6"));
     key(*m_chain, 20);
     QVERIFY(m_chain->gain().contains("Weighing"));
@@ -165,6 +166,7 @@ void GuidesTest::bandAsksMassAndLengthInTurn()
     key(*m_band, 115);
     QCOMPARE(m_band->key(), QStringLiteral("mass:1"));
     QVERIFY(!m_band->advice().curve);
+    QCOMPARE(m_band->progress(), QStringLiteral("reading 2"));
     // half a hanging is where it goes on
     key(*m_band, 10);
     BandGuide later;
@@ -225,6 +227,10 @@ void GuidesTest::bandOnTheWayBack()
 {
     readBand({{5, 115}, {10, 137}, {17.5, 195}});
     const QString answer = m_bandForm->answer();
+    // a mass is asked: it comes before what it is for
+    QVERIFY2(m_band->advice().head.startsWith("About ") && m_band->advice().head.contains(" kg, to reach "), qPrintable(m_band->advice().head));
+    // two coefficients through three readings
+    QVERIFY2(m_band->advice().unsure.contains("3 readings"), qPrintable(m_band->advice().unsure));
     m_band->enough();
     m_band->more(true);
     QVERIFY(m_band->isUnloading());

@@ -142,8 +142,11 @@ void ToolEditorsTest::ironAgainstItsMark()
     m_iron->setChoice(1);
     keepAll(*m_iron, {{"marked", 20}, {"count", 2}, {"read", 40.6}, {"step", 0.1}});
     // 1.96 · 0.1/√12 / 2 = 0.0283
-    QCOMPARE(m_iron->answer(), QStringLiteral("Each weighs 20.30 kg, give or take 0.03"));
+    QCOMPARE(m_iron->answer(), QStringLiteral("Each weighs 20.30 ± 0.03 kg"));
+    QCOMPARE(m_iron->verdict(), QStringLiteral("0.3 kg more than its mark, by 1.5 %: more than the scale's step explains; the scale itself is not checked."));
+    m_iron->weighOn({kilograms(0.1), kilograms(0.1), {}});
     QCOMPARE(m_iron->verdict(), QStringLiteral("0.3 kg more than its mark, by 1.5 %: more than the scale can be wrong."));
+    m_iron->keepNumber(QStringLiteral("step"), 0.1);
     QVERIFY2(m_iron->gain().contains(QStringLiteral("checked")), qPrintable(m_iron->gain()));
     m_iron->keepNumber(QStringLiteral("read"), 40.04);
     QVERIFY2(m_iron->verdict().contains(QStringLiteral("Too close to call")), qPrintable(m_iron->verdict()));

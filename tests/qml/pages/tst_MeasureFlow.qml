@@ -66,7 +66,7 @@ Item {
             testCase.press("hangMore")
             testCase.tapCount = 0
             testCase.measureNew("band")
-            testCase.press("accept")
+            testCase.press("mainAction")
             testCase.keyIn("50")
             const hangings = [["5", "61.5"], ["10", "73.2"], ["15", "85.8"], ["20", "99"], ["25", "113.1"], ["30", "128"]]
             for (const hanging of hangings) {
@@ -84,7 +84,7 @@ Item {
             Theme.textFactor = 2
             testCase.press("hangMore")
             testCase.measureNew("band")
-            testCase.press("accept")
+            testCase.press("mainAction")
             testCase.part("keyNumber")
             PageAudit.settle(flow)
             const next = testCase.part("mainAction"), at = next.mapToItem(flow, 0, 0)
@@ -111,7 +111,7 @@ Item {
         function test_a_band_in_steps() {
             testCase.press("hangMore")
             testCase.measureNew("band")
-            testCase.press("accept")
+            testCase.press("mainAction")
             testCase.keyIn("50")
             for (const hanging of [["4", "62"], ["9", "75"]]) {
                 testCase.part("goFor")
@@ -140,7 +140,7 @@ Item {
         function test_an_odd_hanging_is_named_in_the_steps() {
             testCase.press("hangMore")
             testCase.press("measure", testCase.part("item:1"))
-            testCase.press("accept")
+            testCase.press("mainAction")
             for (const number of ["52", "2.5", "68.4", "5", "82.9", "7.5", "97.8", "10", "117", "12.5", "124"]) {
                 if (testCase.shown(flow.currentItem, "more"))
                     testCase.press("more")
@@ -190,7 +190,7 @@ Item {
         function test_a_twin_compared() {
             testCase.press("hangMore")
             testCase.press("measure", testCase.part("item:2"))
-            testCase.press("accept")
+            testCase.press("mainAction")
             // every length a tenth longer past the rest than its twin's: it pulls less
             for (const number of ["52", "2.5", "70", "5", "86", "7.5", "102.4", "12.5", "131.2", "15", "146"]) {
                 if (testCase.shown(flow.currentItem, "more"))

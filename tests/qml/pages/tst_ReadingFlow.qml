@@ -35,8 +35,8 @@ Item {
         function test_an_aid_in_steps() {
             testCase.press("hangMore")
             testCase.measureNew("aid")
-            testCase.press("accept")
-            testCase.verify(testCase.part("goFor").head.includes("begins to help"))
+            testCase.press("mainAction")
+            testCase.verify(testCase.part("goFor").text.includes("begins to help"))
             testCase.keyAll(["0", "30", "60", "0"])
             // away and on again
             testCase.press("later")
@@ -57,7 +57,7 @@ Item {
         function test_an_odd_reading_left_out() {
             testCase.press("hangMore")
             testCase.measureNew("aid")
-            testCase.press("accept")
+            testCase.press("mainAction")
             testCase.keyAll(["0", "30", "60", "0", "20", "20", "4", "10"])
             testCase.verify(testCase.part("odd").head.includes("Reading 4"), testCase.part("odd").head)
             testCase.press("leaveOut")
@@ -77,7 +77,7 @@ Item {
             testCase.compare(testCase.part("keyNumber").text, "12.3")
             testCase.press("mainAction")
             testCase.keyAll(["30", "10.6", "90", "11.2"])
-            testCase.verify(flow.currentItem.heading.includes("N·m at 60°"), flow.currentItem.heading)
+            testCase.verify(testCase.part("answer").text.includes("N·m at 60°"), testCase.part("answer").text)
             testCase.verify(testCase.part("comesTo").text.includes("Friction"))
             testCase.press("mainAction")
             testCase.verify(testCase.part("item:2").how.startsWith("up to 48"), testCase.part("item:2").how)
@@ -90,7 +90,7 @@ Item {
             testCase.press("measure", testCase.part("item:2"))
             testCase.press("byPull")
             testCase.keyAll(["40", "0.5", "0", "31.5", "50", "30.5", "25", "39", "12.5", "36", "37.5", "37"])
-            testCase.verify(flow.currentItem.heading.includes("Pulls up to 39"), flow.currentItem.heading)
+            testCase.verify(testCase.part("answer").text.includes("Pulls up to 39"), testCase.part("answer").text)
             testCase.press("mainAction")
             testCase.verify(testCase.part("item:2").how.startsWith("pulls up to 39"), testCase.part("item:2").how)
         }

@@ -81,7 +81,7 @@ Item {
             testCase.press("mainAction")
             // a band, six hangings
             testCase.measureNew("band")
-            testCase.press("accept")
+            testCase.press("mainAction")
             testCase.keyIn("100")
             const hangings = [["5", "115"], ["7.5", "124.5"], ["10", "137"], ["12.5", "152.5"], ["15", "172"], ["17.5", "195"]]
             for (const hanging of hangings) {
