@@ -60,16 +60,17 @@ StepSheet {
             visible: root.begins
             text: root.words.intro
         },
+        // hidden, not taken away: a layout that turns at the same time would still reach for them
         Repeater {
-            model: root.choosing ? root.words.choices : []
+            model: root.words.choices.length
             PressKey {
                 required property int index
-                required property string modelData
                 Layout.fillWidth: true
                 objectName: "choose:" + index
+                visible: root.choosing
                 least: Theme.touchMain
                 outlined: true
-                text: modelData
+                text: root.words.choices[index] ?? ""
                 fact: root.words.choiceFacts[index] ?? ""
                 factSize: Theme.note
                 onClicked: root.steps.choose(index)

@@ -30,6 +30,10 @@ Item {
         id: scaleSteps
         ToolStepsPage { steps: ToolGuide { form: ScaleEditor { desk: TheDesk; book: TheBook } } }
     }
+    Component {
+        id: ironSteps
+        ToolStepsPage { steps: ToolGuide { form: IronEditor { desk: TheDesk; book: TheBook } } }
+    }
     ControlCase {
         id: testCase
 
@@ -131,6 +135,21 @@ Item {
                 waitForRendering(page, 50)
                 tap(all(page, "mainAction")[0])
                 verify(page.asks, "and it begins")
+            }
+        }
+        function test_choiceGoesWhileThePageTurns() {
+            // the keys of the choice go at the moment the numbers' keys come beside the body
+            for (let round = 0; round < 6; ++round) {
+                reset()
+                Theme.fit(forms[3].width, forms[3].height)
+                const page = make(ironSteps, [])
+                waitForRendering(page, 50)
+                tap(all(page, "choose:1")[0])
+                waitForRendering(page, 50)
+                compare(all(page, "choose:1").length, 0)
+                inSight(page, "key 1", "round " + round)
+                page.destroy()
+                wait(1)
             }
         }
         function test_scaleThatIsNotGoodIsACaution() {
