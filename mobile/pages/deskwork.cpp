@@ -149,6 +149,16 @@ int DeskWork::venue() const
     return 0;
 }
 
+QString DeskWork::venueId() const
+{
+    return QString::fromStdString(whereNow().hex());
+}
+
+RecordId DeskWork::whereNow() const
+{
+    return m_book && m_book->book().venue(m_venue) ? m_venue : RecordId{};
+}
+
 void DeskWork::setVenue(int index)
 {
     if (!m_book)
@@ -301,8 +311,9 @@ void DeskWork::layKit()
     const auto isHung = [](const std::vector<HungRecord>& list, const RecordId& id) {
         return std::any_of(list.begin(), list.end(), [&](const HungRecord& h) { return h.item == id; });
     };
+    const RecordId where = whereNow();
     for (const KitRecord* record : m_book->book().kit())
-        if (m_venue.isNone() || venueNow(m_book->book(), record->item) == m_venue || isHung(hung, record->item.id) || (opened && isHung(opened->setup.hung, record->item.id)))
+        if (where.isNone() || venueNow(m_book->book(), record->item) == where || isHung(hung, record->item.id) || (opened && isHung(opened->setup.hung, record->item.id)))
             here.push_back(record->item);
     for (const KitItem& item : here)
         laid.insert(item.id);

@@ -48,7 +48,7 @@ public:
     [[nodiscard]] int venue() const;
     void setVenue(int index);
     /// Empty where none is chosen.
-    [[nodiscard]] QString venueId() const { return QString::fromStdString(m_venue.hex()); }
+    [[nodiscard]] QString venueId() const;
 
     /// Lays the desk out for an athlete and a lift; what hangs stays.
     Q_INVOKABLE void take(const QString& athleteId, const QString& lift);
@@ -75,6 +75,8 @@ private:
     void recall();
     [[nodiscard]] bool ready() const { return m_desk && m_book; }
     [[nodiscard]] const steelyard::Athlete* athlete() const;
+    /// None, too, once the venue chosen is there no more.
+    [[nodiscard]] steelyard::RecordId whereNow() const;
     [[nodiscard]] steelyard::BarMarks keptMarks() const;
     [[nodiscard]] steelyard::BarMarks noMarks() const;
     void layMarks(const steelyard::BarMarks& marks);

@@ -64,7 +64,7 @@ std::vector<Stop> itinerary()
     example("example-chain-on-a-scale", "ChainStepsPage", deeds("press hangMore, press newOther, press kind:chain, press byWeight, key 180, press mainAction, key 10.3, press mainAction, choose scales 2"));
     example("example-bar-weighed", "BarPage", deeds("press barHere, choose weighedBars 1, press weighedPlates:0"));
     example("example-marks-by-hole", "MarksPage", deeds("place 0, row 16, press lifts, press lift:1, choose readBy 1"));
-    example("example-hangs-by-a-strap", "HangPage", deeds("press hangMore, press item:1/thing")).everywhere = false;
+    example("example-hangs-by-a-strap", "HangPage", deeds("press hangMore, press item:2/thing")).everywhere = false;
     example("example-preferences", "PreferencesPage", deeds("place 0, press preferences")).everywhere = false;
     example("example-remove", "RemoveSamplePage", deeds("place 0, press preferences, press removeSample"));
 

@@ -60,16 +60,20 @@ Sheet {
             required property string hint
             Layout.fillWidth: true
             spacing: Theme.line
-            RowLayout {
+            // a layout this deep keeps the height from before a name wrapped
+            Item {
                 Layout.fillWidth: true
-                spacing: Theme.indent
+                implicitHeight: Math.max(thing.height, count.height)
                 Words {
-                    Layout.fillWidth: true
+                    id: thing
+                    anchors { left: parent.left; right: count.left; rightMargin: Theme.indent }
                     objectName: "thing:" + row.index
                     text: row.label
                     size: Theme.act
                 }
                 Words {
+                    id: count
+                    anchors.right: parent.right
                     objectName: "count:" + row.index
                     text: row.hint
                     size: Theme.act

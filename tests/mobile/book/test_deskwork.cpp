@@ -28,6 +28,7 @@ private Q_SLOTS:
     void aSetupKeptAndOpenedAgain();
     void anotherLiftIsAnotherSetup();
     void kitOfAVenue();
+    void venueThatIsUndone();
     void halfMeasuredWaitsThroughAnOpening();
     void looksOverAreKept();
     void looksOverWaitForTheSetup();
@@ -173,6 +174,18 @@ void DeskWorkTest::kitOfAVenue()
     QCOMPARE(m_house->desk.desk().kit().size(), std::size_t(0));
     m_work->setVenue(0);
     QCOMPARE(m_house->desk.desk().kit().size(), std::size_t(2));
+}
+
+void DeskWorkTest::venueThatIsUndone()
+{
+    m_work->keepVenue(QStringLiteral("Marrow Hill hall"));
+    const QString venue = m_work->venueId();
+    m_house->book.undo();
+    QCOMPARE(m_work->venue(), 0);
+    QCOMPARE(m_house->desk.desk().kit().size(), std::size_t(2));
+    // what is measured now is kept nowhere that is gone
+    QVERIFY(m_work->venueId() != venue);
+    QCOMPARE(m_work->venueId(), QString::fromStdString(RecordId{}.hex()));
 }
 
 void DeskWorkTest::halfMeasuredWaitsThroughAnOpening()
