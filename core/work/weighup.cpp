@@ -202,6 +202,19 @@ bool isLimit(const SetupWarning& w)
         || w.code == SetupWarningCode::OverSafetyRating || w.code == SetupWarningCode::SleeveFull;
 }
 
+/// What forbids the lift for what hangs comes before what is not known of it, and that before what is too much of it.
+Readiness readinessOf(const WeighedUp& out, const PullCurve& curve)
+{
+    if (!out.outOfUse.empty() || !out.lentOut.empty())
+        return Readiness::NotToBeUsed;
+    if (!curve.ready)
+        return Readiness::PullUnknown;
+    if (!out.weakAnchors.empty() || std::any_of(curve.warnings.begin(), curve.warnings.end(), isLimit))
+        return Readiness::NotToBeUsed;
+    const bool allLookedOver = std::all_of(out.cautions.begin(), out.cautions.end(), [](const Caution& c) { return c.lookedOver; });
+    return allLookedOver ? Readiness::Ready : Readiness::LookOver;
+}
+
 }
 
 Result<LiftPath> liftPath(const BarMarks& marks, const PlateLoad& load)
@@ -276,17 +289,7 @@ WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const
         return refuse(curve.error());
     out.cautions = cautionsFor(setup, *curve, lookedOver);
     out.weakAnchors = hanger.weakAnchors(*path);
-    const auto& warnings = curve->warnings;
-    if (!out.outOfUse.empty() || !out.lentOut.empty())
-        out.readiness = Readiness::NotToBeUsed;
-    else if (!curve->ready)
-        out.readiness = Readiness::PullUnknown;
-    else if (!out.weakAnchors.empty() || std::any_of(warnings.begin(), warnings.end(), isLimit))
-        out.readiness = Readiness::NotToBeUsed;
-    else if (std::any_of(out.cautions.begin(), out.cautions.end(), [](const Caution& c) { return !c.lookedOver; }))
-        out.readiness = Readiness::LookOver;
-    else
-        out.readiness = Readiness::Ready;
+    out.readiness = readinessOf(out, *curve);
     out.curve = std::move(*curve);
     out.setup = std::move(setup);
     return out;

@@ -115,6 +115,7 @@ Result<CamProfile> camFrom(const MachineMeasurement& measurement)
     if (auto wrong = wrongReading(measurement, inOrder))
         return *wrong;
     std::vector<CamProfile::Point> points;
+    points.reserve(inOrder.size());
     for (const std::size_t i : inOrder)
         points.push_back({*measurement.readings[i].angle, *measurement.readings[i].radius});
     return CamProfile::of(points, {uCamRadius, uCamAngle});
@@ -128,6 +129,7 @@ Result<MeasuredPull> machinePullFrom(const MachineMeasurement& measurement)
     if (auto wrong = wrongReading(measurement, inOrder))
         return *wrong;
     std::vector<PositionPull> points;
+    points.reserve(inOrder.size());
     for (const std::size_t i : inOrder)
         points.push_back({*measurement.readings[i].travel, weight(*measurement.readings[i].pull)});
     return MeasuredPull::of(points, {weight(kilograms(scaleReadingUncertainty(measurement.scaleStep->si(), 0))), 0, uTravel});
