@@ -1,15 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/door/secretnote.h"
 
+#include "mobile/follow.h"
+
 void SecretLetters::setNote(SecretNote* note)
 {
-    if (m_note == note)
+    if (!follow(this, m_note, note, [this] { look(); }))
         return;
-    if (m_note)
-        m_note->disconnect(this);
-    m_note = note;
-    if (m_note)
-        connect(m_note, &SecretNote::changed, this, [this] { look(); });
     look();
     Q_EMIT noteChanged();
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/measuring/kitcomparison.h"
 
+#include "mobile/follow.h"
 #include "mobile/measuring/measuretexts.h"
 
 #include <algorithm>
@@ -9,14 +10,8 @@ using namespace steelyard;
 
 void KitComparison::setForm(ItemEditor* form)
 {
-    if (m_form == form)
-        return;
-    if (m_form)
-        m_form->disconnect(this);
-    m_form = form;
-    if (form)
-        connect(form, &ItemEditor::changed, this, &KitComparison::changed);
-    Q_EMIT changed();
+    if (follow(this, m_form, form, &KitComparison::changed))
+        Q_EMIT changed();
 }
 
 std::vector<const KitItem*> KitComparison::others() const

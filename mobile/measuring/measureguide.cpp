@@ -1,19 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/measuring/measureguide.h"
 
+#include "mobile/follow.h"
 #include "mobile/measuring/measuretexts.h"
 
 using namespace steelyard;
 
 void MeasureGuide::setForm(ItemEditor* form)
 {
-    if (m_form == form)
+    if (!follow(this, m_form, form, &MeasureGuide::changed))
         return;
-    if (m_form)
-        m_form->disconnect(this);
-    m_form = form;
     if (form) {
-        connect(form, &ItemEditor::changed, this, &MeasureGuide::changed);
         connect(form, &ItemEditor::itemIdChanged, this, &MeasureGuide::resume);
         connect(form, &ItemEditor::deskChanged, this, &MeasureGuide::resume);
     }

@@ -2,6 +2,7 @@
 #include "mobile/pages/hungdrawing.h"
 
 #include "core/work/weighup.h"
+#include "mobile/follow.h"
 #include "mobile/pages/setuptexts.h"
 #include "mobile/text/say.h"
 
@@ -12,14 +13,8 @@ using namespace steelyard;
 void HungDrawing::setForm(HangEditor* form)
 {
     // a form that is gone already has nothing to say, and its page goes with it
-    if (m_form == form)
-        return;
-    if (m_form)
-        m_form->disconnect(this);
-    m_form = form;
-    if (form)
-        connect(form, &HangEditor::changed, this, &HungDrawing::refresh);
-    refresh();
+    if (follow(this, m_form, form, &HungDrawing::refresh))
+        refresh();
 }
 
 void HungDrawing::refresh()

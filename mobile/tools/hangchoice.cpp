@@ -2,19 +2,16 @@
 #include "mobile/tools/hangchoice.h"
 
 #include "core/work/measuring/keptkit.h"
+#include "mobile/follow.h"
 #include "mobile/text/say.h"
 
 using namespace steelyard;
 
 void HangChoice::setForm(HangEditor* form)
 {
-    if (m_form == form)
+    if (!follow(this, m_form, form, &HangChoice::changed))
         return;
-    if (m_form)
-        m_form->disconnect(this);
-    m_form = form;
     if (form) {
-        connect(form, &HangEditor::changed, this, &HangChoice::changed);
         connect(form, &HangEditor::deskChanged, this, &HangChoice::changed);
         connect(form, &HangEditor::rowChanged, this, &HangChoice::changed);
     }

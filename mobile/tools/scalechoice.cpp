@@ -1,21 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/tools/scalechoice.h"
 
+#include "mobile/follow.h"
 #include "mobile/text/tooltexts.h"
 
 using namespace steelyard;
 
 void ScaleChoice::setForm(ItemEditor* form)
 {
-    if (m_form == form)
+    if (!follow(this, m_form, form, &ScaleChoice::changed))
         return;
-    if (m_form)
-        m_form->disconnect(this);
-    m_form = form;
-    if (form) {
-        connect(form, &ItemEditor::changed, this, &ScaleChoice::changed);
+    if (form)
         connect(form, &ItemEditor::deskChanged, this, &ScaleChoice::changed);
-    }
     Q_EMIT changed();
 }
 
