@@ -34,9 +34,9 @@ void ModelDumpsTest::asKept()
 {
     QFETCH(int, at);
     const SeasonSetup setup = seasonfile::all().at(static_cast<std::size_t>(at));
-    const QString path = QFINDTESTDATA(QStringLiteral("data/%1.json").arg(setup.name));
+    const QString path = QStringLiteral(MODEL_DUMPS_FOLDER "/%1.json").arg(setup.name);
     QFile file(path);
-    QVERIFY2(!path.isEmpty() && file.open(QIODevice::ReadOnly), qPrintable(setup.name));
+    QVERIFY2(file.open(QIODevice::ReadOnly), qPrintable(path));
     const QJsonObject kept = QJsonDocument::fromJson(file.readAll()).object();
     QVERIFY(!kept.isEmpty());
     // through text and back, as what was kept went
