@@ -13,16 +13,18 @@ namespace {
 
 bool notNegative(double v) { return std::isfinite(v) && v >= 0; }
 
-/// Least and greatest pull on a stretch: its ends, its corners, and where the slope turns within a piece.
-std::pair<Force, Force> extremes(const PullSum& sum, Height from, Height to)
+/// Where the pull is least and greatest on a stretch: at its ends, its corners, and where the slope turns within a piece.
+std::pair<Height, Height> extremes(const PullSum& sum, Height from, Height to)
 {
     auto stops = sum.kinksBetween(from, to);
     stops.push_back(to);
-    Force least = sum.total(from), greatest = least;
+    std::pair<Force, Height> least{sum.total(from), from}, greatest = least;
     const auto take = [&](Height h) {
-        const Force f = sum.total(h);
-        least = std::min(least, f);
-        greatest = std::max(greatest, f);
+        const std::pair<Force, Height> here{sum.total(h), h};
+        if (here.first < least.first)
+            least = here;
+        if (here.first > greatest.first)
+            greatest = here;
     };
     Height before = from;
     for (const Height stop : stops) {
@@ -37,7 +39,7 @@ std::pair<Force, Force> extremes(const PullSum& sum, Height from, Height to)
         }
         before = stop;
     }
-    return {least, greatest};
+    return {least.second, greatest.second};
 }
 
 std::vector<Height> sampleHeights(const PullSum& sum, Height from, Height to, std::size_t count)
@@ -119,8 +121,8 @@ Result<PullCurve> pullCurve(const Setup& setup, std::size_t samples)
     if (path.zoneFrom && sum.knowsAll(*path.zoneFrom, *path.zoneTo)) {
         curve.zone = sum.meanReading(*path.zoneFrom, *path.zoneTo);
         const auto [least, greatest] = extremes(sum, *path.zoneFrom, *path.zoneTo);
-        curve.zoneLeast = least;
-        curve.zoneGreatest = greatest;
+        curve.zoneLeast = sum.at(least);
+        curve.zoneGreatest = sum.at(greatest);
     }
     const bool pathKnown = sum.knowsAll(path.bottom, path.top);
     if (pathKnown) {

@@ -81,7 +81,7 @@ struct CurveSample {
 /// What she lifts at every height. A pull that is not known is absent, and then the set-up is not ready.
 struct PullCurve {
     std::optional<Reading> rack, bottom, zone, top, mean;
-    std::optional<Force> zoneLeast, zoneGreatest;
+    std::optional<Reading> zoneLeast, zoneGreatest;
     std::optional<Force> twoPointMean;   ///< (bottom + top)/2, the usual shortcut, to stand beside the mean
     std::optional<Energy> work;          ///< mean × travel, at rest
     Mass movingBottom, movingTop;        ///< mass that moves with the bar

@@ -53,10 +53,11 @@ QString workOf(Energy work, Energy giveOrTake)
 QString moreOf(const PullCurve& curve, const PullSum& sum, const LiftPath& path)
 {
     QStringList parts;
-    const auto whole = [](const std::optional<Force>& f) { return f ? say::plain(say::shownPull(*f), 0) : QString(); };
-    const QString least = whole(curve.zoneLeast), greatest = whole(curve.zoneGreatest);
-    if (least != greatest)
-        parts << tr("sticking zone %1 to %2").arg(least, say::inMassUnit(greatest));
+    if (curve.zoneLeast) {
+        const say::Pull least = say::pull(*curve.zoneLeast), greatest = say::pull(*curve.zoneGreatest);
+        if (least.value != greatest.value)
+            parts << tr("sticking zone %1 to %2").arg(least.sentence(), greatest.withUnit());
+    }
     if (curve.rack)
         parts << tr("off the rack %1").arg(say::pull(*curve.rack).withUnit());
     if (curve.work)

@@ -159,9 +159,10 @@ void SetupViewTest::zonesRangeOnlyWhereThereIsOne()
     show(tall(), samples::setup(102.5));
     QVERIFY2(!m_view->answer().more.contains(QStringLiteral("sticking zone")), qPrintable(m_view->answer().more));
     show(tall(), chainAndBand());
-    QVERIFY2(m_view->answer().more.startsWith(QStringLiteral("sticking zone %1 to %2 kg").arg(std::lround(asMass(*weighed().curve->zoneLeast).si()))
-                                                  .arg(std::lround(asMass(*weighed().curve->zoneGreatest).si()))),
+    QVERIFY2(m_view->answer().more.startsWith(QStringLiteral("sticking zone %1 to %2").arg(say::pull(*weighed().curve->zoneLeast).sentence(),
+                                                                                          say::pull(*weighed().curve->zoneGreatest).withUnit())),
              qPrintable(m_view->answer().more));
+    QVERIFY2(m_view->answer().more.section(QStringLiteral(" · "), 0, 0).count(QStringLiteral("±")) == 2, qPrintable(m_view->answer().more));
 }
 
 void SetupViewTest::floorLiftWithoutPlates()

@@ -69,8 +69,8 @@ private Q_SLOTS:
         VERIFY_NEAR_SHARE(curve.work->si(), kg[3] * 9.80665 * (tall ? 0.66 : 0.5), 1e-5);
         QVERIFY(curve.ready && !curve.rack);
         const auto chain = std::get<HungChain>(doubledChains(tall, lead).left[0]);
-        VERIFY_NEAR(asMass(*curve.zoneLeast).si(), 80.5 + 2 * chain.massAt(metres(tall ? 1.1 : 0.88)).si(), 1e-12);
-        VERIFY_NEAR(asMass(*curve.zoneGreatest).si(), 80.5 + 2 * chain.massAt(metres(tall ? 1.28 : 1.02)).si(), 1e-12);
+        VERIFY_NEAR(kilo(curve.zoneLeast), 80.5 + 2 * chain.massAt(metres(tall ? 1.1 : 0.88)).si(), 1e-12);
+        VERIFY_NEAR(kilo(curve.zoneGreatest), 80.5 + 2 * chain.massAt(metres(tall ? 1.28 : 1.02)).si(), 1e-12);
         VERIFY_NEAR(curve.movingBottom.si(), kg[0], 1e-9);
         VERIFY_NEAR(curve.movingTop.si(), kg[2], 1e-9);
     }
@@ -271,13 +271,20 @@ private Q_SLOTS:
         const auto curve = *pullCurve(setup);
         const auto pull = [&](double h) { return (hung::pull(setup.left[0], metres(h)) + hung::pull(setup.right[0], metres(h))).si(); };
         double least = 1e9, greatest = -1e9;
+        Height turn;
         for (int i = 0; i <= 100000; ++i) {
-            least = std::min(least, pull(1.06 + 0.28 * i / 100000));
+            if (const double here = pull(1.06 + 0.28 * i / 100000); here < least) {
+                least = here;
+                turn = metres(1.06 + 0.28 * i / 100000);
+            }
             greatest = std::max(greatest, pull(1.06 + 0.28 * i / 100000));
         }
         QVERIFY(least < pull(1.06) - 1 && least < pull(1.34) - 1);
-        VERIFY_NEAR(curve.zoneLeast->si(), least, 1e-6);
-        VERIFY_NEAR(curve.zoneGreatest->si(), greatest, 1e-6);
+        VERIFY_NEAR(curve.zoneLeast->value.si(), least, 1e-6);
+        VERIFY_NEAR(curve.zoneGreatest->value.si(), greatest, 1e-6);
+        // as far out as a mark at the turn would be read
+        setup.path.rack = turn;
+        VERIFY_NEAR_SHARE(curve.zoneLeast->u.si(), pullCurve(setup)->rack->u.si(), 1e-4);
     }
 
     void cornersAreAmongTheSamples_data()

@@ -72,15 +72,15 @@ private Q_SLOTS:
             const Setup setup = anySetup();
             const auto curve = *pullCurve(setup, 0);
             if (curve.zone) {
-                RC_ASSERT(curve.zone->value.si() >= curve.zoneLeast->si() - 1e-9);
-                RC_ASSERT(curve.zone->value.si() <= curve.zoneGreatest->si() + 1e-9);
+                RC_ASSERT(curve.zone->value.si() >= curve.zoneLeast->value.si() - 1e-9);
+                RC_ASSERT(curve.zone->value.si() <= curve.zoneGreatest->value.si() + 1e-9);
             }
             RC_PRE(curve.mean.has_value());
             const auto [least, greatest] = range(setup);
             RC_ASSERT(curve.mean->value.si() >= least - 1e-3 * (greatest - least) - 1e-9);
             RC_ASSERT(curve.mean->value.si() <= greatest + 1e-3 * (greatest - least) + 1e-9);
             if (curve.zone)
-                RC_ASSERT(curve.zoneLeast->si() >= least - 0.01 * (greatest - least) - 1e-9);
+                RC_ASSERT(curve.zoneLeast->value.si() >= least - 0.01 * (greatest - least) - 1e-9);
         }));
     }
 
