@@ -95,9 +95,10 @@ QString Hand::perform(const QString& deed)
         QQuickItem* found = shown(page(), QStringLiteral("key ") + (key == QLatin1Char('.') ? QStringLiteral("point") : QString(key)));
         if (!found)
             return QStringLiteral("no key ") + key;
-        if (const QString trouble = tap(*found); !trouble.isEmpty())
+        if (const QString trouble = touch(*found); !trouble.isEmpty())
             return trouble;
     }
+    settle(1);
     return {};
 }
 
@@ -163,6 +164,16 @@ QString Hand::goTo(int place)
     return {};
 }
 
+void Hand::showKit()
+{
+    auto* flow = m_window.property("flow").value<QObject*>();
+    for (const QObject* pages : flow->children())
+        if (auto* things = pages->property("things").value<QQmlComponent*>())
+            QMetaObject::invokeMethod(flow, "show", Q_ARG(QQmlComponent*, things), Q_ARG(QVariant, QVariant()));
+    page()->forceActiveFocus();
+    settle(1);
+}
+
 QString Hand::choose(const QString& name, int option)
 {
     QQuickItem* row = shown(page(), name);
@@ -176,6 +187,14 @@ QString Hand::choose(const QString& name, int option)
 
 QString Hand::tap(QQuickItem& item)
 {
+    const QString trouble = touch(item);
+    if (trouble.isEmpty())
+        settle(1);
+    return trouble;
+}
+
+QString Hand::touch(QQuickItem& item)
+{
     bring(item);
     const QPointF at = item.mapToScene(QPointF(item.width() / 2, item.height() / 2));
     if (!QRectF(QPointF(), QSizeF(m_window.size())).contains(at))
@@ -187,7 +206,6 @@ QString Hand::tap(QQuickItem& item)
         QMouseEvent event(type, at, m_window.mapToGlobal(at), Qt::LeftButton, buttons, Qt::NoModifier);
         QCoreApplication::sendEvent(&m_window, &event);
     }
-    settle(1);
     return {};
 }
 

@@ -21,6 +21,8 @@ public:
     [[nodiscard]] QString perform(const QString& deed);
     /// What the item of that name, or path as for press, says; nothing where none shows.
     [[nodiscard]] std::optional<QString> textOf(const QString& path) const;
+    /// The kit list as a stack's first page.
+    void showKit();
     /// Pages down by the keyboard; false when the page was at its end.
     [[nodiscard]] bool pageDown();
     /// Lets every layout and picture come to rest.
@@ -37,6 +39,8 @@ private:
     [[nodiscard]] QString pressRow(int row);
     [[nodiscard]] QString goTo(int place);
     [[nodiscard]] QString tap(QQuickItem& item);
+    /// A tap, without waiting for what it does to the page.
+    [[nodiscard]] QString touch(QQuickItem& item);
     void bring(QQuickItem& item);
     void sendKey(int key);
 

@@ -37,12 +37,15 @@ struct Outcome {
     int pictureCount = 0;
 };
 
-/// The forms side by side, each in a process of its own, since one process draws on one core.
+/// A walk of the whole way takes longer on a phone than on a tablet: in stretches no core waits for another.
+constexpr int stretches = 2;
+
+/// All side by side, each in a process of its own, since one process draws on one core.
 Outcome walkAll(const QString& folder)
 {
-    std::array<QProcess, forms.size()> walks;
-    for (std::size_t i = 0; i < forms.size(); ++i)
-        walks[i].start(QCoreApplication::applicationFilePath(), {folder, QLatin1String(forms[i].name)});
+    std::array<QProcess, forms.size() * stretches> walks;
+    for (std::size_t i = 0; i < walks.size(); ++i)
+        walks[i].start(QCoreApplication::applicationFilePath(), {folder, QLatin1String(forms[i / stretches].name), QString::number(i % stretches)});
     Outcome all;
     for (QProcess& walk : walks) {
         walk.waitForFinished(-1);
@@ -82,7 +85,7 @@ int main(int argc, char* argv[])
 {
     walk::noteWarnings();
     QApplication app(argc, argv); // Qt Charts draws with widgets
-    const auto form = std::find_if(forms.begin(), forms.end(), [&](const Form& one) { return argc == 3 && QByteArray(argv[2]) == one.name; });
+    const auto form = std::find_if(forms.begin(), forms.end(), [&](const Form& one) { return argc >= 3 && QByteArray(argv[2]) == one.name; });
     if (argc != 2 && form == forms.end()) {
         std::fputs("steelyard_tour FOLDER: writes a numbered picture of every page in its main states; earlier ones of its own go\n", stderr);
         return 2;
@@ -93,7 +96,7 @@ int main(int argc, char* argv[])
         return 2;
     }
     if (form != forms.end())
-        return walk::through(folder, QLatin1String(form->name), form->size);
+        return walk::through(folder, QLatin1String(form->name), form->size, argc == 4 ? walk::Stretch{QByteArray(argv[3]).toInt(), stretches} : walk::Stretch{});
     clear(folder);
     QElapsedTimer clock;
     clock.start();

@@ -30,6 +30,7 @@ struct Look {
     int theme = 0;
     int textSize = 0;
     HowMuch howMuch = HowMuch::All;
+    bool phoneOnly = false;
 };
 
 QStringList& heard()
@@ -48,10 +49,12 @@ void noteWarning(QtMsgType type, const QMessageLogContext& context, const QStrin
     heard() << QStringLiteral("%1: %2").arg(QLatin1String(context.category), text);
 }
 
-/// As most see it, then as some do. What other colours do to a page is seen at its top; that all of it can be told apart in them is the page checker's.
+/// As most see it, then as some do. What other colours do to a page is seen at its top, and what the sun's do on a phone, which is what is held
+/// up in it; that all of it can be told apart in them is the page checker's.
 const std::vector<Look>& looks()
 {
-    static const std::vector<Look> all = {{QStringLiteral("light"), 0, 0}, {QStringLiteral("dark"), 1, 0, HowMuch::Top}, {QStringLiteral("sun"), 2, 0, HowMuch::Top}, {QStringLiteral("largest-text"), 0, 3}};
+    static const std::vector<Look> all = {{QStringLiteral("light"), 0, 0}, {QStringLiteral("dark"), 1, 0, HowMuch::Top},
+                                          {QStringLiteral("sun"), 2, 0, HowMuch::Top, true}, {QStringLiteral("largest-text"), 0, 3}};
     return all;
 }
 
@@ -81,21 +84,22 @@ public:
     }
 
     /// Every state in the first look, the main one of each page in the others too.
-    void walk(const QString& form, QSize size)
+    void walk(const QString& form, QSize size, walk::Stretch stretch)
     {
         m_window.resize(size);
-        int number = 0;
         // where the walk stands, when it got there
         const Stop* last = nullptr;
         const std::vector<Stop> stops = itinerary();
-        for (const Stop& stop : stops) {
-            ++number;
-            const QString picture = QStringLiteral("%1-%2-%3-").arg(number, 2, 10, QLatin1Char('0')).arg(stop.name, form);
-            put(looks().front());
+        const std::size_t count = stops.size(), which = static_cast<std::size_t>(stretch.which), of = static_cast<std::size_t>(stretch.of);
+        for (std::size_t at = count * which / of; at < count * (which + 1) / of; ++at) {
+            const Stop& stop = stops[at];
+            const QString picture = QStringLiteral("%1-%2-%3-").arg(at + 1, 2, 10, QLatin1Char('0')).arg(stop.name, form);
             if (!reach(stop, std::exchange(last, nullptr), picture))
                 continue;
             last = &stop;
             for (const Look& look : looks()) {
+                if (look.phoneOnly && form != QLatin1String("phone"))
+                    continue;
                 put(look);
                 takeAll(picture + look.name, look.howMuch);
                 if (!stop.everywhere)
@@ -130,12 +134,14 @@ private:
     /// On from the stop before where this one begins with all of its deeds, else from the first page.
     bool reach(const Stop& stop, const Stop* last, const QString& picture)
     {
-        const bool further = last && Ground::alike(*last, stop) && stop.deeds.size() > last->deeds.size() && stop.deeds.mid(0, last->deeds.size()) == last->deeds;
-        if (further)
-            m_hand.settle(1); // as it looked before the last look
-        else if (!begin(stop, picture))
+        const bool further = last && Ground::alike(*last, stop) && startsAtTheKit(*last) == startsAtTheKit(stop) && stop.deeds.size() > last->deeds.size() && stop.deeds.mid(0, last->deeds.size()) == last->deeds;
+        if (further) {
+            put(looks().front());
+            m_hand.settle(1);
+        } else if (!begin(stop, picture)) {
             return false;
-        for (const QString& deed : further ? stop.deeds.mid(last->deeds.size()) : stop.deeds)
+        }
+        for (const QString& deed : stop.deeds.mid(further ? last->deeds.size() : startsAtTheKit(stop) ? 1 : 0))
             if (const QString trouble = m_hand.perform(deed); !trouble.isEmpty()) {
                 m_troubles << picture + QStringLiteral(": ") + trouble;
                 return false;
@@ -150,13 +156,18 @@ private:
     /// On the first page, with what lies there when nothing has been done yet.
     bool begin(const Stop& stop, const QString& picture)
     {
+        // a page that is still there would follow the change of looks, and each step of the laying out
+        if (!m_atTheDoor) {
+            QMetaObject::invokeMethod(flow(), "clear");
+            QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        }
+        m_atTheDoor = stop.look.has_value();
+        put(looks().front());
         m_house.door.newsRead();
         // the door forgets how far somebody got once the vault has been open
         m_house.open(stop.sample ? steelyard::seal::VaultNature::Sample : steelyard::seal::VaultNature::Own);
         // before the door nothing of it is seen
         if (!stop.look && !m_ground.liesFor(stop)) {
-            // a page in sight would follow each step of the laying out
-            QMetaObject::invokeMethod(flow(), "clear");
             const QStringList troubles = m_ground.layOutFor(stop);
             for (const QString& trouble : troubles)
                 m_troubles << picture + QStringLiteral(": ") + trouble;
@@ -168,13 +179,21 @@ private:
             if (stop.answer)
                 m_house.vault.answer = steelyard::vault::Refusal{*stop.answer, 3000000, 400000, 0};
             m_house.stand(*stop.look);
-        } else {
+        } else if (startsAtTheKit(stop)) {
+            m_hand.showKit();
+        } else if (stop.deeds.isEmpty() || !stop.deeds.first().startsWith(QStringLiteral("place "))) {
             QMetaObject::invokeMethod(flow(), "go", Q_ARG(int, flow()->property("kitPlace").toInt()));
         }
         if (stop.news)
             m_house.door.tell(vaulttexts::found(unusual(), 2));
         m_hand.settle(1);
         return true;
+    }
+    /// Where a way goes over the kit list and not back to the set-up, the set-up is not looked at: to build it takes longer than all else.
+    static bool startsAtTheKit(const Stop& stop)
+    {
+        return !stop.deeds.isEmpty() && stop.deeds.first() == QStringLiteral("press hangMore") && !stop.deeds.contains(QStringLiteral("press back"))
+            && !stop.deeds.contains(QStringLiteral("place 0"));
     }
     [[nodiscard]] QObject* flow() const { return m_window.property("flow").value<QObject*>(); }
     /// The page from its top, and as often further down as it takes to see all of it.
@@ -196,11 +215,13 @@ private:
     }
     void take(const QString& name)
     {
-        m_hand.settle();
-        const QImage image = m_window.grabWindow();
+        m_hand.settle(1);
+        QImage image = m_window.grabWindow();
         if (image.size() != m_window.size() * m_window.devicePixelRatio() || !painted(image))
             m_troubles << name + QStringLiteral(": nothing is painted");
         ++m_pictures;
+        // nothing shows through a window: a quarter less to pack
+        image.reinterpretAsFormat(QImage::Format_RGB32);
         m_writers.start([this, image, path = m_folder.filePath(name + QStringLiteral(".png"))] {
             // packed lightly: packing took a fifth of the tour's time
             if (!image.save(path, nullptr, quickToPack))
@@ -216,6 +237,7 @@ private:
     QSet<QString> m_seen;
     QStringList m_troubles;
     int m_pictures = 0;
+    bool m_atTheDoor = false;
     std::atomic<int> m_unwritten = 0;
     QThreadPool m_writers;
 };
@@ -234,7 +256,7 @@ QStringList warnings()
     return heard();
 }
 
-int through(const QDir& folder, const QString& form, QSize size)
+int through(const QDir& folder, const QString& form, QSize size, Stretch stretch)
 {
     // the user's own preferences stay as they are
     const QTemporaryDir settings;
@@ -255,7 +277,7 @@ int through(const QDir& folder, const QString& form, QSize size)
         auto* window = engine.rootObjects().isEmpty() ? nullptr : qobject_cast<QQuickWindow*>(engine.rootObjects().first());
         if (window) {
             Tour tour(*window, engine, house, folder);
-            tour.walk(form, size);
+            tour.walk(form, size, stretch);
             tour.waitForPictures();
             troubles = tour.troubles();
             for (const QString& page : tour.seen())
