@@ -2,6 +2,7 @@
 #pragma once
 
 #include <compare>
+#include <numbers>
 
 namespace steelyard {
 
@@ -73,6 +74,9 @@ struct Angle {
     double radians = 0;
     constexpr auto operator<=>(const Angle&) const = default;
 };
+
+/// One degree of arc, as keyed and as read off a protractor.
+inline constexpr Angle oneDegree{std::numbers::pi / 180};
 
 /// Standard gravity, exact: resolution of the 3rd CGPM (1901).
 inline constexpr Acceleration standardGravity = Acceleration::fromSi(9.80665);

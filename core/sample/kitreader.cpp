@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <iterator>
-#include <numbers>
 
 namespace steelyard::sample {
 
@@ -111,7 +110,7 @@ MachineMeasurement machineFrom(StrictObject from)
     for (StrictObject reading : from.neededList("readings")) {
         MachineReading& r = machine.readings.emplace_back();
         if (reading.has("angle_deg"))
-            r.angle = Angle{reading.neededCount("angle_deg") * std::numbers::pi / 180};
+            r.angle = Angle{reading.neededCount("angle_deg") * oneDegree.radians};
         r.radius = reading.length("radius_cm");
         r.travel = reading.length("travel_cm");
         r.pull = reading.mass("pull_kg");

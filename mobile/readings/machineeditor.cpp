@@ -13,10 +13,7 @@
 using namespace steelyard;
 
 namespace {
-
-constexpr double degree = std::numbers::pi / 180;
-
-double inDegrees(Angle angle) { return angle.radians / degree; }
+double inDegrees(Angle angle) { return angle.radians / oneDegree.radians; }
 
 }
 
@@ -92,7 +89,7 @@ void MachineEditor::readAs(MachineReading& reading, const Place& place, const Ke
     else if (isByPull())
         reading.pull = keyed.mass();
     else if (place.first)
-        reading.angle = Angle{keyed.ratio * degree};
+        reading.angle = Angle{keyed.ratio * oneDegree.radians};
     else
         reading.radius = keyed.length();
 }

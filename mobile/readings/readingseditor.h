@@ -32,7 +32,7 @@ public:
     [[nodiscard]] virtual std::pair<QString, QString> parts() const = 0;
     [[nodiscard]] virtual int count() const = 0;
     /// Of a reading's first or second number.
-    Q_INVOKABLE QString keyOf(bool first, int row) const { return (first ? parts().first : parts().second) + QLatin1Char(':') + QString::number(row); }
+    [[nodiscard]] Q_INVOKABLE QString keyOf(bool first, int row) const { return (first ? parts().first : parts().second) + QLatin1Char(':') + QString::number(row); }
     /// A reading more; the key of its first number.
     Q_INVOKABLE QString addReading();
     Q_INVOKABLE virtual void removeReading(int row) = 0;

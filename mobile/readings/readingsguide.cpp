@@ -127,7 +127,7 @@ void ReadingsGuide::readAgain()
     go(static_cast<int>(keys().indexOf(readings()->parts().second + QLatin1Char(':') + QString::number(*odd))) + 1);
 }
 
-void ReadingsGuide::leaveOut()
+void ReadingsGuide::leaveOut() const
 {
     if (const auto odd = readings()->oddRow())
         readings()->setLeftOut(*odd, true);

@@ -44,7 +44,7 @@ public:
     Q_INVOKABLE void more();
     /// The odd reading's second number is read again.
     Q_INVOKABLE void readAgain();
-    Q_INVOKABLE void leaveOut();
+    Q_INVOKABLE void leaveOut() const;
 
 protected:
     /// Which reading is at hand, counted from 0; −1 for a number that holds for all of them.

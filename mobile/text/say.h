@@ -76,7 +76,7 @@ struct Pull {
     QString give;       ///< "6"; empty when nothing is uncertain
     bool about = false; ///< give-or-take above a tenth of the value
 
-    [[nodiscard]] QString tight() const;    ///< "122±6"
+    [[nodiscard]] QString tight() const;    ///< "122 ± 6", which no line breaks apart
     [[nodiscard]] QString sentence() const; ///< "122 ± 6", led by "about" when it is
     [[nodiscard]] QString withUnit() const; ///< "122 ± 6 kg"
 };

@@ -12,7 +12,7 @@ namespace steelyard {
 
 /// From the axis square to the cable, by ruler, to 2 mm; the angle to a degree; how far the handle came to a centimetre (our choices).
 inline constexpr Length uCamRadius = metres(0.002), uTravel = metres(0.01);
-inline constexpr Angle uCamAngle{std::numbers::pi / 180};
+inline constexpr Angle uCamAngle = oneDegree;
 /// The stack's plates that nobody weighed: 2 % either way, rectangular (our choice).
 inline constexpr double uStackShare = 0.02 / std::numbers::sqrt3;
 

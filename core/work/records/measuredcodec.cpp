@@ -11,7 +11,6 @@ constexpr Numbered<ChainMeasuring, 2> chainMeasurings{{{{ChainMeasuring::Weighed
 constexpr Numbered<BandModel, 3> bandModels{{{{BandModel::Line, 1}, {BandModel::Quadratic, 2}, {BandModel::Rubber, 3}}}};
 constexpr Numbered<MachineMeasuring, 2> machineMeasurings{{{{MachineMeasuring::Radius, 1}, {MachineMeasuring::Pull, 2}}}};
 constexpr Numbered<IronSort, 2> ironSorts{{{{IronSort::Bar, 1}, {IronSort::Plates, 2}}}};
-constexpr double degree = 3.14159265358979323846 / 180;
 
 template <typename Item, typename Write>
 std::vector<Content> contents(const std::vector<Item>& items, const Write& write)
@@ -104,7 +103,7 @@ Content machineReadingContent(const MachineReading& reading, const WrittenIn& in
     if (reading.angle) {
         if (!std::isfinite(reading.angle->radians) || std::abs(reading.angle->radians) > 1e6)
             return std::nullopt;
-        writer.number(1, std::llround(reading.angle->radians / degree * 1000));
+        writer.number(1, std::llround(reading.angle->radians / oneDegree.radians * 1000));
     }
     return writer.fine(2, reading.radius).length(3, reading.travel).mass(4, reading.pull).content();
 }
@@ -113,7 +112,7 @@ std::optional<MachineReading> machineReadingIn(RecordReader reader)
 {
     MachineReading reading;
     if (reader.has(1))
-        reading.angle = Angle{static_cast<double>(reader.neededNumber(1)) / 1000 * degree};
+        reading.angle = Angle{static_cast<double>(reader.neededNumber(1)) / 1000 * oneDegree.radians};
     reading.radius = reader.length(2);
     reading.travel = reader.length(3);
     reading.pull = reader.mass(4);

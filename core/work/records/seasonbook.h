@@ -65,7 +65,7 @@ public:
     [[nodiscard]] const SavedSetup* setup(const RecordId& id) const;
     [[nodiscard]] const OwnLift* lift(const RecordId& id) const;
     /// Where a lift starts, of those that ship and those that were added; from the lifter's own bottom where it is not known here.
-    [[nodiscard]] LiftStart startOf(LiftId lift) const;
+    [[nodiscard]] LiftStart startOf(LiftId which) const;
 
     /// What waits to be looked at.
     [[nodiscard]] std::vector<Contested> review() const;
