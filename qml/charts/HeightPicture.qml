@@ -97,6 +97,18 @@ Item {
             objectName: "zone"
             visible: zone.index < zones.list.length
             color: Theme.role.wash
+
+            // where it begins and ends, also over the iron's shade and in the sun
+            Repeater {
+                model: [0, zone.height]
+                Rectangle {
+                    required property real modelData
+                    y: modelData
+                    width: zone.width
+                    height: Theme.hair
+                    color: Theme.role.edge
+                }
+            }
         }
     }
     SideElevation {

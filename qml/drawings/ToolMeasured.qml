@@ -134,7 +134,8 @@ Item {
                 height: width
                 objectName: "hole"
                 radius: width / 2
-                color: root.part === "count" ? Theme.role.accent : index === 0 && root.part === "lowest" ? Theme.role.accent : Theme.role.ink
+                color: Theme.role.paper
+                border { width: Theme.rule; color: root.part === "count" || index === 0 && root.part === "lowest" ? Theme.role.accent : Theme.role.ink }
             }
         }
         Floor {

@@ -19,7 +19,7 @@ Tappable {
     property int size: Theme.act
     property int factSize: root.size
     property int least: root.main ? Theme.touchMain : Theme.touch
-    readonly property color front: !root.enabled ? Theme.role.inkSoft
+    readonly property color front: !root.enabled ? Theme.off
                                  : root.main ? Theme.role.accentText
                                  : root.chosen ? Theme.role.paper : Theme.role.ink
 
@@ -38,7 +38,8 @@ Tappable {
              : root.bare ? "transparent" : Theme.role.paper
         radius: Theme.corner
         border.width: root.enabled && (root.main || root.chosen || root.bare || root.planned) ? 0
-                    : root.outlined ? Theme.rule : Theme.edging
+                    : !root.enabled ? Theme.hair
+                    : root.outlined ? Theme.outline : Theme.edging
         border.color: root.outlined && root.enabled ? Theme.role.ink : Theme.role.edge
 
         Loader {

@@ -72,6 +72,8 @@ QtObject {
     readonly property int hair: 1
     readonly property int edging: root.mode === Theme.Mode.Sun ? 2 : 1
     readonly property int rule: 2
+    /** Round a key that weighs more than its neighbours. */
+    readonly property int outline: root.edging + 1
     readonly property int ring: 3
     readonly property int heavy: root.wide ? 4 : 3
     readonly property int bar: 4
@@ -79,7 +81,9 @@ QtObject {
     // pictures: the give-or-take fades in two steps without an outline
     readonly property color fadeNear: root.faded(root.role.accent, 0.34)
     readonly property color fadeFar: root.faded(root.role.accent, 0.22)
-    readonly property color ironShade: root.faded(root.role.ink, 0.16)
+    readonly property color ironShade: root.faded(root.role.ink, root.mode === Theme.Mode.Sun ? 0.3 : 0.16)
+    /** Words of a key that is off: in sun soft ink is too near ink to say so. */
+    readonly property color off: root.mode === Theme.Mode.Sun ? root.role.edge : root.role.inkSoft
     readonly property int marker: root.wide ? 14 : 12
     readonly property int tick: 12
     readonly property int tickSmall: 7

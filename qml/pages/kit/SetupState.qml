@@ -16,7 +16,7 @@ Rectangle {
     implicitHeight: Math.max(Theme.touch, words.height + 2 * Theme.apart)
     color: root.answer.stop ? Theme.role.stop : root.answer.ready ? Theme.role.paper : Theme.role.wash
     radius: Theme.corner
-    border { width: root.answer.ready ? Theme.rule : 0; color: Theme.role.ink }
+    border { width: root.answer.ready ? Theme.rule : root.answer.stop ? 0 : Theme.edging; color: root.answer.ready ? Theme.role.ink : Theme.role.edge }
     Accessible.role: Accessible.StaticText
     Accessible.name: root.answer.state + ". " + root.answer.reason
 

@@ -8,17 +8,20 @@ import Steelyard.Model
 import Steelyard.Theme
 
 /** Bar marks of one lifter after the other: bottom and top with the keys on the page, kept as the last is keyed. */
-Sheet {
+AskSheet {
     id: root
 
     required property MarksRun run
-    readonly property bool asks: root.run.key !== ""
-    readonly property NumberPad pad: NumberPad { editor: root.run.form; key: root.run.key }
-    readonly property bool stands: root.pad.text === "" && root.pad.standing !== ""
     signal done
 
+    pad: NumberPad { editor: root.run.form; key: root.run.key }
+    asks: root.run.key !== ""
+    name: root.pad.subject
+    hint: root.pad.hint
     heading: root.run.heading
-    under: root.run.progress
+    // which mark it is stays by the number where the rest scrolls
+    under: root.asks && Theme.stacked ? "" : root.run.progress
+    target: root.asks && Theme.stacked ? root.run.progress : ""
     back: qsTr("Lifts")
     tools: PressKey {
         objectName: "zone"
@@ -29,29 +32,16 @@ Sheet {
         size: Theme.key
         onClicked: root.run.zone = !root.run.zone
     }
-    pinned: StepNumber {
+    foot: PressKey {
         Layout.fillWidth: true
-        visible: root.asks
-        pad: root.pad
-        name: root.pad.subject
-        hint: root.pad.hint
-        spare: Theme.wide
+        objectName: visible ? "mainAction" : ""
+        visible: !root.asks
+        main: true
+        text: root.run.nextName !== "" ? qsTr("NEXT") : qsTr("DONE")
+        fact: root.run.nextName
+        onClicked: root.nextLifter()
     }
-    foot: [
-        NumberKeys {
-            Layout.fillWidth: true
-            visible: root.asks && !Theme.wide
-            onPressed: key => root.pad.press(key)
-        },
-        PressKey {
-            Layout.fillWidth: true
-            objectName: "mainAction"
-            main: true
-            text: root.asks ? qsTr("NEXT") : root.run.nextName !== "" ? qsTr("NEXT") : qsTr("DONE")
-            fact: root.asks ? root.stands ? root.pad.standing + " " + root.pad.unit : root.pad.keepFact : root.run.nextName
-            onClicked: root.goOn()
-        }
-    ]
+    onAnswered: root.run.next()
     onBackRequested: root.goBack()
 
     Notice {
@@ -77,11 +67,6 @@ Sheet {
         current: root.run.form.rack
         onChosen: index => root.run.form.rack = index
     }
-    NumberKeys {
-        Layout.fillWidth: true
-        visible: root.asks && Theme.wide
-        onPressed: key => root.pad.press(key)
-    }
     Words {
         Layout.fillWidth: true
         objectName: "copied"
@@ -103,11 +88,8 @@ Sheet {
         onChosen: index => root.run.copyTo(index)
     }
 
-    function goOn() {
-        if (root.asks) {
-            if (root.stands || root.pad.keep())
-                root.run.next()
-        } else if (root.run.nextName !== "")
+    function nextLifter() {
+        if (root.run.nextName !== "")
             root.run.nextLifter()
         else
             root.done()

@@ -16,7 +16,6 @@ Item {
     property string hint: ""
     /** Why a key was refused stands here, with room kept for it where keys would move. */
     property bool refuses: true
-    property bool spare: false
     readonly property bool stands: root.pad.text === "" && root.pad.standing !== ""
 
     implicitWidth: Theme.touchMain
@@ -48,7 +47,7 @@ Item {
             unit: root.pad.unit
             hint: root.stands ? "" : root.hint
             refusal: root.refuses ? root.pad.refusal : ""
-            spare: root.spare
+            spare: false
             size: Math.round(Theme.keyNumber * Theme.tailShare)
             entry: root.stands ? ReadOut.State.Kept : root.pad.text === "" ? ReadOut.State.Planned : ReadOut.State.Entered
         }

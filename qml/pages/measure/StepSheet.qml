@@ -8,17 +8,12 @@ import Steelyard.Pages.Kit
 import Steelyard.Theme
 
 /** One step of measuring: the question, a drawing of where to hold the tape, and the keys on the same page. */
-Sheet {
+AskSheet {
     id: root
 
     required property MeasureGuide guide
-    readonly property bool asks: root.guide.page === MeasureGuide.Page.Number
     readonly property bool begins: root.guide.page === MeasureGuide.Page.Begin
     readonly property bool ends: root.guide.page === MeasureGuide.Page.Result
-    readonly property NumberPad pad: NumberPad { editor: root.guide.form; key: root.guide.key }
-    readonly property bool stands: root.pad.text === "" && root.pad.standing !== ""
-    /** What to go for, in one line by the number. */
-    property string target: ""
     /** The key that leaves the first page; empty where something has to be chosen there. */
     property string beginText: ""
     /** The result is a caution rather than an answer. */
@@ -37,13 +32,11 @@ Sheet {
     signal inspectRequested
     signal loanRequested
 
+    pad: NumberPad { editor: root.guide.form; key: root.guide.key }
+    asks: root.guide.page === MeasureGuide.Page.Number
     heading: root.guide.heading
     under: root.asks && Theme.stacked ? "" : root.guide.progress
     back: root.begins ? qsTr("Kit") : qsTr("Before")
-    headingBelow: !Theme.wide && !Theme.low
-    footBeside: Theme.low || root.asks && Theme.wide && Theme.pageWidth > Theme.pageHeight
-    footShare: Theme.wide ? 0.44 : 0.5
-    stretch: root.asks && Theme.wide
     // in the head, as far as can be from the key that keeps
     tools: [
         ThrowKey {
@@ -70,46 +63,7 @@ Sheet {
             onClicked: root.done()
         }
     ]
-    pinned: StepNumber {
-        Layout.fillWidth: true
-        visible: root.asks && (Theme.low || !root.footBeside)
-        pad: root.pad
-        name: root.guide.heading
-        target: root.target
-        refuses: Theme.low || !Theme.stacked
-    }
     foot: [
-        StepNumber {
-            Layout.fillWidth: true
-            Layout.bottomMargin: Theme.apart
-            visible: root.asks && !Theme.low && root.footBeside
-            pad: root.pad
-            name: root.guide.heading
-            target: root.target
-        },
-        NumberKeys {
-            Layout.fillWidth: true
-            visible: root.asks && !Theme.stacked
-            onPressed: key => root.pad.press(key)
-        },
-        // above the keys of the page it would move them under the thumb
-        Words {
-            Layout.fillWidth: true
-            objectName: "refused"
-            visible: root.asks && Theme.stacked && !Theme.low && text !== ""
-            text: root.pad.refusal
-            strong: true
-            Accessible.role: Accessible.AlertMessage
-        },
-        PressKey {
-            Layout.fillWidth: true
-            objectName: visible ? "mainAction" : ""
-            visible: root.asks
-            main: true
-            text: qsTr("NEXT")
-            fact: root.stands ? root.pad.standing + " " + root.pad.unit : root.pad.keepFact
-            onClicked: root.goOn()
-        },
         PressKey {
             Layout.fillWidth: true
             objectName: visible ? "mainAction" : ""
@@ -126,6 +80,7 @@ Sheet {
             onClicked: root.guide.form.keep()
         }
     ]
+    onAnswered: root.guide.next()
     onBackRequested: root.goBack()
 
     Notice {
@@ -134,12 +89,6 @@ Sheet {
         visible: head !== ""
         head: root.guide.form.book ? root.guide.form.book.head : ""
         body: root.guide.form.book ? root.guide.form.book.body : ""
-    }
-    // the largest text leaves no room for keys and words beside one another: the keys come first, the words further down
-    NumberKeys {
-        Layout.fillWidth: true
-        visible: root.asks && Theme.stacked
-        onPressed: key => root.pad.press(key)
     }
     // a plain item between, because a layout within a layout keeps heights from before its words wrapped
     Item {
@@ -186,10 +135,6 @@ Sheet {
         }
     }
 
-    function goOn() {
-        if (root.stands || root.pad.keep())
-            root.guide.next()
-    }
     function goBack() {
         if (!root.guide.back())
             root.done()

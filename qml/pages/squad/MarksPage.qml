@@ -57,23 +57,6 @@ Sheet {
         size: Theme.key
         onClicked: root.runRequested()
     }
-    ChoiceRow {
-        Layout.fillWidth: true
-        objectName: "start"
-        label: qsTr("The lift starts")
-        options: [qsTr("from her own bottom"), qsTr("with plates on the floor")]
-        current: root.editor.fromFloor ? 1 : 0
-        onChosen: index => root.editor.fromFloor = index === 1
-    }
-    ChoiceRow {
-        Layout.fillWidth: true
-        objectName: "readBy"
-        visible: root.editor.racks.length > 0
-        label: qsTr("Read by")
-        options: root.editor.racks
-        current: root.editor.rack
-        onChosen: index => root.editor.rack = index
-    }
     Notice {
         Layout.fillWidth: true
         objectName: "trouble"
@@ -83,11 +66,31 @@ Sheet {
     Pair {
         Layout.fillWidth: true
         share: 0.62
-        first: FieldList {
-            Layout.fillWidth: true
-            fields: root.editor.fields
-            onOpened: key => root.numberRequested(key)
-        }
+        // what is read every time comes before what is said once
+        first: [
+            FieldList {
+                Layout.fillWidth: true
+                fields: root.editor.fields
+                onOpened: key => root.numberRequested(key)
+            },
+            ChoiceRow {
+                Layout.fillWidth: true
+                objectName: "start"
+                label: qsTr("The lift starts")
+                options: [qsTr("from her own bottom"), qsTr("with plates on the floor")]
+                current: root.editor.fromFloor ? 1 : 0
+                onChosen: index => root.editor.fromFloor = index === 1
+            },
+            ChoiceRow {
+                Layout.fillWidth: true
+                objectName: "readBy"
+                visible: root.editor.racks.length > 0
+                label: qsTr("Read by")
+                options: root.editor.racks
+                current: root.editor.rack
+                onChosen: index => root.editor.rack = index
+            }
+        ]
         second: MarksRule {
             Layout.fillWidth: true
             Layout.preferredHeight: Theme.pictureHeight

@@ -14,6 +14,15 @@ Item {
     width: 1280
     height: 1000
 
+    DeskWork {
+        id: deskWork
+        desk: TheDesk
+        book: TheBook
+    }
+    Component {
+        id: marksRun
+        MarksRunPage { run: MarksRun { form: MarksEditor { desk: TheDesk } work: deskWork } }
+    }
     Component {
         id: chainSteps
         ChainStepsPage { steps: ChainGuide { form: ChainEditor { desk: TheDesk; book: TheBook } } }
@@ -43,6 +52,12 @@ Item {
             const page = createTemporaryObject(component, root, {width: Theme.pageWidth, height: Theme.pageHeight})
             page.width = Qt.binding(() => Theme.pageWidth)
             page.height = Qt.binding(() => Theme.pageHeight)
+            if (component === marksRun) {
+                TheDeskFiller.squad(TheBook, 3)
+                deskWork.take(TheDeskFiller.athleteId(TheBook, 0), "1")
+                page.run.start()
+                return page
+            }
             page.steps.form.throwDraft()
             page.steps.resume()
             for (const number of numbers) {
@@ -81,7 +96,8 @@ Item {
                 {tag: "band at rest", component: bandSteps, numbers: [""]},
                 {tag: "band, where next", component: bandSteps, numbers: ["", "50", "5", "62.5", "10", "76", "14", "92"]},
                 {tag: "aid by hand", component: aidSteps, numbers: [""]},
-                {tag: "scale", component: scaleSteps, numbers: [""]}]
+                {tag: "scale", component: scaleSteps, numbers: [""]},
+                {tag: "marks in a row", component: marksRun, numbers: []}]
         }
         function test_keysAreInSight(row) {
             const page = make(row.component, row.numbers)
