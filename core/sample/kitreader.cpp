@@ -235,11 +235,11 @@ std::vector<HungRecord> hungFrom(std::vector<StrictObject> list, const ItemNamed
         record.on = static_cast<HungOn>(from.choiceIndex("on", {"both sides", "left", "right"}));
         const auto [kind, placing] = oneOf(from, {ItemKind::Chain, ItemKind::Band, ItemKind::Aid});
         if (kind == ItemKind::Chain)
-            record.placing = chainPlacing(placing);
+            record.placing.emplace<ChainPlacing>(chainPlacing(placing));
         else if (kind == ItemKind::Band)
-            record.placing = bandPlacing(placing);
+            record.placing.emplace<BandPlacing>(bandPlacing(placing));
         else
-            record.placing = aidPlacing(placing);
+            record.placing.emplace<AidPlacing>(aidPlacing(placing));
         if (!item)
             from.fault("item", "\"" + name + "\" is not in the kit");
         else if (record.item = item->id; kind != kindOf(item->measurement))

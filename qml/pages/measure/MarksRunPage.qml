@@ -76,7 +76,8 @@ AskSheet {
     }
     MarksRule {
         Layout.fillWidth: true
-        visible: !root.asks && root.run.form.marks.length > 0 && Theme.textFactor < 1.5
+        // beside the keys there is room for what has been read
+        visible: (!root.asks || root.footBeside && Theme.wide) && root.run.form.marks.length > 0 && Theme.textFactor < 1.5
         marks: root.run.form.marks
     }
     ChoiceRow {
