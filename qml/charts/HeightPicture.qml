@@ -86,7 +86,7 @@ Item {
     Pool {
         id: zones
         list: facts.known.filter(mark => mark.zoned)
-        Rectangle {
+        ZoneStretch {
             id: zone
             required property int index
             readonly property var of: zones.list[zone.index] ?? {zoneFrom: 0, zoneTo: 0}
@@ -96,19 +96,6 @@ Item {
             height: root.yOf(Math.min(zone.of.zoneFrom, zone.of.zoneTo)) - y
             objectName: "zone"
             visible: zone.index < zones.list.length
-            color: Theme.role.wash
-
-            // where it begins and ends, also over the iron's shade and in the sun
-            Repeater {
-                model: [0, zone.height]
-                Rectangle {
-                    required property real modelData
-                    y: modelData
-                    width: zone.width
-                    height: Theme.hair
-                    color: Theme.role.edge
-                }
-            }
         }
     }
     SideElevation {
