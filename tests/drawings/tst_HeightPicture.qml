@@ -48,6 +48,7 @@ Item {
         function test_theZoneIsABandAcrossBoth() {
             const item = make({}), zone = box(one(item, "zone"), item), mark = item.marks[1]
             verify(Math.abs(zone.y - yOf(item, mark.zoneTo)) <= 1 && Math.abs(zone.bottom - yOf(item, mark.zoneFrom)) <= 1)
+            compare(Array.from(one(item, "zone").children).map(line => line.y), [0, one(item, "zone").height], "lines where it begins and ends")
             verify(zone.x === 0 && zone.right === item.frame.plot.right)
         }
         function test_oneFloorAndOneScaleForBoth() {

@@ -40,6 +40,13 @@ Item {
         repeats: true
     }
     PressKey {
+        id: weighty
+        x: 400
+        y: 300
+        text: "Weigh it"
+        outlined: true
+    }
+    PressKey {
         id: mainKey
         y: 500
         width: 300
@@ -96,6 +103,20 @@ Item {
             next.press(1, step, 10, 10).commit()
             next.release(1, step, 10, 10).commit()
             compare(stepSpy.count, 1)
+        }
+        function test_offAndWeightyKeysAreToldApart_data() {
+            return [{tag: "light", mode: Theme.Mode.Light}, {tag: "dark", mode: Theme.Mode.Dark}, {tag: "sun", mode: Theme.Mode.Sun}]
+        }
+        function test_offAndWeightyKeysAreToldApart(row) {
+            Theme.mode = row.mode
+            key.enabled = false
+            const words = PageAudit.contrast(key.front, neighbour.front)
+            verify(words >= 1.5, `words of a key that is off: ${words} to those of a live one`)
+            verify(PageAudit.contrast(key.front, key.background.color) >= 4.5, "and still read")
+            compare(key.background.border.width, 1)
+            verify(weighty.background.border.width > neighbour.background.border.width, "a weightier edge")
+            if (row.mode === Theme.Mode.Sun)
+                verify(neighbour.background.border.width > 1, "a live key's edge is more than the edge of one that is off")
         }
         function test_firesOnLiftOnce() {
             const touch = touchEvent(key)
