@@ -229,23 +229,22 @@ std::vector<HungRecord> hungFrom(std::vector<StrictObject> list, const ItemNamed
 {
     std::vector<HungRecord> hung;
     for (StrictObject& from : list) {
-        HungRecord record;
+        HungRecord& record = hung.emplace_back();
         const std::string name = from.neededText("item");
         const KitItem* item = named(name);
         record.on = static_cast<HungOn>(from.choiceIndex("on", {"both sides", "left", "right"}));
         const auto [kind, placing] = oneOf(from, {ItemKind::Chain, ItemKind::Band, ItemKind::Aid});
         if (kind == ItemKind::Chain)
-            record.placing.emplace<ChainPlacing>(chainPlacing(placing));
+            record.placing = chainPlacing(placing);
         else if (kind == ItemKind::Band)
-            record.placing.emplace<BandPlacing>(bandPlacing(placing));
+            record.placing = bandPlacing(placing);
         else
-            record.placing.emplace<AidPlacing>(aidPlacing(placing));
+            record.placing = aidPlacing(placing);
         if (!item)
             from.fault("item", "\"" + name + "\" is not in the kit");
         else if (record.item = item->id; kind != kindOf(item->measurement))
             from.fault("item", "hangs as what it is not");
         from.finish();
-        hung.push_back(record);
     }
     return hung;
 }
