@@ -8,11 +8,11 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <numbers>
 
 using namespace steelyard;
 
 namespace {
+
 double inDegrees(Angle angle) { return angle.radians / oneDegree.radians; }
 
 }
