@@ -17,11 +17,11 @@ AskSheet {
     pad: NumberPad { editor: root.run.form; key: root.run.key }
     asks: root.run.key !== ""
     name: root.pad.subject
-    hint: root.pad.hint
+    hint: Theme.stacked ? "" : root.pad.hint
     heading: root.run.heading
     // which mark it is stays by the number where the rest scrolls
     under: root.asks && Theme.stacked ? "" : root.run.progress
-    target: root.asks && Theme.stacked ? root.run.progress : ""
+    target: root.asks && Theme.stacked ? [root.run.progress, root.stands ? "" : root.pad.hint].filter(words => words !== "").join(" · ") : ""
     back: qsTr("Lifts")
     tools: PressKey {
         objectName: "zone"

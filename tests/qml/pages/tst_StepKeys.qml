@@ -56,6 +56,8 @@ Item {
                 TheDeskFiller.squad(TheBook, 3)
                 deskWork.take(TheDeskFiller.athleteId(TheBook, 0), "1")
                 page.run.start()
+                for (const key of numbers)
+                    page.pad.press(key)
                 return page
             }
             page.steps.form.throwDraft()
@@ -97,7 +99,8 @@ Item {
                 {tag: "band, where next", component: bandSteps, numbers: ["", "50", "5", "62.5", "10", "76", "14", "92"]},
                 {tag: "aid by hand", component: aidSteps, numbers: [""]},
                 {tag: "scale", component: scaleSteps, numbers: [""]},
-                {tag: "marks in a row", component: marksRun, numbers: []}]
+                {tag: "marks in a row", component: marksRun, numbers: []},
+                {tag: "marks in a row, keyed", component: marksRun, numbers: ["7", "8"]}]
         }
         function test_keysAreInSight(row) {
             const page = make(row.component, row.numbers)
