@@ -19,6 +19,9 @@ StackView {
     pushEnter: null; pushExit: null
     popEnter: null; popExit: null
     replaceEnter: null; replaceExit: null
+    focus: true
+    // the page that is shown has the keyboard: Back and Esc are keys
+    onCurrentItemChanged: root.currentItem?.forceActiveFocus()
 
     Component {
         id: keypadPage
@@ -35,7 +38,6 @@ StackView {
     function go(index: int) {
         root.place = index
         root.replace(null, root.firstPages[index])
-        root.currentItem.forceActiveFocus()
     }
     /** One page further in, with the values of its own properties. */
     function show(page: Component, values: var) {

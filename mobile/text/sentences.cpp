@@ -73,7 +73,7 @@ Said warning(const SetupWarning& w, const Setup& setup)
                 tr(QT_TRANSLATE_NOOP("sentences", "Below that the chain adds nothing. A shorter lead starts it sooner."))};
     case Code::LastLinkOff:
         return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left chain: last link off at %1"), QT_TRANSLATE_NOOP("sentences", "Right chain: last link off at %1"), QT_TRANSLATE_NOOP("sentences", "Chains: last link off at %1")).arg(at),
-                tr(QT_TRANSLATE_NOOP("sentences", "Above that it swings and adds no more. A shorter lead keeps a link down."))};
+                tr(QT_TRANSLATE_NOOP("sentences", "Above that it swings and adds no more. A longer lead keeps a link down."))};
     case Code::BandSlack:
         return slack(w, setup);
     case Code::BeyondMeasured:

@@ -237,9 +237,10 @@ void ChainEditorTest::idsComeFromTheDesk()
         keepWeighed();
         ids << m_form->keep();
         QCOMPARE(ids.back().size(), 32);
+        // before the desk goes
+        m_form->setDeskService(m_service);
     }
     QCOMPARE(ids.removeDuplicates(), 0);
-    m_form->setDeskService(m_service);
 }
 
 void ChainEditorTest::noIdIsANewOne()

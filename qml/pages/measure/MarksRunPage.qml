@@ -12,6 +12,7 @@ AskSheet {
     id: root
 
     required property MarksRun run
+    readonly property string alsoHint: root.stands || root.pad.hint === "" ? "" : " · " + root.pad.hint
     signal done
 
     pad: NumberPad { editor: root.run.form; key: root.run.key }
@@ -21,7 +22,7 @@ AskSheet {
     heading: root.run.heading
     // which mark it is stays by the number where the rest scrolls
     under: root.asks && Theme.stacked ? "" : root.run.progress
-    target: root.asks && Theme.stacked ? [root.run.progress, root.stands ? "" : root.pad.hint].filter(words => words !== "").join(" · ") : ""
+    target: root.asks && Theme.stacked ? root.run.progress + root.alsoHint : ""
     back: qsTr("Lifts")
     tools: PressKey {
         objectName: "zone"

@@ -213,6 +213,18 @@ private Q_SLOTS:
     }
     void limits() { check(); }
 
+    /// What is advised does what it says: a shorter lead lets a chain pull sooner, a longer one keeps its last link down.
+    void leadsMoveTheEndsOfAChain()
+    {
+        const auto first = [](double length, double lead) { return pullCurve(onBothEnds({hungChain(ChainHanging::Straight, length, lead)}))->warnings; };
+        QCOMPARE(first(3, 0.9), std::vector{at(Code::FirstLinkUp, 0.9)});
+        QCOMPARE(first(3, 0.8), std::vector{at(Code::FirstLinkUp, 0.8)});
+        QVERIFY(first(3, 0.7).empty());
+        QCOMPARE(first(0.8, 0.2), std::vector{at(Code::LastLinkOff, 1.0)});
+        QCOMPARE(first(0.8, 0.3), std::vector{at(Code::LastLinkOff, 1.1)});
+        QVERIFY(first(0.8, 0.5).empty());
+    }
+
     void sidesAreNamed()
     {
         Setup setup = onBothEnds({hungChain(ChainHanging::Straight, 3, 0.8)});

@@ -28,7 +28,7 @@ void touch(QObject& target, QEvent::Type type = QEvent::KeyPress)
 
 void IdleWatchTest::toldOnceAfterItsTime()
 {
-    IdleWatch watch(*qApp, std::chrono::milliseconds(20));
+    IdleWatch watch(*QCoreApplication::instance(), std::chrono::milliseconds(20));
     QSignalSpy idle(&watch, &IdleWatch::idle);
     watch.start();
     QTRY_COMPARE(idle.count(), 1);
@@ -40,7 +40,7 @@ void IdleWatchTest::toldOnceAfterItsTime()
 void IdleWatchTest::everyTouchBeginsItAnew()
 {
     QObject target;
-    IdleWatch watch(*qApp, std::chrono::milliseconds(400));
+    IdleWatch watch(*QCoreApplication::instance(), std::chrono::milliseconds(400));
     QSignalSpy idle(&watch, &IdleWatch::idle);
     watch.start();
     for (int i = 0; i < 8; ++i) {
@@ -54,7 +54,7 @@ void IdleWatchTest::everyTouchBeginsItAnew()
 void IdleWatchTest::notWhileStopped()
 {
     QObject target;
-    IdleWatch watch(*qApp, std::chrono::milliseconds(10));
+    IdleWatch watch(*QCoreApplication::instance(), std::chrono::milliseconds(10));
     QSignalSpy idle(&watch, &IdleWatch::idle);
     touch(target);
     QTest::qWait(40);
@@ -68,7 +68,7 @@ void IdleWatchTest::notWhileStopped()
 void IdleWatchTest::otherEventsAreNoTouch()
 {
     QObject target;
-    IdleWatch watch(*qApp, std::chrono::milliseconds(60));
+    IdleWatch watch(*QCoreApplication::instance(), std::chrono::milliseconds(60));
     QSignalSpy idle(&watch, &IdleWatch::idle);
     watch.start();
     for (int i = 0; i < 20 && idle.count() == 0; ++i) {
