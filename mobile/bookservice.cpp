@@ -3,6 +3,7 @@
 
 #include "core/work/keeping/undo.h"
 #include "mobile/text/keepingtexts.h"
+#include "mobile/text/language.h"
 #include "mobile/text/say.h"
 
 #include <QPointer>
@@ -11,7 +12,7 @@ using namespace steelyard;
 
 BookService::BookService(Keeper& keeper, NewIds newIds, Here here, QObject* parent)
     : QObject(parent), m_keeper(keeper), m_keeping(m_book, keeper, std::move(newIds), std::move(here)),
-      m_onBook(m_book.onChanged([this] { tellChanged(); })), m_onDeeds(m_keeping.onChanged([this] { Q_EMIT changed(); }))
+      m_onSaying(language::onSaidOtherwise([this] { Q_EMIT changed(); })), m_onBook(m_book.onChanged([this] { tellChanged(); })), m_onDeeds(m_keeping.onChanged([this] { Q_EMIT changed(); }))
 {
     say::setUnits(m_book.settings());
     m_undoTimer.setSingleShot(true);

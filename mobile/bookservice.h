@@ -77,7 +77,7 @@ private:
     steelyard::SeasonBook m_book;
     steelyard::SeasonKeeping m_keeping;
     std::map<QString, QByteArray> m_drafts;
-    steelyard::Subscription m_onBook, m_onDeeds;
+    steelyard::Subscription m_onSaying, m_onBook, m_onDeeds;
     QTimer m_undoTimer;
     QString m_undoFact;
     sentences::Said m_trouble;

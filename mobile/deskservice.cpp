@@ -3,7 +3,7 @@
 
 #include "core/seal/start.h"
 #include "core/work/newids.h"
-#include "mobile/text/say.h"
+#include "mobile/text/language.h"
 
 DeskService::DeskService(QObject* parent) : DeskService(steelyard::randomIds(steelyard::seal::systemRandom()), parent)
 {
@@ -11,6 +11,6 @@ DeskService::DeskService(QObject* parent) : DeskService(steelyard::randomIds(ste
 
 DeskService::DeskService(steelyard::NewIds newIds, QObject* parent)
     : QObject(parent), m_desk(std::move(newIds)), m_subscription(m_desk.onChanged([this] { Q_EMIT changed(); })),
-      m_onUnits(say::onUnitsChanged([this] { Q_EMIT changed(); }))
+      m_onSaying(language::onSaidOtherwise([this] { Q_EMIT changed(); }))
 {
 }

@@ -11,7 +11,7 @@
 #include <QQmlEngine>
 #include <QtQml/qqmlregistration.h>
 
-/** The desk as pages reach it: nothing but the object to hand on, and word that it changed, or is shown in other units. */
+/** The desk as pages reach it: nothing but the object to hand on, and word that it changed, or is shown in other units or words. */
 class DeskService : public QObject {
     Q_OBJECT
 
@@ -27,7 +27,7 @@ Q_SIGNALS:
 
 private:
     steelyard::Desk m_desk;
-    steelyard::Subscription m_subscription, m_onUnits;
+    steelyard::Subscription m_subscription, m_onSaying;
 };
 
 /** Shows the one desk to QML; main() or a test sets `instance` first. */

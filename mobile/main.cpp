@@ -6,6 +6,7 @@
 #include "mobile/household.h"
 #include "mobile/platform/idlewatch.h"
 #include "mobile/platform/platformhost.h"
+#include "mobile/platform/stayawake.h"
 #include "mobile/preferences.h"
 #include "mobile/typeface.h"
 
@@ -38,6 +39,14 @@ void lockWhenIdle(IdleWatch& idle, VaultService& door)
 {
     QObject::connect(&idle, &IdleWatch::idle, &door, &VaultService::lockNow);
     QObject::connect(&door, &VaultService::changed, &idle, [&] { door.state() == VaultService::State::Open ? idle.start() : idle.stop(); });
+}
+
+/// The display stays on while the vault is open, where the coach wants that.
+void stayAwakeWhileOpen(StayAwake& awake, VaultService& door, Preferences& preferences)
+{
+    const auto look = [&] { awake.want(door.state() == VaultService::State::Open && preferences.staysOn()); };
+    QObject::connect(&door, &VaultService::changed, &awake, look);
+    QObject::connect(&preferences, &Preferences::changed, &awake, look);
 }
 
 /// Lets everything go on until something is so.
@@ -100,6 +109,8 @@ int main(int argc, char* argv[])
     Preferences preferences;
     IdleWatch idle(app);
     lockWhenIdle(idle, household.door());
+    StayAwake awake;
+    stayAwakeWhileOpen(awake, household.door(), preferences);
     DeskForeign::instance = &household.desk();
     BookForeign::instance = &household.book();
     VaultForeign::instance = &household.door();

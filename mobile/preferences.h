@@ -12,6 +12,10 @@ class Preferences : public QObject {
     Q_PROPERTY(int theme READ theme WRITE setTheme NOTIFY changed FINAL)
     Q_PROPERTY(int hand READ hand WRITE setHand NOTIFY changed FINAL)
     Q_PROPERTY(int textSize READ textSize WRITE setTextSize NOTIFY changed FINAL)
+    Q_PROPERTY(bool bigKeys READ bigKeys WRITE setBigKeys NOTIFY changed FINAL)
+    Q_PROPERTY(bool staysOn READ staysOn WRITE setStaysOn NOTIFY changed FINAL)
+    Q_PROPERTY(int language READ language WRITE setLanguage NOTIFY languageChanged FINAL)
+    Q_PROPERTY(QStringList languages READ languages NOTIFY languageChanged FINAL)
 
 public:
     explicit Preferences(QObject* parent = nullptr);
@@ -25,14 +29,31 @@ public:
     /// Which hand holds the thumb: 0 right, 1 left; anything else is right.
     [[nodiscard]] int hand() const { return m_hand; }
     void setHand(int hand);
+    /// Keys that answer a running lift are 20 mm high, for gloves and cold hands.
+    [[nodiscard]] bool bigKeys() const { return m_bigKeys; }
+    void setBigKeys(bool big);
+    /// The display stays on as long as the vault is open.
+    [[nodiscard]] bool staysOn() const { return m_staysOn; }
+    void setStaysOn(bool on);
+    /// Which of `languages`, 0 the device's own; anything else is that one. It is spoken at once.
+    [[nodiscard]] int language() const { return m_language; }
+    void setLanguage(int language);
+    /// As the device, and then each by its own name.
+    [[nodiscard]] QStringList languages() const;
 
 Q_SIGNALS:
     void changed();
+    void languageChanged();
 
 private:
+    void set(bool& now, bool value, const QString& key);
+
     int m_theme = 0;
     int m_textSize = 0;
     int m_hand = 0;
+    int m_language = 0;
+    bool m_bigKeys = false;
+    bool m_staysOn = true;
 };
 
 /** Shows the one set of preferences to QML; main() or a test sets `instance` first. */
@@ -44,8 +65,9 @@ struct PreferencesForeign {
 
 public:
     inline static Preferences* instance = nullptr;
-    static Preferences* create(QQmlEngine*, QJSEngine*)
+    static Preferences* create(QQmlEngine* engine, QJSEngine*)
     {
+        QObject::connect(instance, &Preferences::languageChanged, engine, &QQmlEngine::retranslate);
         QJSEngine::setObjectOwnership(instance, QJSEngine::CppOwnership);
         return instance;
     }

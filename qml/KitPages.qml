@@ -26,7 +26,7 @@ QtObject {
             onNumberRequested: key => root.stack.key(root.loadEditor, key)
             onHungRequested: row => root.stack.show(root.hanging, {row: row})
             onWhoRequested: root.stack.go(root.stack.squadPlace)
-            onOriginRequested: root.stack.show(root.origin)
+            onOriginRequested: root.stack.show(root.origin); onHeightsRequested: root.stack.show(root.heights)
         }
     }
     readonly property Component venue: Component {
@@ -38,6 +38,12 @@ QtObject {
     readonly property Component origin: Component {
         OriginPage {
             view: OriginView { desk: TheDesk; book: TheBook }
+            onBackRequested: root.stack.back()
+        }
+    }
+    readonly property Component heights: Component {
+        HeightsPage {
+            view: HeightsView { desk: TheDesk }
             onBackRequested: root.stack.back()
         }
     }

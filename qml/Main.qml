@@ -36,6 +36,15 @@ Window {
         property: "leftHanded"
         value: ThePreferences.hand === 1
     }
+    Binding {
+        target: Theme
+        property: "bigKeys"
+        value: ThePreferences.bigKeys
+    }
+    Shortcut {
+        sequence: "F11"
+        onActivated: root.visibility = root.visibility === Window.FullScreen ? Window.Windowed : Window.FullScreen
+    }
     // made for a sample only
     Loader {
         id: example

@@ -159,6 +159,7 @@ void Desk::replaceAll(BarMarks marks, std::vector<KitItem> kit, SetupRecord setu
     m_marks = marks;
     m_kit = std::move(kit);
     m_setup = std::move(setup);
+    m_lastTime.reset();
     m_drafts.clear();
     m_draftListeners.tell();
     hungChanged();

@@ -23,6 +23,9 @@ public:
     [[nodiscard]] const std::vector<KitItem>& kit() const { return m_kit; }
     [[nodiscard]] const KitItem* item(const RecordId& id) const;
     [[nodiscard]] const SetupRecord& setup() const { return m_setup; }
+    /// What was on the bar last time, for whom the desk is laid out: a load far from it deserves a question.
+    [[nodiscard]] const std::optional<Mass>& lastTime() const { return m_lastTime; }
+    void setLastTime(const std::optional<Mass>& load) { m_lastTime = load; }
     /// Worked out anew at each change, once.
     [[nodiscard]] const WeighedUp& answer() const { return m_answer; }
 
@@ -65,6 +68,7 @@ private:
     std::vector<KitItem> m_kit;
     SetupRecord m_setup;
     std::vector<KitItem> m_drafts;
+    std::optional<Mass> m_lastTime;
     std::vector<CautionCode> m_lookedOver;
     WeighedUp m_answer;
     NewIds m_newIds;

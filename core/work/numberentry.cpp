@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/numberentry.h"
 
+#include <algorithm>
 #include <charconv>
+#include <cmath>
 
 namespace steelyard {
 
@@ -53,6 +55,21 @@ std::optional<EntryRefusal> NumberEntry::check() const
     if (*value > m_limits.mostRatio)
         return EntryRefusal::AboveMost;
     return std::nullopt;
+}
+
+
+Doubt doubtOf(double ratioKeyed, double ratioLastTime)
+{
+    if (!(ratioKeyed > 0) || !(ratioLastTime > 0))
+        return Doubt::None;
+    // on the edge it is no doubt yet, whatever the last digits of a division say
+    constexpr double slack = 1e-9, poundsInKilogram = 1 / 0.45359237, about = 0.03;
+    const double up = ratioKeyed / ratioLastTime, apart = std::max(up, 1 / up);
+    if (apart >= 8 - slack && apart <= 12 + slack)
+        return Doubt::TenTimes;
+    if (std::abs(apart / poundsInKilogram - 1) <= about)
+        return Doubt::PoundsForKilograms;
+    return std::abs(up - 1) > 0.2 + slack ? Doubt::FarOff : Doubt::None;
 }
 
 }

@@ -50,4 +50,15 @@ private:
     std::string m_keyed;
 };
 
+/// Why a number deserves a question before it is kept.
+enum class Doubt : std::uint8_t {
+    None,
+    FarOff,              ///< more than 20 % away from last time
+    PoundsForKilograms,  ///< 2.2 times as much, or as little
+    TenTimes,            ///< 8 to 12 times as much, or as little: a nought or a point too many or too few
+};
+
+/// How a number looks beside that of last time, both above 0 and in one unit; no doubt otherwise. The bounds are ours.
+[[nodiscard]] Doubt doubtOf(double ratioKeyed, double ratioLastTime);
+
 }

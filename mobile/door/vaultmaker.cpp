@@ -58,7 +58,7 @@ bool VaultMaker::takePassphrase(SecretField* first, SecretField* second)
             return false;
         }
     } else if (first->count() < leastCharacters) {
-        refuse(tr("At least %1 characters: there are %2.").arg(leastCharacters).arg(first->count()));
+        refuse(tr("At least %n characters: there are %1.", nullptr, leastCharacters).arg(first->count()));
         return false;
     } else if (first->view() != second->view()) {
         refuse(tr("The two are not the same. Hold Show to see them."));

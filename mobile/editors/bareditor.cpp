@@ -3,6 +3,7 @@
 
 #include "core/work/barchanges.h"
 #include "core/work/measuredkit.h"
+#include "mobile/pages/setuptexts.h"
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
 #include "mobile/text/tooltexts.h"
@@ -24,6 +25,8 @@ std::vector<FieldSpec> BarEditor::specs() const
         {QStringLiteral("load"), {}, inMass(onBar), {3, 2, 0, 600}, false, {}},
         {QStringLiteral("newPlate"), {}, inMass(std::nullopt), {2, 2, 0.1, 60}, false, {}},
     };
+    if (desk().lastTime())
+        all[3].last = say::shown(*desk().lastTime());
     // what was weighed is said as it is where it is taken
     if (bar.barWeighed)
         all.front().text = tooltexts::giveNumber(bar.bar, bar.barWeighed->u);
@@ -60,6 +63,17 @@ KeepOutcome BarEditor::keepNumber(const QString& key, const KeyedFigure& keyed)
     }
     desk().setBar(bar);
     return {};
+}
+
+QString BarEditor::changes(const QString& key, const KeyedFigure& keyed) const
+{
+    if (key != QLatin1String("load") || !ready())
+        return {};
+    const BarRecord& bar = desk().setup().bar;
+    const auto& hangs = desk().answer().load;
+    const auto loads = loadsOf(bar);
+    const PlateLoad* meant = loads ? loadMeant(*loads, keyed.mass()) : nullptr;
+    return hangs && meant ? setuptexts::plateChange(bar, changeBetween(*hangs, *meant)) : QString();
 }
 
 bool BarEditor::clearNumber(const QString& key)
@@ -100,7 +114,7 @@ void BarEditor::refresh()
     if (ready()) {
         std::vector<StockRow> rows;
         for (const PlatesHere& p : desk().setup().bar.stock)
-            rows.push_back({say::plateMarkWithUnit(p), p.weighed ? tr("%1 plates, weighed: %2 each").arg(p.count).arg(tooltexts::give(p.type.mass, p.weighed->u)) : tr("%1 plates").arg(p.count), p.count >= 2});
+            rows.push_back({say::plateMarkWithUnit(p), p.weighed ? tr("%n plates, weighed: %1 each", nullptr, p.count).arg(tooltexts::give(p.type.mass, p.weighed->u)) : tr("%n plates", nullptr, p.count), p.count >= 2});
         m_stock.setRows(std::move(rows));
     }
     FieldEditor::refresh();

@@ -16,6 +16,7 @@ public:
     [[nodiscard]] std::vector<FieldSpec> specs() const override;
     KeepOutcome keepNumber(const QString& key, const KeyedFigure& keyed) override;
     bool clearNumber(const QString& key) override;
+    [[nodiscard]] QString changes(const QString& key, const KeyedFigure& keyed) const override;
     [[nodiscard]] bool canClear(const QString& key) const override { return key == QLatin1String("sleeve"); }
 
     [[nodiscard]] QAbstractListModel* stock() { return &m_stock; }

@@ -4,6 +4,7 @@
 #include "core/work/measuredkit.h"
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
+#include "mobile/text/tooltexts.h"
 
 using namespace steelyard;
 
@@ -22,7 +23,7 @@ std::vector<FieldSpec> ChainEditor::specs() const
     std::vector<FieldSpec> all{{QStringLiteral("length"), tr("Length"), inLength(m.length), {4, 1, 10, 2000}, false, tr("first link to last, pulled straight"), true}};
     if (m.by == ChainMeasuring::Weighed) {
         all.push_back({QStringLiteral("mass"), tr("Mass"), inMass(m.mass), {3, 3, 0.1, 200}, false, tr("all of it, on the scale"), true});
-        all.push_back({QStringLiteral("scaleStep"), tr("Step of the scale"), inMass(m.scaleStep), {1, 3, 0.001, 5}, false, tr("the least it shows: 0.1, or 0.05"), true});
+        all.push_back({QStringLiteral("scaleStep"), tr("Step of the scale"), inMass(m.scaleStep), {1, 3, 0.001, 5}, false, tooltexts::stepHint(), true});
     } else {
         all.push_back({QStringLiteral("wire"), tr("Wire"), inWire(m.wire), {2, 1, 2, 60}, false, tr("its real thickness, not the trade size"), true});
         all.push_back({QStringLiteral("pitch"), tr("Pitch"), inWire(m.pitch), {3, 1, 5, 300}, false, tr("inside length of one link"), true});

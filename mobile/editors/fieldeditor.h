@@ -39,6 +39,8 @@ public:
     /// Takes an optional number away again; false when it cannot be left out.
     virtual bool clearNumber(const QString& key) { Q_UNUSED(key) return false; }
     [[nodiscard]] virtual bool canClear(const QString& key) const { Q_UNUSED(key) return false; }
+    /// What else changes when it is kept, in a few words: "take off 5, put on 10, each side".
+    [[nodiscard]] virtual QString changes(const QString& key, const KeyedFigure& keyed) const { Q_UNUSED(key) Q_UNUSED(keyed) return {}; }
     [[nodiscard]] std::optional<FieldSpec> spec(const QString& key) const;
     /// The needed number after this one that is still missing; empty when there is none.
     [[nodiscard]] QString nextMissing(const QString& key) const;

@@ -37,6 +37,7 @@ struct FieldSpec {
     bool filledIn = false;
     QString hint;
     bool needed = false; ///< nothing comes out without it
+    std::optional<double> last; ///< what it was last time, in the shown unit: far from it, a number is asked about
 
     /// The hint with how it was entered.
     [[nodiscard]] QString about() const;

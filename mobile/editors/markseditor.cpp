@@ -87,7 +87,7 @@ KeepOutcome MarksEditor::keepNumber(const QString& key, const KeyedFigure& keyed
         const int hole = static_cast<int>(std::lround(keyed.ratio));
         const auto height = heightOfHole(rack->measured, hole);
         if (!height)
-            return {tr("%1 has %2 holes, and the lowest is 1.").arg(QString::fromStdString(rack->name)).arg(rack->check.holeCount), {}};
+            return {tr("%1 has %n holes, and the lowest is 1.", nullptr, rack->check.holeCount).arg(QString::fromStdString(rack->name)), {}};
         *place.height = *height;
         *place.hole = HoleRead{rack->item, hole};
     } else {

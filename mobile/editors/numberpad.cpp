@@ -5,6 +5,8 @@
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
 
+#include <QClipboard>
+#include <QGuiApplication>
 #include <QLocale>
 
 #include <algorithm>
@@ -28,6 +30,7 @@ void NumberPad::load()
     m_entry = steelyard::NumberEntry(m_spec.limits);
     m_refusal.clear();
     m_offers.clear();
+    m_asking = false;
     Q_EMIT targetChanged();
     Q_EMIT keyed();
 }
@@ -63,8 +66,16 @@ QString NumberPad::standing() const
     return m_spec.shown ? m_spec.text : QString();
 }
 
+std::optional<KeyedFigure> NumberPad::figure() const
+{
+    return m_entry.check() ? std::nullopt : std::optional<KeyedFigure>(m_entry);
+}
+
 QString NumberPad::hint() const
 {
+    if (const auto keyed = figure(); keyed && m_editor)
+        if (const QString changes = m_editor->changes(m_key, *keyed); !changes.isEmpty())
+            return changes;
     if (m_spec.shown) {
         const QString now = tr("now %1 %2").arg(m_spec.text, m_spec.unit);
         return m_spec.enteredAs.isEmpty() ? now : tr("%1, %2").arg(now, m_spec.enteredAs);
@@ -72,9 +83,31 @@ QString NumberPad::hint() const
     return m_spec.text.isEmpty() ? m_spec.hint : tr("now %1").arg(m_spec.text);
 }
 
-QString NumberPad::keepFact() const
+QString NumberPad::fact() const
 {
-    return m_entry.text().empty() ? QString() : tr("%1 %2").arg(text(), m_spec.unit);
+    const QString wants = wanting();
+    return wants.isEmpty() ? tr("%1 %2").arg(text(), m_spec.unit) : wants;
+}
+
+NumberPad::State NumberPad::state() const
+{
+    return m_asking ? Asking : m_entry.check() ? Wanting : Ready;
+}
+
+QString NumberPad::question() const
+{
+    using steelyard::Doubt;
+    const auto keyed = figure();
+    if (!keyed || !m_spec.last)
+        return {};
+    const QString now = tr("%1 %2").arg(text(), m_spec.unit), before = tr("%1 %2").arg(say::figure(*m_spec.last, m_spec.kind), m_spec.unit);
+    switch (steelyard::doubtOf(keyed->ratio, *m_spec.last)) {
+    case Doubt::None: break;
+    case Doubt::FarOff: return tr("%1? Last time it was %2.").arg(now, before);
+    case Doubt::PoundsForKilograms: return tr("%1? Last time it was %2. Pounds for kilograms?").arg(now, before);
+    case Doubt::TenTimes: return tr("%1? Last time it was %2. Look at the noughts and the point.").arg(now, before);
+    }
+    return {};
 }
 
 QString NumberPad::wanting() const
@@ -104,10 +137,31 @@ bool NumberPad::canClear() const
     return m_spec.shown.has_value() && m_editor && m_editor->canClear(m_key);
 }
 
+void NumberPad::paste(const QString& text)
+{
+    QString refused;
+    for (const QChar sign : text.trimmed()) {
+        press(QString(sign));
+        if (!m_refusal.isEmpty())
+            refused = m_refusal;
+    }
+    if (refused.isEmpty())
+        return;
+    // a later sign that was taken does not unsay it
+    m_refusal = refused;
+    Q_EMIT keyed();
+}
+
+void NumberPad::pasteClipboard()
+{
+    paste(QGuiApplication::clipboard()->text());
+}
+
 void NumberPad::press(const QString& key)
 {
     m_refusal.clear();
     m_offers.clear();
+    m_asking = false;
     if (key == QLatin1String("rub")) {
         m_entry.rub();
     } else if (!key.isEmpty()) {
@@ -125,6 +179,12 @@ bool NumberPad::keep()
     m_offers.clear();
     if (const auto refused = m_entry.check()) {
         m_refusal = sentences::refusal(*refused, m_spec.limits, m_spec.unit);
+        Q_EMIT keyed();
+        return false;
+    }
+    if (const QString doubt = question(); !m_asking && !doubt.isEmpty()) {
+        m_asking = true;
+        m_refusal = doubt;
         Q_EMIT keyed();
         return false;
     }
@@ -148,6 +208,7 @@ bool NumberPad::keepValue(const KeyedFigure& number)
     if (!m_editor)
         return false;
     const KeepOutcome outcome = m_editor->keepNumber(m_key, number);
+    m_asking = false;
     m_refusal = outcome.refusal;
     m_offers = outcome.offers;
     Q_EMIT keyed();

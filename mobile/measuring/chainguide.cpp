@@ -3,6 +3,7 @@
 
 #include "mobile/measuring/measuretexts.h"
 #include "mobile/text/say.h"
+#include "mobile/text/tooltexts.h"
 
 using namespace steelyard;
 
@@ -59,7 +60,7 @@ QString ChainGuide::how() const
     if (asked == QLatin1String("mass"))
         return tr("All of it on the scale and off the floor; read when it hangs still. Not more than the scale is made for, feet clear.");
     if (asked == QLatin1String("scaleStep"))
-        return tr("The smallest change the scale shows: 0.1, or 0.05.");
+        return tooltexts::stepAsked();
     if (asked == QLatin1String("wire"))
         return tr("Across the round of one link: its real thickness, not the trade size.");
     if (asked == QLatin1String("pitch"))

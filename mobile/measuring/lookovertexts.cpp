@@ -9,7 +9,7 @@ using namespace steelyard;
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("lookover", text); }
+QString tr(const char* text) { return QCoreApplication::translate("lookovertexts", text); }
 
 }
 

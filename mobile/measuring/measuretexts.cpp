@@ -17,7 +17,8 @@ namespace measuretexts {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("measuretexts", text); }
+/// With a count the words bend to it.
+QString tr(const char* text, const char* about = nullptr, int count = -1) { return QCoreApplication::translate("measuretexts", text, about, count); }
 
 }
 
@@ -93,7 +94,7 @@ QString goFor(const LengthAdvice& advice, const BandMeasurement& measurement)
 
 QString oneReadingMoreThanNeeded(std::size_t readings)
 {
-    return tr("Where the shade is wide, %1 readings cannot yet tell their own scatter from the curve: one more narrows it most.").arg(readings);
+    return tr("Where the shade is wide, %n readings cannot yet tell their own scatter from the curve: one more narrows it most.", nullptr, static_cast<int>(readings));
 }
 
 QString whyThere(const LengthAdvice& advice, const BandMeasurement& measurement)
@@ -126,8 +127,8 @@ QString age(const MeasurementRecord& last, std::chrono::sys_days today)
     if (due.state == DueState::Due)
         return tr("measured %1, due again").arg(day);
     if (left < 14)
-        return left == 1 ? tr("measured %1, due tomorrow").arg(day) : tr("measured %1, due in %2 days").arg(day).arg(left);
-    return tr("measured %1, due in %2 weeks").arg(day).arg(left / 7);
+        return tr("measured %1, due in %n days", nullptr, static_cast<int>(left)).arg(day);
+    return tr("measured %1, due in %n weeks", nullptr, static_cast<int>(left / 7)).arg(day);
 }
 
 QString outOfUse(const Inspection& inspection, std::chrono::sys_days today)

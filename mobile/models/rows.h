@@ -114,6 +114,20 @@ struct HangingRow {
     }
 };
 
+/** One height of the path: what the bar pulls there, and of what it is made. */
+struct HeightRow {
+    QString at, pull, made;
+    bool mark = false;
+    bool operator==(const HeightRow&) const = default;
+    static std::vector<RowRole<HeightRow>> roles()
+    {
+        return {{"at", [](const HeightRow& r) { return r.at; }},
+                {"pull", [](const HeightRow& r) { return r.pull; }},
+                {"made", [](const HeightRow& r) { return r.made; }},
+                {"mark", [](const HeightRow& r) { return r.mark; }}};
+    }
+};
+
 /** One part of a number: what it is, how it came to be known, what it adds and how uncertain it makes the number. */
 struct OriginRow {
     QString what, how, value, shareText;

@@ -18,7 +18,7 @@ using namespace steelyard;
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("setup", text); }
+QString tr(const char* text) { return QCoreApplication::translate("setuptexts", text); }
 
 QString titleOf(const PullCurve& curve, const LiftPath& path)
 {

@@ -160,6 +160,14 @@ std::vector<FieldSpec> AthleteEditor::specs() const
         return all;
     all.push_back({QStringLiteral("mass"), tr("Body mass"), inMass(now.mass), {3, 1, 15, 300}, false, {}});
     all.push_back({QStringLiteral("height"), tr("Height"), inLength(now.height), {3, 1, 80, 250}, false, {}});
+    // what was measured last, each for itself
+    if (const Athlete* known = m_book->book().athlete(m_id))
+        for (const BodySize& size : known->sizes) {
+            if (size.mass)
+                all[1].last = say::shown(*size.mass);
+            if (size.height)
+                all[2].last = say::shown(*size.height);
+        }
     return all;
 }
 

@@ -182,6 +182,7 @@ void DeskWork::take(const QString& athleteId, const QString& lift)
     m_athlete = next;
     m_lift = nextLift;
     remember();
+    layLastTime();
     // marks that were nobody's are hers where she has none, and the lift starts as theirs did
     const bool hers = nobodys && keptMarks() == noMarks() && m_desk->desk().marks().start == noMarks().start && !marksAside();
     if (!hers)
@@ -235,6 +236,7 @@ void DeskWork::open(const QString& setupId)
     std::erase_if(setup.hung, [&desk](const HungRecord& hung) { return !desk.item(hung.item); });
     m_laidMarks = keptMarks();
     desk.lay(*m_laidMarks, std::move(setup));
+    layLastTime();
     Q_EMIT changed();
 }
 
@@ -271,6 +273,7 @@ void DeskWork::keepSetup()
             return;
         self->m_setup = id;
         self->remember();
+        self->layLastTime();
         self->keepLookedOver();
         Q_EMIT self->changed();
         Q_EMIT self->setupKept();
@@ -293,9 +296,16 @@ void DeskWork::keepVenue(const QString& name)
     }));
 }
 
+void DeskWork::layLastTime()
+{
+    if (ready())
+        m_desk->desk().setLastTime(athlete() ? loadLastTime(m_book->book(), m_athlete, m_lift, m_setup) : std::nullopt);
+}
+
 void DeskWork::refresh()
 {
     layKit();
+    layLastTime();
     Q_EMIT changed();
 }
 

@@ -14,7 +14,7 @@ using namespace steelyard;
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("setup", text); }
+QString tr(const char* text) { return QCoreApplication::translate("setuptexts", text); }
 
 QString howChain(const ChainPlacing& c)
 {
@@ -116,6 +116,23 @@ BeamText beam(const Desk& desk)
         plates << say::plateMark(desk.setup().bar, p);
     out.eachSide = plates.isEmpty() ? tr("bare bar") : plates.join(QStringLiteral(" · "));
     return out;
+}
+
+QString plateChange(const BarRecord& bar, const PlateChange& change)
+{
+    const auto said = [&bar](const std::vector<PlateType>& plates) {
+        QStringList marks;
+        for (const PlateType& p : plates)
+            marks << say::plateMark(bar, p);
+        return marks.join(QStringLiteral(" + "));
+    };
+    if (change.nothing())
+        return tr("it hangs already");
+    if (change.takeOff.empty())
+        return tr("put on %1, each side").arg(said(change.putOn));
+    if (change.putOn.empty())
+        return tr("take off %1, each side").arg(said(change.takeOff));
+    return tr("take off %1, put on %2, each side").arg(said(change.takeOff), said(change.putOn));
 }
 
 QVariantList plates(const Desk& desk)

@@ -19,6 +19,8 @@ namespace setuptexts {
 [[nodiscard]] std::vector<NoticeRow> notices(const steelyard::WeighedUp& weighed);
 [[nodiscard]] std::vector<CautionRow> cautions(const steelyard::WeighedUp& weighed);
 [[nodiscard]] QString readingAt(const steelyard::WeighedUp& weighed, steelyard::Height height);
+/// "take off 5, put on 10, each side"; from the inside out.
+[[nodiscard]] QString plateChange(const steelyard::BarRecord& bar, const steelyard::PlateChange& change);
 /// How a thing hangs, in words: "doubled, on a lead of 45 cm".
 [[nodiscard]] QString howItHangs(const steelyard::HungRecord& record);
 

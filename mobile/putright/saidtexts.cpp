@@ -20,10 +20,8 @@ namespace saidtexts {
 
 namespace {
 
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("saidtexts", text);
-}
+/// With a count the words bend to it.
+QString tr(const char* text, const char* about = nullptr, int count = -1) { return QCoreApplication::translate("saidtexts", text, about, count); }
 
 QString dayOf(const BookService& book, const journal::Held& entry)
 {
@@ -48,8 +46,6 @@ QString chainText(const ChainMeasurement& chain)
     return chain.mass ? tr("%1 and %2, weighed").arg(say::inMassUnit(say::entered(*chain.mass)), length) : length;
 }
 
-QString counted(std::size_t count, const QString& one, const QString& many) { return count == 1 ? one : many.arg(count); }
-
 QString bandText(const BandMeasurement& band)
 {
     std::optional<Entered<Length>> longest = band.rest;
@@ -59,7 +55,7 @@ QString bandText(const BandMeasurement& band)
             ++count;
             longest = longest && *longest > *hanging.length ? longest : hanging.length;
         }
-    const QString hangings = count == 1 ? tr("1 hanging") : tr("%1 hangings").arg(count);
+    const QString hangings = tr("%n hangings", nullptr, count);
     return longest ? tr("%1, to %2").arg(hangings, say::inLengthUnit(say::entered(*longest))) : hangings;
 }
 
@@ -82,11 +78,10 @@ QString measured(const Measured& measured)
     if (const auto* band = std::get_if<BandMeasurement>(&measured))
         return bandText(*band);
     if (const auto* aid = std::get_if<AidMeasurement>(&measured))
-        return counted(aidReadingsThatCount(*aid).size(), tr("1 height"), tr("%1 heights"));
+        return tr("%n heights", nullptr, static_cast<int>(aidReadingsThatCount(*aid).size()));
     if (const auto* machine = std::get_if<MachineMeasurement>(&measured)) {
-        const std::size_t count = machineReadingsThatCount(*machine).size();
-        return machine->by == MachineMeasuring::Pull ? counted(count, tr("1 place, by its pull"), tr("%1 places, by its pull"))
-                                                     : counted(count, tr("1 angle, by its radius"), tr("%1 angles, by its radius"));
+        const int count = static_cast<int>(machineReadingsThatCount(*machine).size());
+        return machine->by == MachineMeasuring::Pull ? tr("%n places, by its pull", nullptr, count) : tr("%n angles, by its radius", nullptr, count);
     }
     return tooltexts::said(measured);
 }
@@ -100,10 +95,10 @@ QString age(std::chrono::sys_days day, std::chrono::sys_days today)
     if (days == 1)
         return tr("yesterday");
     if (days < 3 * week)
-        return tr("%1 days old").arg(days);
+        return tr("%n days old", nullptr, days);
     if (days < 3 * month)
-        return tr("%1 weeks old").arg(days / week);
-    return days < 2 * year ? tr("%1 months old").arg(days * 12 / year) : tr("%1 years old").arg(days / year);
+        return tr("%n weeks old", nullptr, days / week);
+    return days < 2 * year ? tr("%n months old", nullptr, days * 12 / year) : tr("%n years old", nullptr, days / year);
 }
 
 QString bodySizeBefore(const BookService& book, const RecordId& athlete, const BodySize& size)
@@ -130,7 +125,7 @@ QDateTime moment(const BookService& book, const journal::Held& entry)
 
 QString whenAndWhere(BookService& book, const journal::Held& entry)
 {
-    const QString when = QLocale().toString(moment(book, entry), QStringLiteral("d MMM yyyy, hh:mm"));
+    const QString when = QLocale().toString(moment(book, entry), tr("d MMM yyyy, hh:mm"));
     const auto& deeds = book.keeping().deeds();
     if (!deeds.empty() && deeds.front().entries.front().chain.origin == entry.chain.origin)
         return tr("%1, on this device").arg(when);

@@ -4,6 +4,7 @@
 #include "mobile/readings/readingtexts.h"
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
+#include "mobile/text/tooltexts.h"
 
 #include <algorithm>
 #include <array>
@@ -51,7 +52,7 @@ std::vector<FieldSpec> MachineEditor::specs() const
     std::vector<FieldSpec> all{{QStringLiteral("stack"), tr("Stack"), inMass(m.stack), {3, 2, 0.5, 400}, false,
                                 isByPull() ? tr("what is pinned while you pull") : tr("what is pinned: turning moments are shown for it"), true}};
     if (isByPull())
-        all.push_back({QStringLiteral("scaleStep"), tr("Step of the scale"), inMass(m.scaleStep), {1, 3, 0.001, 5}, false, tr("the least it shows: 0.1, or 0.05"), true});
+        all.push_back({QStringLiteral("scaleStep"), tr("Step of the scale"), inMass(m.scaleStep), {1, 3, 0.001, 5}, false, tooltexts::stepHint(), true});
     for (std::size_t i = 0; i < m.readings.size(); ++i) {
         const MachineReading& r = m.readings[i];
         if (isByPull()) {

@@ -4,6 +4,7 @@
 #include "core/work/measuring/machinekit.h"
 #include "mobile/measuring/measuretexts.h"
 #include "mobile/text/say.h"
+#include "mobile/text/tooltexts.h"
 
 #include <numbers>
 
@@ -46,7 +47,7 @@ QString MachineGuide::how() const
         return machine()->isByPull() ? tr("As it stays for every reading. A printed mass is taken as right within 2 %.")
                                      : tr("Turning moments are shown for it, and it can be changed later. A printed mass is taken as right within 2 %.");
     if (asked == QLatin1String("scaleStep"))
-        return tr("The smallest change the scale shows: 0.1, or 0.05.");
+        return tooltexts::stepAsked();
     if (asked == QLatin1String("angle"))
         return tr("From the start of the movement, in degrees; a level on the lever shows it.");
     if (asked == QLatin1String("radius"))

@@ -17,12 +17,13 @@ using namespace steelyard;
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("itemorigin", text); }
+/// With a count the words bend to it.
+QString tr(const char* text, const char* about = nullptr, int count = -1) { return QCoreApplication::translate("itemorigintexts", text, about, count); }
 
 QString lengthText(const std::optional<Entered<Length>>& length) { return length ? say::inLengthUnit(say::entered(*length)) : QString(); }
 QString wireText(const std::optional<Entered<Length>>& length) { return length ? say::wireWithUnit(*length) : QString(); }
 QString massText(const std::optional<Entered<Mass>>& mass) { return mass ? say::inMassUnit(say::entered(*mass)) : QString(); }
-QString readingsText(std::size_t count) { return count == 1 ? tr("1 reading") : tr("%1 readings").arg(count); }
+QString readingsText(std::size_t count) { return tr("%n readings", nullptr, static_cast<int>(count)); }
 
 /// "20.3 ± 0.1", of two numbers in the shown unit.
 QString withGive(double value, double give)
@@ -206,21 +207,21 @@ OriginRow rowOf(const ItemInputLine& line, const ItemOrigin& origin, const Measu
 
 struct Number {
     QString operator()(const ChainNumber& n) const { return say::perLength(n.value, n.giveOrTake); }
-    QString operator()(const BandNumber& n) const { return tr("%1 at %2").arg(say::pull(n.pull, n.giveOrTake).withUnit(), say::lengthWithUnit(n.at)); }
-    QString operator()(const AidNumber& n) const { return tr("%1 %2").arg(say::pull(n.help, n.giveOrTake).withUnit(), readingtexts::aboveChest(n.aboveChest)); }
-    QString operator()(const TorqueNumber& n) const { return tr("%1 N·m at %2").arg(withGive(n.value.newtonMetres, n.giveOrTake.newtonMetres), readingtexts::angle(n.at)); }
-    QString operator()(const TravelNumber& n) const { return tr("%1 at %2").arg(say::pull(n.pull, n.giveOrTake).withUnit(), say::lengthWithUnit(n.at)); }
+    QString operator()(const BandNumber& n) const { return itemorigintexts::tr("%1 at %2").arg(say::pull(n.pull, n.giveOrTake).withUnit(), say::lengthWithUnit(n.at)); }
+    QString operator()(const AidNumber& n) const { return itemorigintexts::tr("%1 %2").arg(say::pull(n.help, n.giveOrTake).withUnit(), readingtexts::aboveChest(n.aboveChest)); }
+    QString operator()(const TorqueNumber& n) const { return itemorigintexts::tr("%1 N·m at %2").arg(withGive(n.value.newtonMetres, n.giveOrTake.newtonMetres), readingtexts::angle(n.at)); }
+    QString operator()(const TravelNumber& n) const { return itemorigintexts::tr("%1 at %2").arg(say::pull(n.pull, n.giveOrTake).withUnit(), say::lengthWithUnit(n.at)); }
     QString operator()(const ScaleNumber& n) const
     {
         const QString off = massGive(kilograms(std::abs(n.error.si())), n.giveOrTake), at = say::massWithUnit(n.at);
-        return n.error < Mass{} ? tr("%1 too little at %2").arg(off, at) : tr("%1 too much at %2").arg(off, at);
+        return n.error < Mass{} ? itemorigintexts::tr("%1 too little at %2").arg(off, at) : itemorigintexts::tr("%1 too much at %2").arg(off, at);
     }
-    QString operator()(const IronNumber& n) const { return n.count > 1 ? tr("%1 each").arg(massGive(n.each, n.giveOrTake)) : massGive(n.each, n.giveOrTake); }
+    QString operator()(const IronNumber& n) const { return n.count > 1 ? itemorigintexts::tr("%1 each").arg(massGive(n.each, n.giveOrTake)) : massGive(n.each, n.giveOrTake); }
     QString operator()(const LeadNumber& n) const { return lengthGive(n.length, n.giveOrTake); }
     QString operator()(const RackNumber& n) const
     {
         const QString height = lengthGive(n.height, n.giveOrTake);
-        return n.hole > 0 ? tr("hole %1 at %2").arg(n.hole).arg(height) : tr("anchor at %1").arg(height);
+        return n.hole > 0 ? itemorigintexts::tr("hole %1 at %2").arg(n.hole).arg(height) : itemorigintexts::tr("anchor at %1").arg(height);
     }
 };
 

@@ -2,6 +2,7 @@
 #include "mobile/text/keepingtexts.h"
 
 #include "core/work/venues/whatwasdone.h"
+#include "mobile/text/liftnames.h"
 #include "mobile/text/vaulttexts.h"
 
 #include <QCoreApplication>
@@ -13,9 +14,9 @@ namespace keepingtexts {
 
 namespace {
 
-QString tr(const char* text)
+QString tr(const char* text, const char* about = nullptr)
 {
-    return QCoreApplication::translate("keepingtexts", text);
+    return QCoreApplication::translate("keepingtexts", text, about);
 }
 
 QString nameOf(const DeedDone& done, const SeasonBook& book)
@@ -59,7 +60,7 @@ QString ofThing(ThingSaid said, const QString& name)
 QString shipped(LiftId id)
 {
     const Lift* known = shippedLift(id);
-    return known ? QCoreApplication::translate("lifts", known->term.data()) : QString();
+    return known ? liftnames::name(*known) : QString();
 }
 
 QString lift(LiftId id, const SeasonBook& book)
@@ -164,7 +165,7 @@ QString day(std::chrono::sys_days day, std::chrono::sys_days today)
     const std::chrono::year_month_day date(day);
     const QDate shown(int(date.year()), int(unsigned(date.month())), int(unsigned(date.day())));
     const bool sameYear = date.year() == std::chrono::year_month_day(today).year();
-    return QLocale().toString(shown, sameYear ? QStringLiteral("d MMM") : QStringLiteral("d MMM yyyy"));
+    return QLocale().toString(shown, sameYear ? tr("d MMM", "a day as the language writes it: d, MMM and yyyy stand for day, month and year") : tr("d MMM yyyy"));
 }
 
 }

@@ -15,7 +15,7 @@ using namespace steelyard;
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("origin", text); }
+QString tr(const char* text) { return QCoreApplication::translate("origintexts", text); }
 
 QString formula(KnownBy by)
 {

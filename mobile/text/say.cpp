@@ -4,6 +4,7 @@
 #include "core/measure/rounding.h"
 #include "core/work/barchanges.h"
 #include "mobile/text/giving.h"
+#include "mobile/text/language.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -25,12 +26,6 @@ VaultSettings& shownUnits()
     return units;
 }
 
-Listeners& listeners()
-{
-    static Listeners all;
-    return all;
-}
-
 }
 
 const VaultSettings& units()
@@ -43,12 +38,7 @@ void setUnits(const VaultSettings& units)
     if (shownUnits() == units)
         return;
     shownUnits() = units;
-    listeners().tell();
-}
-
-Subscription onUnitsChanged(std::function<void()> told)
-{
-    return listeners().add(std::move(told));
+    language::tellAnew();
 }
 
 QString fixed(double value, int decimals)
@@ -270,8 +260,8 @@ QString Pull::sentence() const
     if (give.isEmpty())
         return value;
     if (about)
-        return tr("about %1 ± %2").arg(value, give);
-    return tr("%1 ± %2").arg(value, give);
+        return say::tr("about %1 ± %2").arg(value, give);
+    return say::tr("%1 ± %2").arg(value, give);
 }
 
 QString Pull::withUnit() const

@@ -5,7 +5,6 @@
 #include "core/measure/units.h"
 #include "core/resistance/setup.h"
 #include "core/season/setuprecord.h"
-#include "core/work/subscription.h"
 #include "core/work/typing.h"
 #endif
 
@@ -16,9 +15,8 @@ namespace say {
 
 /// What everything is shown and keyed in. It holds for the whole app, as a locale does; the book of the open vault says what it is.
 [[nodiscard]] const steelyard::VaultSettings& units();
+/// Whoever shows numbers is told, by `language::onSaidOtherwise`.
 void setUnits(const steelyard::VaultSettings& units);
-/// Whoever shows numbers shows them anew then.
-[[nodiscard]] steelyard::Subscription onUnitsChanged(std::function<void()> told);
 
 /// At most `decimals` places, none of them an idle zero.
 [[nodiscard]] QString plain(double value, int decimals);

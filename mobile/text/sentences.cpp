@@ -16,7 +16,8 @@ using Code = SetupWarningCode;
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("sentences", text); }
+/// With a count the words bend to it.
+QString tr(const char* text, const char* about = nullptr, int count = -1) { return QCoreApplication::translate("sentences", text, about, count); }
 
 /// What a caution is about is never said too low: up to the next whole one of the shown unit.
 QString atMost(Mass mass)
@@ -57,9 +58,9 @@ Said slack(const SetupWarning& w, const Setup& setup)
     const QString at = say::lengthWithUnit(w.height.value_or(Height{}));
     if (slackAbove(w, setup))
         return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left band slack above %1"), QT_TRANSLATE_NOOP("sentences", "Right band slack above %1"), QT_TRANSLATE_NOOP("sentences", "Bands slack above %1")).arg(at),
-                tr(QT_TRANSLATE_NOOP("sentences", "Up there they help no more. Anchor them higher to help longer."))};
+                tr("Up there they help no more. Anchor them higher to help longer.")};
     return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left band slack up to %1"), QT_TRANSLATE_NOOP("sentences", "Right band slack up to %1"), QT_TRANSLATE_NOOP("sentences", "Bands slack up to %1")).arg(at),
-            tr(QT_TRANSLATE_NOOP("sentences", "Below that they add nothing and may slip off. Anchor them lower, or double them."))};
+            tr("Below that they add nothing and may slip off. Anchor them lower, or double them.")};
 }
 
 }
@@ -70,51 +71,51 @@ Said warning(const SetupWarning& w, const Setup& setup)
     switch (w.code) {
     case Code::FirstLinkUp:
         return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left chain: first link up at %1"), QT_TRANSLATE_NOOP("sentences", "Right chain: first link up at %1"), QT_TRANSLATE_NOOP("sentences", "Chains: first link up at %1")).arg(at),
-                tr(QT_TRANSLATE_NOOP("sentences", "Below that the chain adds nothing. A shorter lead starts it sooner."))};
+                tr("Below that the chain adds nothing. A shorter lead starts it sooner.")};
     case Code::LastLinkOff:
         return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left chain: last link off at %1"), QT_TRANSLATE_NOOP("sentences", "Right chain: last link off at %1"), QT_TRANSLATE_NOOP("sentences", "Chains: last link off at %1")).arg(at),
-                tr(QT_TRANSLATE_NOOP("sentences", "Above that it swings and adds no more. A longer lead keeps a link down."))};
+                tr("Above that it swings and adds no more. A longer lead keeps a link down.")};
     case Code::BandSlack:
         return slack(w, setup);
     case Code::BeyondMeasured:
         if (endsAid(w, setup))
-            return {tr(QT_TRANSLATE_NOOP("sentences", "Bench aid not measured past %1")).arg(at),
-                    tr(QT_TRANSLATE_NOOP("sentences", "Its help beyond is unknown. Read it there too, or say where the chest is."))};
+            return {tr("Bench aid not measured past %1").arg(at),
+                    tr("Its help beyond is unknown. Read it there too, or say where the chest is.")};
         return {sided(w.side, QT_TRANSLATE_NOOP("sentences", "Left side: not measured past %1"), QT_TRANSLATE_NOOP("sentences", "Right side: not measured past %1"), QT_TRANSLATE_NOOP("sentences", "Not measured past %1")).arg(at),
-                tr(QT_TRANSLATE_NOOP("sentences", "The pull beyond is unknown. Hang more on the band and read its length, or hang it slacker."))};
+                tr("The pull beyond is unknown. Hang more on the band and read its length, or hang it slacker.")};
     case Code::SidesUneven:
-        return {(w.side == Side::Left ? tr(QT_TRANSLATE_NOOP("sentences", "Left pulls more, from %1 up"))
-                                      : tr(QT_TRANSLATE_NOOP("sentences", "Right pulls more, from %1 up"))).arg(at),
-                tr(QT_TRANSLATE_NOOP("sentences", "By over 2 % of the whole. Hang both sides alike."))};
+        return {(w.side == Side::Left ? tr("Left pulls more, from %1 up")
+                                      : tr("Right pulls more, from %1 up")).arg(at),
+                tr("By over 2 % of the whole. Hang both sides alike.")};
     case Code::NotRising:
-        return {tr(QT_TRANSLATE_NOOP("sentences", "It gets lighter from %1 up")).arg(at),
-                tr(QT_TRANSLATE_NOOP("sentences", "Look whether it hangs as you meant."))};
+        return {tr("It gets lighter from %1 up").arg(at),
+                tr("Look whether it hangs as you meant.")};
     case Code::PulledForward:
-        return {tr(QT_TRANSLATE_NOOP("sentences", "Bands pull the bar forward, from %1 up")).arg(at),
-                tr(QT_TRANSLATE_NOOP("sentences", "By over 3 % of the whole. Anchor them under the bar."))};
+        return {tr("Bands pull the bar forward, from %1 up").arg(at),
+                tr("By over 3 % of the whole. Anchor them under the bar.")};
     case Code::PulledBack:
-        return {tr(QT_TRANSLATE_NOOP("sentences", "Bands pull the bar back, from %1 up")).arg(at),
-                tr(QT_TRANSLATE_NOOP("sentences", "By over 3 % of the whole. Anchor them under the bar."))};
+        return {tr("Bands pull the bar back, from %1 up").arg(at),
+                tr("By over 3 % of the whole. Anchor them under the bar.")};
     case Code::OverCap:
-        return {tr(QT_TRANSLATE_NOOP("sentences", "Over the cap from %1 up")).arg(at),
-                tr(QT_TRANSLATE_NOOP("sentences", "Do not lift this. Take plates off."))};
+        return {tr("Over the cap from %1 up").arg(at),
+                tr("Do not lift this. Take plates off.")};
     case Code::OverRackRating:
-        return {tr(QT_TRANSLATE_NOOP("sentences", "More than the rack may carry")),
-                tr(QT_TRANSLATE_NOOP("sentences", "Do not lift this. Take plates off."))};
+        return {tr("More than the rack may carry"),
+                tr("Do not lift this. Take plates off.")};
     case Code::OverSafetyRating:
-        return {tr(QT_TRANSLATE_NOOP("sentences", "More than the safeties may carry, from %1 up")).arg(at),
-                tr(QT_TRANSLATE_NOOP("sentences", "Do not lift this. Take plates off."))};
+        return {tr("More than the safeties may carry, from %1 up").arg(at),
+                tr("Do not lift this. Take plates off.")};
     case Code::SleeveFull:
         break;
     }
-    return {tr(QT_TRANSLATE_NOOP("sentences", "More plates than the sleeve holds")),
-            tr(QT_TRANSLATE_NOOP("sentences", "Do not lift this. Use fewer, heavier plates."))};
+    return {tr("More plates than the sleeve holds"),
+            tr("Do not lift this. Use fewer, heavier plates.")};
 }
 
 Said weakAnchor(const WeakAnchor& anchor)
 {
-    return {tr(QT_TRANSLATE_NOOP("sentences", "The anchor of %1 may lift")).arg(QString::fromStdString(anchor.item)),
-            tr(QT_TRANSLATE_NOOP("sentences", "Do not lift this. Up to %1 pull it up, %2 hold it: it takes %3 times the pull. Hold it down with more."))
+    return {tr("The anchor of %1 may lift").arg(QString::fromStdString(anchor.item)),
+            tr("Do not lift this. Up to %1 pull it up, %2 hold it: it takes %3 times the pull. Hold it down with more.")
                 .arg(atMost(anchor.pull), say::massWithUnit(anchor.heldBy), say::plain(leastHoldFactor, 1))};
 }
 
@@ -166,92 +167,90 @@ QString entryName(const std::string& name)
     const QString last = at < 0 ? key : key.mid(at + 2), owner = at < 0 ? QString() : key.left(at);
     QString said = names.contains(last) ? tr(names.value(last)) : last;
     if (last.startsWith(QStringLiteral("point ")))
-        said = tr(QT_TRANSLATE_NOOP("sentences", "hanging %1")).arg(say::fixed(last.mid(6).toInt(), 0));
+        said = tr("hanging %1").arg(say::fixed(last.mid(6).toInt(), 0));
     if (last.startsWith(QStringLiteral("reading ")))
-        said = tr(QT_TRANSLATE_NOOP("sentences", "reading %1")).arg(say::fixed(last.mid(8).toInt(), 0));
+        said = tr("reading %1").arg(say::fixed(last.mid(8).toInt(), 0));
     if (last == QLatin1String("item"))
-        said = tr(QT_TRANSLATE_NOOP("sentences", "something that is not in the kit"));
-    return owner.isEmpty() ? said : tr(QT_TRANSLATE_NOOP("sentences", "%1, %2")).arg(owner, said);
+        said = tr("something that is not in the kit");
+    return owner.isEmpty() ? said : tr("%1, %2").arg(owner, said);
 }
 
 QString refusal(const Error& error)
 {
     const QString what = entryName(error.what);
     switch (error.code) {
-    case Refusal::NotThere: return tr(QT_TRANSLATE_NOOP("sentences", "Still to enter: %1.")).arg(what);
+    case Refusal::NotThere: return tr("Still to enter: %1.").arg(what);
     case Refusal::TooFewPoints:
         if (error.what.ends_with("heights"))
-            return tr(QT_TRANSLATE_NOOP("sentences", "Read it at least at two heights, with another mass on it each time."));
+            return tr("Read it at least at two heights, with another mass on it each time.");
         if (error.what.ends_with("angles") || error.what.ends_with("travels"))
-            return tr(QT_TRANSLATE_NOOP("sentences", "Read it at least at two places along its way."));
-        return tr(QT_TRANSLATE_NOOP("sentences", "Hang at least two different masses and read the length of each."));
+            return tr("Read it at least at two places along its way.");
+        return tr("Hang at least two different masses and read the length of each.");
     case Refusal::PointsNotApart:
         if (error.what.find("reading ") != std::string::npos)
-            return tr(QT_TRANSLATE_NOOP("sentences", "Read at the same place as another: %1. Read one of them again.")).arg(what);
-        return tr(QT_TRANSLATE_NOOP("sentences", "The readings are too alike. Hang a different mass."));
-    case Refusal::BelowRest: return tr(QT_TRANSLATE_NOOP("sentences", "Not longer than at rest: %1. Read it again, or the length at rest.")).arg(what);
-    case Refusal::NoRisingFit: return tr(QT_TRANSLATE_NOOP("sentences", "More mass, yet no longer: read the lengths again."));
-    case Refusal::HeightsOutOfOrder: return tr(QT_TRANSLATE_NOOP("sentences", "Out of order: %1. Bottom, sticking zone and top go up.")).arg(what);
-    case Refusal::AnchorOnWrongSide: return tr(QT_TRANSLATE_NOOP("sentences", "Anchored above means over her top mark, below means under her bottom mark: %1. Enter it again, or turn it round.")).arg(what);
-    case Refusal::TooMany: return tr(QT_TRANSLATE_NOOP("sentences", "More hangs than is here: %1. Measure another, or hang it on one side.")).arg(what);
-    case Refusal::NotFalling: return tr(QT_TRANSLATE_NOOP("sentences", "Higher up an aid helps less, and here it would help more: %1. Read it again, or leave it out.")).arg(what);
-    case Refusal::NotFinite: return tr(QT_TRANSLATE_NOOP("sentences", "Not a number: %1. Enter it again.")).arg(what);
+            return tr("Read at the same place as another: %1. Read one of them again.").arg(what);
+        return tr("The readings are too alike. Hang a different mass.");
+    case Refusal::BelowRest: return tr("Not longer than at rest: %1. Read it again, or the length at rest.").arg(what);
+    case Refusal::NoRisingFit: return tr("More mass, yet no longer: read the lengths again.");
+    case Refusal::HeightsOutOfOrder: return tr("Out of order: %1. Bottom, sticking zone and top go up.").arg(what);
+    case Refusal::AnchorOnWrongSide: return tr("Anchored above means over her top mark, below means under her bottom mark: %1. Enter it again, or turn it round.").arg(what);
+    case Refusal::TooMany: return tr("More hangs than is here: %1. Measure another, or hang it on one side.").arg(what);
+    case Refusal::NotFalling: return tr("Higher up an aid helps less, and here it would help more: %1. Read it again, or leave it out.").arg(what);
+    case Refusal::NotFinite: return tr("Not a number: %1. Enter it again.").arg(what);
     case Refusal::OutOfRange: break;
     }
-    return tr(QT_TRANSLATE_NOOP("sentences", "This cannot be right: %1. Enter it again.")).arg(what);
+    return tr("This cannot be right: %1. Enter it again.").arg(what);
 }
 
 QString refusal(EntryRefusal refusal, const EntryLimits& limits, const QString& unit)
 {
     switch (refusal) {
-    case EntryRefusal::SecondPoint: return tr(QT_TRANSLATE_NOOP("sentences", "There is a point already."));
+    case EntryRefusal::SecondPoint: return tr("There is a point already.");
     case EntryRefusal::TooManyDigits:
-        return limits.digitCount == 1 ? tr(QT_TRANSLATE_NOOP("sentences", "One figure before the point, no more."))
-                                      : tr(QT_TRANSLATE_NOOP("sentences", "No more than %1 figures before the point.")).arg(say::fixed(limits.digitCount, 0));
+        return tr("No more than %Ln figures before the point.", nullptr, limits.digitCount);
     case EntryRefusal::TooManyDecimals:
-        return limits.decimalCount == 0   ? tr(QT_TRANSLATE_NOOP("sentences", "Whole numbers only."))
-               : limits.decimalCount == 1 ? tr(QT_TRANSLATE_NOOP("sentences", "One figure after the point, no more."))
-                                          : tr(QT_TRANSLATE_NOOP("sentences", "No more than %1 figures after the point.")).arg(say::fixed(limits.decimalCount, 0));
-    case EntryRefusal::NotAKey: return tr(QT_TRANSLATE_NOOP("sentences", "Not part of a number."));
-    case EntryRefusal::NothingKeyed: return tr(QT_TRANSLATE_NOOP("sentences", "Key a number first."));
-    case EntryRefusal::BelowLeast: return tr(QT_TRANSLATE_NOOP("sentences", "Less than %1 %2: read it again.")).arg(say::plain(limits.leastRatio, std::max(2, limits.decimalCount)), unit);
+        return limits.decimalCount == 0 ? tr("Whole numbers only.")
+                                        : tr("No more than %Ln figures after the point.", nullptr, limits.decimalCount);
+    case EntryRefusal::NotAKey: return tr("Not part of a number.");
+    case EntryRefusal::NothingKeyed: return tr("Key a number first.");
+    case EntryRefusal::BelowLeast: return tr("Less than %1 %2: read it again.").arg(say::plain(limits.leastRatio, std::max(2, limits.decimalCount)), unit);
     case EntryRefusal::AboveMost: break;
     }
-    return tr(QT_TRANSLATE_NOOP("sentences", "More than %1 %2: read it again.")).arg(say::plain(limits.mostRatio, std::max(2, limits.decimalCount)), unit);
+    return tr("More than %1 %2: read it again.").arg(say::plain(limits.mostRatio, std::max(2, limits.decimalCount)), unit);
 }
 
 CautionText caution(const Caution& c)
 {
     switch (c.code) {
     case CautionCode::Chains:
-        return {tr(QT_TRANSLATE_NOOP("sentences", "Chains: before it is ready")),
-                {tr(QT_TRANSLATE_NOOP("sentences", "The plain lift is stable.")), tr(QT_TRANSLATE_NOOP("sentences", "Last link still down at the top.")),
-                 tr(QT_TRANSLATE_NOOP("sentences", "Feet clear of chain on the walk-out.")), tr(QT_TRANSLATE_NOOP("sentences", "Even on both sides, collars on."))}};
+        return {tr("Chains: before it is ready"),
+                {tr("The plain lift is stable."), tr("Last link still down at the top."),
+                 tr("Feet clear of chain on the walk-out."), tr("Even on both sides, collars on.")}};
     case CautionCode::BandsBelow: {
-        const QString anchor = c.mass ? tr(QT_TRANSLATE_NOOP("sentences", "Each pulls up to %1 up on its anchor: it must hold well over that.")).arg(atMost(*c.mass))
-                                      : tr(QT_TRANSLATE_NOOP("sentences", "How hard each pulls up on its anchor is not known: measure it further."));
-        return {tr(QT_TRANSLATE_NOOP("sentences", "Bands from below: before it is ready")),
+        const QString anchor = c.mass ? tr("Each pulls up to %1 up on its anchor: it must hold well over that.").arg(atMost(*c.mass))
+                                      : tr("How hard each pulls up on its anchor is not known: measure it further.");
+        return {tr("Bands from below: before it is ready"),
                 {anchor,
-                 tr(QT_TRANSLATE_NOOP("sentences", "No cuts or thin places. Faces out of the band's line.")),
-                 tr(QT_TRANSLATE_NOOP("sentences", "Release the bands before changing plates."))}};
+                 tr("No cuts or thin places. Faces out of the band's line."),
+                 tr("Release the bands before changing plates.")}};
     }
     case CautionCode::BenchAid: {
-        const QString full = c.mass ? tr(QT_TRANSLATE_NOOP("sentences", "If it slips or tears she holds %1 at the bottom: safeties in, spotters ready for all of it.")).arg(atMost(*c.mass))
-                                    : tr(QT_TRANSLATE_NOOP("sentences", "What she holds at the bottom if it slips or tears is not known: safeties in, spotters ready for all of it."));
-        return {tr(QT_TRANSLATE_NOOP("sentences", "Bench aid: before it is ready")),
+        const QString full = c.mass ? tr("If it slips or tears she holds %1 at the bottom: safeties in, spotters ready for all of it.").arg(atMost(*c.mass))
+                                    : tr("What she holds at the bottom if it slips or tears is not known: safeties in, spotters ready for all of it.");
+        return {tr("Bench aid: before it is ready"),
                 {full,
-                 tr(QT_TRANSLATE_NOOP("sentences", "No cuts, thin places or loose seams; it sits even on both arms.")),
-                 tr(QT_TRANSLATE_NOOP("sentences", "Measured as she wears it: on another body it helps otherwise."))}};
+                 tr("No cuts, thin places or loose seams; it sits even on both arms."),
+                 tr("Measured as she wears it: on another body it helps otherwise.")}};
     }
     case CautionCode::BandsAbove:
         break;
     }
-    const QString slip = c.mass ? tr(QT_TRANSLATE_NOOP("sentences", "If a band slips she holds %1 at the bottom: safeties in.")).arg(atMost(*c.mass))
-                                : tr(QT_TRANSLATE_NOOP("sentences", "What she holds at the bottom if a band slips is not known: safeties in."));
-    return {tr(QT_TRANSLATE_NOOP("sentences", "Bands from above: before it is ready")),
+    const QString slip = c.mass ? tr("If a band slips she holds %1 at the bottom: safeties in.").arg(atMost(*c.mass))
+                                : tr("What she holds at the bottom if a band slips is not known: safeties in.");
+    return {tr("Bands from above: before it is ready"),
             {slip,
-             tr(QT_TRANSLATE_NOOP("sentences", "No cuts or thin places. Faces out of the band's line.")),
-             tr(QT_TRANSLATE_NOOP("sentences", "Never strip plates with the bands on."))}};
+             tr("No cuts or thin places. Faces out of the band's line."),
+             tr("Never strip plates with the bands on.")}};
 }
 
 }

@@ -19,7 +19,8 @@ using namespace steelyard;
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("tooltexts", text); }
+/// With a count the words bend to it.
+QString tr(const char* text, const char* about = nullptr, int count = -1) { return QCoreApplication::translate("tooltexts", text, about, count); }
 
 Mass sizeOf(Mass mass) { return kilograms(std::abs(mass.si())); }
 
@@ -54,7 +55,7 @@ QString scaleSaid(const ScaleMeasurement& scale)
             most = std::max<Mass>(most, *reading.known);
             ++count;
         }
-    return count == 1 ? tr("1 known mass, %1").arg(say::massWithUnit(most)) : tr("%1 known masses, to %2").arg(count).arg(say::massWithUnit(most));
+    return tr("%n known masses, to %1", nullptr, count).arg(say::massWithUnit(most));
 }
 
 QString ironSaid(const IronMeasurement& iron)
@@ -75,6 +76,16 @@ QString giveNumber(Mass mass, Mass u)
 QString give(Mass mass, Mass u)
 {
     return say::inMassUnit(giveNumber(mass, u));
+}
+
+QString stepHint()
+{
+    return tr("the least it shows: %1, or %2").arg(say::plain(0.1, 1), say::plain(0.05, 2));
+}
+
+QString stepAsked()
+{
+    return tr("The smallest change the scale shows: %1, or %2.").arg(say::plain(0.1, 1), say::plain(0.05, 2));
 }
 
 QString scale(const ScaleCheck& check)
@@ -134,7 +145,7 @@ QString rack(const RackHeights& rack)
     if (rack.holeCount == 1)
         parts << tr("1 hole at %1").arg(say::lengthWithUnit(*rack.lowest));
     else if (rack.holeCount > 1)
-        parts << tr("%1 holes, %2 to %3").arg(rack.holeCount).arg(say::length(*rack.lowest), say::lengthWithUnit(*rack.highest));
+        parts << tr("%n holes, %1 to %2", nullptr, rack.holeCount).arg(say::length(*rack.lowest), say::lengthWithUnit(*rack.highest));
     if (!rack.anchors.empty())
         parts << tr("bands at %1").arg(heights(rack.anchors));
     return parts.join(QStringLiteral(" · "));

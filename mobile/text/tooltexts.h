@@ -13,6 +13,10 @@ namespace tooltexts {
 /// The same without the unit.
 [[nodiscard]] QString giveNumber(steelyard::Mass mass, steelyard::Mass u);
 
+/// What the step of a scale is: "the least it shows: 0.1, or 0.05", and as a sentence.
+[[nodiscard]] QString stepHint();
+[[nodiscard]] QString stepAsked();
+
 /// "Good: within 0.1 kg up to 20 kg".
 [[nodiscard]] QString scale(const steelyard::ScaleCheck& check);
 /// How to read it, and how far it counts: its zero, its accuracy.

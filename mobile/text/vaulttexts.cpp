@@ -12,10 +12,8 @@ namespace vaulttexts {
 
 namespace {
 
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("vaulttexts", text);
-}
+/// With a count the words bend to it.
+QString tr(const char* text, const char* about = nullptr, int count = -1) { return QCoreApplication::translate("vaulttexts", text, about, count); }
 
 /// In millions of bytes, as people know disks.
 QString megabytes(std::uint64_t size)
@@ -48,7 +46,7 @@ sentences::Said saidOfFiles(const steelyard::vault::Refusal& refusal)
     case Code::DatabaseForeignRefuse:
         return {tr("The data file was written by something else."), tr("It is left alone. Put the vault's own file in its place, then try again.")};
     case Code::PageDamagedRestoreBackup:
-        return {refusal.entryCount > 0 ? tr("The vault's data file is damaged: %1 entries cannot be read.").arg(refusal.entryCount)
+        return {refusal.entryCount > 0 ? tr("The vault's data file is damaged: %n entries cannot be read.", nullptr, static_cast<int>(refusal.entryCount))
                                        : tr("The vault's data file is damaged."),
                 tr("Your passphrase is right. Nothing is written to the file. Keep the folder as it is, and put an earlier copy in its place.")};
     case Code::MigrationStoppedOldVaultStands:
@@ -150,7 +148,7 @@ std::vector<sentences::Said> found(const vault::Findings& findings, std::size_t 
         if (so)
             all.push_back({head, body});
     };
-    say(findings.witness == WitnessState::DatabaseBehind, tr("%1 entries that had been kept are missing.").arg(findings.entriesMissingCount),
+    say(findings.witness == WitnessState::DatabaseBehind, tr("%n entries that had been kept are missing.", nullptr, static_cast<int>(findings.entriesMissingCount)),
         tr("An older data file was put back, or the storage lost its newest part. Look through what you kept last, and enter again what is not there."));
     say(findings.witness == WitnessState::Missing, tr("The list that shows missing entries is gone."),
         tr("It has been written anew, and whether anything was missing before cannot be told. Look through what you kept last."));

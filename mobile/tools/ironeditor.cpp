@@ -28,7 +28,7 @@ std::vector<FieldSpec> IronEditor::specs() const
         all.back().unit = tr("plates");
     }
     all.push_back({QStringLiteral("read"), tr("The scale reads"), inMass(m.read), {3, 3, 0.1, 400}, false, plates ? tr("for all of them") : tr("for the whole bar"), true});
-    all.push_back({QStringLiteral("step"), tr("Step of the scale"), inMass(m.step), {1, 3, 0.001, 5}, false, tr("the least it shows: 0.1, or 0.05"), true});
+    all.push_back({QStringLiteral("step"), tr("Step of the scale"), inMass(m.step), {1, 3, 0.001, 5}, false, tooltexts::stepHint(), true});
     return all;
 }
 
@@ -96,7 +96,7 @@ QString IronEditor::how(const QString& key) const
         return tr("Plates with the same mark, on the scale together. What is taken into a bar's stock is as many as were weighed.");
     if (key == QLatin1String("read"))
         return tr("With nothing but them on it, less the strap; once it hangs still.");
-    return tr("The smallest change the scale shows: 0.1, or 0.05.");
+    return tooltexts::stepAsked();
 }
 
 QString IronEditor::answer() const
@@ -142,7 +142,7 @@ QString IronEditor::ownName(const KitItem& item) const
     if (!m || !m->marked)
         return m && m->sort == IronSort::Plates ? tr("Plates, weighed") : tr("Bar, weighed");
     const QString mark = say::inMassUnit(say::entered(*m->marked));
-    return m->sort == IronSort::Plates ? tr("%1 plates of %2").arg(m->count).arg(mark) : tr("Bar of %1").arg(mark);
+    return m->sort == IronSort::Plates ? tr("%n plates of %1", nullptr, m->count).arg(mark) : tr("Bar of %1").arg(mark);
 }
 
 std::optional<Error> IronEditor::refusalOf(const Measured& measured) const

@@ -150,7 +150,7 @@ QString RackEditor::addEntry()
 QString RackEditor::ownName(const KitItem& item) const
 {
     const auto* m = std::get_if<RackMeasurement>(&item.measurement);
-    return m && m->holeCount > 0 ? tr("Rack, %1 holes").arg(m->holeCount) : tr("Rack");
+    return m && m->holeCount > 0 ? tr("Rack, %n holes", nullptr, m->holeCount) : tr("Rack");
 }
 
 std::optional<Error> RackEditor::refusalOf(const Measured& measured) const

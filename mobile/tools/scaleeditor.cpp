@@ -30,7 +30,7 @@ std::vector<FieldSpec> ScaleEditor::specs() const
     const ScaleMeasurement m = measurement();
     std::vector<FieldSpec> all{
         {QStringLiteral("empty"), choice() == 1 ? tr("Shows empty, under 0") : tr("Shows empty"), inMass(withoutSign(m.empty)), {2, 3, 0, 20}, false, tr("with nothing on it"), true},
-        {QStringLiteral("step"), tr("Step of the scale"), inMass(m.step), {1, 3, 0.001, 5}, false, tr("the least it shows: 0.1, or 0.05"), true}};
+        {QStringLiteral("step"), tr("Step of the scale"), inMass(m.step), {1, 3, 0.001, 5}, false, tooltexts::stepHint(), true}};
     for (std::size_t i = 0; i < m.readings.size(); ++i) {
         const ScaleReading& reading = m.readings[i];
         all.push_back({keyAt("known", i), tr("Known mass %1").arg(i + 1), inMass(reading.known), {3, 3, 0.1, 300}, false, tr("what hangs on it"), true});
@@ -121,7 +121,7 @@ QString ScaleEditor::how(const QString& key) const
     if (key == QLatin1String("empty"))
         return tr("Hanging free, with nothing on it but the hook.");
     if (key == QLatin1String("step"))
-        return tr("The smallest change the scale shows: 0.1, or 0.05.");
+        return tooltexts::stepAsked();
     if (placeIn(key, "known"))
         return tr("Its true mass, with the strap. Best about as heavy as what will be weighed.");
     return tr("Once it hangs still, just as it shows.");

@@ -72,7 +72,7 @@ QString AlongView::fact() const
     int come = 0, go = 0;
     for (const RecordId& id : m_turned)
         ++(isHere(id) ? go : come);
-    const QString coming = come == 1 ? tr("1 comes along") : tr("%1 come along").arg(come), going = go == 1 ? tr("1 goes back") : tr("%1 go back").arg(go);
+    const QString coming = tr("%n come along", nullptr, come), going = tr("%n go back", nullptr, go);
     if (come > 0 && go > 0)
         return tr("%1, %2").arg(coming, going);
     return come > 0 ? coming : go > 0 ? going : tr("tick what comes along");

@@ -84,7 +84,7 @@ RecordId CopyListView::longestList() const
 QString CopyListView::fact() const
 {
     const int count = m_things.rowCount();
-    return count == 0 ? tr("nothing to copy") : count == 1 ? tr("1 thing, still to be measured") : tr("%1 things, still to be measured").arg(count);
+    return count == 0 ? tr("nothing to copy") : tr("%n things, still to be measured", nullptr, count);
 }
 
 void CopyListView::keep()

@@ -33,6 +33,8 @@ QtObject {
     readonly property real part: root.made.part
     readonly property real sketchMost: 0.36 * root.width
     readonly property real least: Theme.textFactor < 1.5 ? 0.25 : 0.45
+    /** The largest text takes much of the width for its numbers: the plot gets its share by height. */
+    readonly property real most: (Theme.textFactor < 1.5 ? 2 : 3) * Theme.pictureHeight
     /** The height at which all of it is easy to read. */
     readonly property real wants: root.want()
 
@@ -66,12 +68,12 @@ QtObject {
     }
     /** The chart as high as it must be to be read, and its rows of read-outs below it when they cannot stand beside it. */
     function want(): real {
-        for (let chart = Theme.pictureHeight; chart < 2 * Theme.pictureHeight; chart += Theme.apart) {
+        for (let chart = Theme.pictureHeight; chart < root.most; chart += Theme.apart) {
             if (root.readable(root.fit(chart, false, true)))
                 return chart
             if (root.readable(root.fit(chart + root.rowsDeep, true, true)) || root.readable(root.fit(chart + root.rowsDeep, true, false)))
                 return chart + root.rowsDeep
         }
-        return 2 * Theme.pictureHeight + root.rowsDeep
+        return root.most + root.rowsDeep
     }
 }

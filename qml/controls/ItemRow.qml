@@ -17,7 +17,8 @@ Tappable {
     implicitWidth: Theme.touchMain
     implicitHeight: Math.max(Theme.touch, root.contentHeight + Theme.apart)
     name: root.how ? root.what + ", " + root.how : root.what
-    about: (root.leftPiece ? qsTr("left %1. ").arg(root.leftPiece) : "") + (root.rightPiece ? qsTr("right %1").arg(root.rightPiece) : "")
+    about: root.leftPiece && root.rightPiece ? qsTr("left %1, right %2").arg(root.leftPiece).arg(root.rightPiece)
+         : root.leftPiece ? qsTr("left %1").arg(root.leftPiece) : root.rightPiece ? qsTr("right %1").arg(root.rightPiece) : ""
     ringInside: true
 
     background: Rectangle {

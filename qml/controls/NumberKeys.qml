@@ -9,12 +9,14 @@ import Steelyard.Theme
 FocusScope {
     id: root
 
-    property string decimalPoint: Qt.locale().decimalPoint
+    property string decimalPoint: root.pointOf(qsTr("decimal point"))
     // names that stand still: a key made anew would not know of the finger that is on it
     readonly property var upright: ["1", "2", "3", "4", "5", "6", "7", "8", "9", "point", "0", "rub"]
     readonly property var sideways: ["1", "2", "3", "rub", "4", "5", "6", "point", "7", "8", "9", "0"]
 
     signal pressed(string key)
+    /** A keyboard's keys for pasting were pressed. */
+    signal pasted
 
     implicitWidth: grid.implicitWidth
     implicitHeight: grid.implicitHeight
@@ -58,7 +60,16 @@ FocusScope {
         }
     }
 
+    /** Looked up anew whenever words are said in another language: the locale alone tells nobody. */
+    function pointOf(said: string): string {
+        return said === "" ? "." : Qt.locale().decimalPoint
+    }
     function typed(event: var) {
+        if (event.key === Qt.Key_V && (event.modifiers & Qt.ControlModifier) || event.key === Qt.Key_Insert && (event.modifiers & Qt.ShiftModifier)) {
+            event.accepted = true
+            root.pasted()
+            return
+        }
         const digit = "0123456789".indexOf(event.text)
         const point = event.text === "." || event.text === "," || event.text === root.decimalPoint
         const key = event.text === "" ? "" : digit >= 0 ? event.text : point ? root.decimalPoint : ""

@@ -26,10 +26,11 @@ GridLayout {
     LayoutMirroring.childrenInherit: true
 
     component StepKey: PressKey {
+        readonly property bool answersLift: true
         Layout.fillWidth: true
         Layout.fillHeight: true
         Layout.preferredWidth: Theme.touch
-        least: Theme.touchStep
+        least: Theme.touchLift
         size: Theme.title
         tight: true
         repeats: true

@@ -12,6 +12,8 @@ QtObject {
     property real textFactor: 1
     /** Keys stand under the left thumb where a phone lies on its side. */
     property bool leftHanded: false
+    /** Keys that answer a lift are big, for gloves and cold hands. */
+    property bool bigKeys: false
     /** The page's size; the window writes it once and every page follows. */
     property real pageWidth: 360
     property real pageHeight: 720
@@ -50,6 +52,8 @@ QtObject {
     readonly property int touchStep: 64
     readonly property int touchMain: 76
     readonly property int touchPad: root.wide ? 84 : 64
+    /** Keys that answer a lift; big ones are 20 mm high, where a phone does not lie on its side. */
+    readonly property int touchLift: !root.bigKeys ? root.touchStep : root.low ? 84 : 126
     /** A second tap on the same place within this many milliseconds does nothing. */
     readonly property int tapQuiet: 400
 

@@ -38,7 +38,7 @@ private Q_SLOTS:
     void refusalStaysUntilTheNextKey();
     void rubsAndStartsAnew();
     void keepsWithinLimits();
-    void keepFactRepeatsTheNumber();
+    void factRepeatsTheNumber();
     void saysWhatItWaitsFor();
     void loadThatCannotHangIsOffered();
     void offersOfAnEnd();
@@ -49,6 +49,14 @@ private Q_SLOTS:
     void subjects();
     void nextMissingNumber();
     void goneKey();
+    void pasted_data();
+    void pasted();
+    void saysWhatChangesOnTheBar_data();
+    void saysWhatChangesOnTheBar();
+    void asksBeforeANumberFarFromLastTime_data();
+    void asksBeforeANumberFarFromLastTime();
+    void anotherKeyTakesTheQuestionBack();
+    void noQuestionWithoutALastTime();
 
 private:
     DeskService* m_service = nullptr;
@@ -152,7 +160,7 @@ void NumberPadTest::rubsAndStartsAnew()
     m_pad->press(QStringLiteral("rub"));
     m_pad->press(QStringLiteral("rub"));
     QVERIFY(m_pad->text().isEmpty());
-    QVERIFY(m_pad->keepFact().isEmpty());
+    QCOMPARE(m_pad->fact(), QStringLiteral("once keyed"));
     type(*m_pad, QStringLiteral("15"));
     // another number starts empty
     m_pad->setKey(QStringLiteral("bottom"));
@@ -178,11 +186,11 @@ void NumberPadTest::keepsWithinLimits()
     QCOMPARE(m_service->desk().marks().top->si(), 1.515);
 }
 
-void NumberPadTest::keepFactRepeatsTheNumber()
+void NumberPadTest::factRepeatsTheNumber()
 {
     QLocale::setDefault(QLocale(QStringLiteral("de")));
     type(*m_pad, QStringLiteral("151,5"));
-    QCOMPARE(m_pad->keepFact(), QStringLiteral("151,5 cm"));
+    QCOMPARE(m_pad->fact(), QStringLiteral("151,5 cm"));
     QCOMPARE(m_pad->unit(), QStringLiteral("cm"));
     m_pad->keep();
     m_pad->setKey(QStringLiteral("top"));
@@ -191,23 +199,24 @@ void NumberPadTest::keepFactRepeatsTheNumber()
 
 void NumberPadTest::saysWhatItWaitsFor()
 {
-    QCOMPARE(m_pad->wanting(), QStringLiteral("once keyed"));
+    QCOMPARE(m_pad->fact(), QStringLiteral("once keyed"));
     type(*m_pad, QStringLiteral("."));
-    QCOMPARE(m_pad->wanting(), QStringLiteral("once keyed"));
+    QCOMPARE(m_pad->fact(), QStringLiteral("once keyed"));
     m_pad->press(QStringLiteral("rub"));
     type(*m_pad, QStringLiteral("350"));
-    QCOMPARE(m_pad->wanting(), QStringLiteral("300 cm at most"));
+    QCOMPARE(m_pad->fact(), QStringLiteral("300 cm at most"));
     QVERIFY(!m_pad->keep());
     for (int i = 0; i < 3; ++i)
         m_pad->press(QStringLiteral("rub"));
     type(*m_pad, QStringLiteral("0.5"));
-    QCOMPARE(m_pad->wanting(), QStringLiteral("1 cm at least"));
+    QCOMPARE(m_pad->fact(), QStringLiteral("1 cm at least"));
     m_pad->press(QStringLiteral("rub"));
     m_pad->press(QStringLiteral("rub"));
     m_pad->press(QStringLiteral("rub"));
     type(*m_pad, QStringLiteral("150"));
     // nothing is wanting any more, and it keeps
-    QVERIFY(m_pad->wanting().isEmpty());
+    QCOMPARE(m_pad->state(), NumberPad::Ready);
+    QCOMPARE(m_pad->fact(), QStringLiteral("150 cm"));
     QVERIFY(m_pad->keep());
 }
 
@@ -295,6 +304,122 @@ void NumberPadTest::leavesOut()
     QVERIFY(!m_pad->canClear());
     QVERIFY(!m_pad->clear());
     QVERIFY(m_service->desk().marks().top);
+}
+
+void NumberPadTest::pasted_data()
+{
+    QTest::addColumn<QString>("locale");
+    QTest::addColumn<QString>("text");
+    QTest::addColumn<QString>("shown");
+    QTest::addColumn<bool>("refused");
+    // the load takes two decimals; a point or a comma once, and nothing groups digits
+    QTest::newRow("English, three decimals") << "en" << "1.250" << "1.25" << true;
+    QTest::newRow("English, a comma") << "en" << "62,5" << "62.5" << false;
+    QTest::newRow("German, three decimals") << "de" << "1.250" << "1,25" << true;
+    QTest::newRow("German, a comma") << "de" << "62,5" << "62,5" << false;
+    QTest::newRow("with its unit") << "en" << "62.5 kg" << "62.5" << true;
+    QTest::newRow("blanks round it") << "en" << " 62.5\n" << "62.5" << false;
+    QTest::newRow("a thousand, grouped") << "en" << "1,250.5" << "1.25" << true;
+    QTest::newRow("words") << "en" << "heavy" << "" << true;
+    QTest::newRow("nothing") << "en" << "" << "" << false;
+}
+
+void NumberPadTest::pasted()
+{
+    QFETCH(const QString, locale);
+    QFETCH(const QString, text);
+    QLocale::setDefault(QLocale(locale));
+    m_pad->setEditor(m_bar);
+    m_pad->setKey(QStringLiteral("load"));
+    m_pad->paste(text);
+    QTEST(m_pad->text(), "shown");
+    QTEST(!m_pad->refusal().isEmpty(), "refused");
+}
+
+void NumberPadTest::saysWhatChangesOnTheBar_data()
+{
+    QTest::addColumn<QString>("load");
+    QTest::addColumn<QString>("said");
+    // 100 kg hang: 25 and 15 on each side of a bar of 20
+    QTest::newRow("as it hangs") << "100" << "it hangs already";
+    QTest::newRow("more") << "105" << "put on 2.5, each side";
+    QTest::newRow("less") << "70" << "take off 15, each side";
+    QTest::newRow("otherwise") << "110" << "take off 15, put on 20, each side";
+    QTest::newRow("cannot be hung") << "108.5" << "now 100 kg";
+    QTest::newRow("half keyed") << "1" << "now 100 kg";
+}
+
+void NumberPadTest::saysWhatChangesOnTheBar()
+{
+    QFETCH(const QString, load);
+    m_pad->setEditor(m_bar);
+    m_pad->setKey(QStringLiteral("load"));
+    type(*m_pad, QStringLiteral("100"));
+    QVERIFY(m_pad->keep());
+    m_pad->setKey(QStringLiteral("load"));
+    type(*m_pad, load);
+    QTEST(m_pad->hint(), "said");
+    // and it is what happens: the plates of both sides before, less those taken off, and those put on
+    const auto plates = m_service->desk().answer().load->eachSide;
+    if (load == QLatin1String("110")) {
+        QVERIFY(m_pad->keep());
+        QCOMPARE(m_service->desk().answer().load->eachSide.size(), plates.size());
+        QCOMPARE(m_service->desk().answer().load->total.si(), 110.0);
+    }
+}
+
+void NumberPadTest::asksBeforeANumberFarFromLastTime_data()
+{
+    QTest::addColumn<QString>("load");
+    QTest::addColumn<QString>("question");
+    QTest::newRow("near") << "85" << "";
+    QTest::newRow("far") << "120" << "120 kg? Last time it was 80 kg.";
+    QTest::newRow("pounds") << "177.5" << "177.5 kg? Last time it was 80 kg. Pounds for kilograms?";
+}
+
+void NumberPadTest::asksBeforeANumberFarFromLastTime()
+{
+    QFETCH(const QString, load);
+    QFETCH(const QString, question);
+    m_service->desk().setLastTime(kilograms(80));
+    m_pad->setEditor(m_bar);
+    m_pad->setKey(QStringLiteral("load"));
+    type(*m_pad, load);
+    QCOMPARE(m_pad->state(), NumberPad::Ready);
+    if (!question.isEmpty()) {
+        QVERIFY(!m_pad->keep());
+        QCOMPARE(m_pad->refusal(), question);
+        QCOMPARE(m_pad->state(), NumberPad::Asking);
+        // nothing has been kept, and nothing is lost
+        QCOMPARE(m_service->desk().setup().bar.wanted.si(), 20.0);
+        QCOMPARE(m_pad->text(), load);
+    }
+    QVERIFY(m_pad->keep());
+    QCOMPARE(m_service->desk().setup().bar.wanted.si(), load.toDouble());
+}
+
+void NumberPadTest::anotherKeyTakesTheQuestionBack()
+{
+    m_service->desk().setLastTime(kilograms(80));
+    m_pad->setEditor(m_bar);
+    m_pad->setKey(QStringLiteral("load"));
+    type(*m_pad, QStringLiteral("120"));
+    QVERIFY(!m_pad->keep());
+    m_pad->press(QStringLiteral("rub"));
+    QCOMPARE(m_pad->state(), NumberPad::Ready);
+    QVERIFY(m_pad->refusal().isEmpty());
+    // and another number is asked about anew
+    type(*m_pad, QStringLiteral("5"));
+    QVERIFY(!m_pad->keep());
+    QCOMPARE(m_pad->state(), NumberPad::Asking);
+}
+
+void NumberPadTest::noQuestionWithoutALastTime()
+{
+    m_pad->setEditor(m_bar);
+    m_pad->setKey(QStringLiteral("load"));
+    type(*m_pad, QStringLiteral("180"));
+    QVERIFY(m_pad->keep());
 }
 
 void NumberPadTest::subjects_data()

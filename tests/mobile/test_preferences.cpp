@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/preferences.h"
+#include "mobile/text/language.h"
 
 #include <QSettings>
 #include <QSignalSpy>
@@ -19,7 +20,50 @@ private Q_SLOTS:
     void outOfRangeIsTheFirst_data();
     void outOfRangeIsTheFirst();
     void toldOncePerChange();
+    void keysDisplayAndLanguageComeBack();
+    void aLanguageIsSpokenAtOnce();
+    void aLanguageThatIsGoneIsTheDevices();
 };
+
+void PreferencesTest::keysDisplayAndLanguageComeBack()
+{
+    {
+        Preferences preferences;
+        QVERIFY(!preferences.bigKeys() && preferences.staysOn());
+        QCOMPARE(preferences.language(), 0);
+        preferences.setBigKeys(true);
+        preferences.setStaysOn(false);
+        preferences.setLanguage(2);
+    }
+    Preferences preferences;
+    QVERIFY(preferences.bigKeys() && !preferences.staysOn());
+    QCOMPARE(preferences.language(), 2);
+    QCOMPARE(preferences.languages().at(2), QStringLiteral("Deutsch"));
+    preferences.setLanguage(0);
+}
+
+void PreferencesTest::aLanguageIsSpokenAtOnce()
+{
+    Preferences preferences;
+    QSignalSpy told(&preferences, &Preferences::languageChanged);
+    QCOMPARE(preferences.languages().size(), language::codes().size() + 1);
+    preferences.setLanguage(3);
+    QCOMPARE(language::spoken(), QStringLiteral("es"));
+    QCOMPARE(preferences.languages().first(), QStringLiteral("como el dispositivo"));
+    preferences.setLanguage(3);
+    QCOMPARE(told.count(), 1);
+    preferences.setLanguage(99);
+    QCOMPARE(preferences.language(), 0);
+    QCOMPARE(language::spoken(), QStringLiteral("en"));
+}
+
+void PreferencesTest::aLanguageThatIsGoneIsTheDevices()
+{
+    QSettings().setValue(QStringLiteral("look/language"), QStringLiteral("xx"));
+    const Preferences preferences;
+    QCOMPARE(preferences.language(), 0);
+    QCOMPARE(language::spoken(), QStringLiteral("en"));
+}
 
 void PreferencesTest::initTestCase()
 {

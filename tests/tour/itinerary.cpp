@@ -137,6 +137,8 @@ std::vector<Stop> itinerary()
     stop("marks-out-of-order", tall, "MarksPage", deeds("press marks, press field:top, key 50, press mainAction"));
 
     stop("where-it-comes-from", tall, "OriginPage", deeds("press origin")).everywhere = true;
+    stop("at-each-height", tall, "HeightsPage", deeds("press heights")).everywhere = true;
+    stop("at-each-height-past-the-measurement", past, "HeightsPage", deeds("press heights"));
     stop("where-it-comes-from-mean", tall, "OriginPage", deeds("press origin, choose numbers 3"));
 
     stop("bar-filled-in", empty, "BarPage", deeds("press barHere"));

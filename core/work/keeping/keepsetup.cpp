@@ -3,6 +3,8 @@
 
 #include "core/work/records/codec.h"
 
+#include <algorithm>
+
 namespace steelyard {
 
 void keepSetup(SeasonKeeping& keeping, SavedSetup setup, const WhenTold& told)
@@ -30,6 +32,17 @@ void keepSetup(SeasonKeeping& keeping, SavedSetup setup, const WhenTold& told)
     if (changed)
         drafting.set(place, field::setupLoadNumber, content);
     keeping.keep(Deed::SetupKept, setup.id, std::move(drafting).drafts(), told);
+}
+
+std::optional<Mass> loadLastTime(const SeasonBook& book, const RecordId& athlete, const LiftId& lift, const RecordId& opened)
+{
+    const auto same = [&](const SavedSetup* saved) { return saved && saved->athlete == athlete && saved->lift == lift; };
+    if (const SavedSetup* saved = book.setup(opened); same(saved))
+        return saved->setup.bar.wanted.quantity();
+    // the newest comes first
+    const auto all = book.setupsOf(athlete);
+    const auto last = std::find_if(all.begin(), all.end(), same);
+    return last == all.end() ? std::nullopt : std::optional((*last)->setup.bar.wanted.quantity());
 }
 
 }

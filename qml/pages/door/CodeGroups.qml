@@ -10,7 +10,7 @@ Flow {
     id: root
 
     required property var groups
-    readonly property var standings: [qsTr("to come"), qsTr("look again"), qsTr("right")]
+    readonly property var standings: [qsTr("to come"), qsTr("look again"), qsTr("as on paper")]
 
     spacing: Theme.apart
 

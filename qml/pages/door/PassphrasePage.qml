@@ -55,7 +55,7 @@ DoorSheet {
         objectName: "first"
         visible: !root.maker.drawn
         label: qsTr("Passphrase")
-        hint: qsTr("%1 characters or more; a sentence is easiest").arg(root.maker.least)
+        hint: qsTr("%n characters or more; a sentence is easiest", "", root.maker.least)
         onEdited: root.maker.hush()
         onAccepted: second.field.forceActiveFocus()
     }

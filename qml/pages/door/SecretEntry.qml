@@ -71,7 +71,7 @@ Item {
                 y: root.below || !show.visible ? 0 : Math.round((parent.height - height) / 2)
                 objectName: "count"
                 text: field.full ? qsTr("That did not fit: nothing was added")
-                    : field.count === 0 ? root.hint : field.count === 1 ? qsTr("1 character") : qsTr("%1 characters").arg(field.count)
+                    : field.count === 0 ? root.hint : qsTr("%n characters", "", field.count)
                 quiet: !field.full
                 strong: field.full
             }

@@ -56,17 +56,27 @@ Column {
             onClicked: root.lengthRequested()
         }
     }
-    RowLayout {
+    Item {
+        id: besides
+        readonly property bool below: Theme.stacked
+        readonly property real keyWidth: leaveOut.visible && !besides.below ? leaveOut.width + Theme.apart : 0
         width: root.width
+        height: besides.below && leaveOut.visible ? leaveOut.y + leaveOut.height : Math.max(said.height, leaveOut.visible ? leaveOut.height : 0)
         visible: root.note !== ""
-        spacing: Theme.apart
         Words {
-            Layout.fillWidth: true
+            id: said
+            width: besides.width - besides.keyWidth
+            y: besides.below ? 0 : Math.round((besides.height - height) / 2)
             text: root.note
             size: Theme.note
             strong: true
         }
         PressKey {
+            id: leaveOut
+            anchors.right: parent.right
+            y: besides.below ? said.height + Theme.line : 0
+            width: besides.below ? besides.width : implicitWidth
+            height: implicitHeight
             objectName: "leaveOut"
             visible: root.odd || root.leftOut
             tight: true

@@ -32,6 +32,7 @@ Sheet {
             Layout.fillWidth: true
             visible: !Theme.wide && !root.digitsInPage
             onPressed: key => root.pad.press(key)
+            onPasted: root.pad.pasteClipboard()
         },
         KeyRow {
             id: offers
@@ -60,9 +61,9 @@ Sheet {
             objectName: visible ? "mainAction" : ""
             visible: root.pad.offers.length === 0
             main: true
-            enabled: root.pad.wanting === ""
-            text: qsTr("KEEP")
-            fact: root.pad.wanting || root.pad.keepFact
+            enabled: root.pad.state !== NumberPad.Wanting
+            text: root.pad.state === NumberPad.Asking ? qsTr("IT IS RIGHT") : qsTr("KEEP")
+            fact: root.pad.fact
             onClicked: root.keep()
         }
     ]
@@ -72,6 +73,7 @@ Sheet {
         Layout.fillWidth: true
         visible: root.digitsInPage
         onPressed: key => root.pad.press(key)
+        onPasted: root.pad.pasteClipboard()
     }
     Pair {
         Layout.fillWidth: true
@@ -89,6 +91,7 @@ Sheet {
             Layout.fillWidth: true
             visible: Theme.wide
             onPressed: key => root.pad.press(key)
+            onPasted: root.pad.pasteClipboard()
         }
     }
 

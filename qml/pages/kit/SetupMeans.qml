@@ -1,15 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 import QtQuick
+import Steelyard.Controls
 import Steelyard.Keys
 import Steelyard.Model
 import Steelyard.Theme
 
-/** What the pull comes to over the whole way, and the key to where it comes from. */
+/** What the pull comes to over the whole way, and the keys to the picture as a table and to where it comes from. */
 Column {
     id: root
 
     required property setupAnswer answer
     signal originRequested
+    signal heightsRequested
 
     visible: root.answer.known
     spacing: Theme.apart
@@ -28,12 +30,21 @@ Column {
         size: Theme.note
         quiet: true
     }
-    PressKey {
-        width: Math.min(implicitWidth, root.width)
-        objectName: "origin"
-        tight: true
-        text: qsTr("Where it comes from")
-        size: Theme.key
-        onClicked: root.originRequested()
+    KeyRow {
+        width: root.width
+        PressKey {
+            objectName: "heights"
+            tight: true
+            text: qsTr("At each height")
+            size: Theme.key
+            onClicked: root.heightsRequested()
+        }
+        PressKey {
+            objectName: "origin"
+            tight: true
+            text: qsTr("Where it comes from")
+            size: Theme.key
+            onClicked: root.originRequested()
+        }
     }
 }

@@ -21,6 +21,7 @@ Sheet {
     signal hungRequested(int row)
     signal whoRequested
     signal originRequested
+    signal heightsRequested
 
     heading: root.work.who === "" ? qsTr("What she lifts") : root.work.who
     under: root.work.who === "" ? qsTr("for nobody yet, so it cannot be kept") : ""
@@ -61,6 +62,7 @@ Sheet {
                 visible: pair.beside && root.view.answer.known
                 answer: root.view.answer
                 onOriginRequested: root.originRequested()
+                onHeightsRequested: root.heightsRequested()
             },
             SetupKeeping {
                 Layout.fillWidth: true
@@ -106,6 +108,7 @@ Sheet {
                 visible: !pair.beside && root.view.answer.known
                 answer: root.view.answer
                 onOriginRequested: root.originRequested()
+                onHeightsRequested: root.heightsRequested()
             },
             SetupKeeping {
                 Layout.fillWidth: true

@@ -50,6 +50,7 @@ Sheet {
             Layout.fillWidth: true
             visible: root.asks && !Theme.stacked
             onPressed: key => root.pad.press(key)
+            onPasted: root.pad.pasteClipboard()
         },
         // above the keys of the page it would move them under the thumb
         Words {
@@ -65,8 +66,8 @@ Sheet {
             objectName: visible ? "mainAction" : ""
             visible: root.asks
             main: true
-            text: qsTr("NEXT")
-            fact: root.stands ? root.pad.standing + " " + root.pad.unit : root.pad.keepFact
+            text: root.pad.state === NumberPad.Asking ? qsTr("IT IS RIGHT") : qsTr("NEXT")
+            fact: root.stands ? root.pad.standing + " " + root.pad.unit : root.pad.text === "" ? "" : root.pad.text + " " + root.pad.unit
             onClicked: root.goOn()
         }
     ]
@@ -76,6 +77,7 @@ Sheet {
         Layout.fillWidth: true
         visible: root.asks && Theme.stacked
         onPressed: key => root.pad.press(key)
+        onPasted: root.pad.pasteClipboard()
     }
 
     function goOn() {

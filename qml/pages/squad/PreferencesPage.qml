@@ -59,6 +59,14 @@ Sheet {
     }
     ChoiceRow {
         Layout.fillWidth: true
+        objectName: "language"
+        label: qsTr("Language")
+        options: ThePreferences.languages
+        current: ThePreferences.language
+        onChosen: index => ThePreferences.language = index
+    }
+    ChoiceRow {
+        Layout.fillWidth: true
         objectName: "theme"
         label: qsTr("Paper")
         options: [qsTr("light"), qsTr("dark"), qsTr("for the sun")]
@@ -80,5 +88,21 @@ Sheet {
         options: [qsTr("right"), qsTr("left")]
         current: ThePreferences.hand
         onChosen: index => ThePreferences.hand = index
+    }
+    ChoiceRow {
+        Layout.fillWidth: true
+        objectName: "bigKeys"
+        label: qsTr("Keys that answer a lift")
+        options: [qsTr("usual"), qsTr("big, for gloves")]
+        current: ThePreferences.bigKeys ? 1 : 0
+        onChosen: index => ThePreferences.bigKeys = index === 1
+    }
+    ChoiceRow {
+        Layout.fillWidth: true
+        objectName: "staysOn"
+        label: qsTr("Display, while the vault is open")
+        options: [qsTr("stays on"), qsTr("as the device")]
+        current: ThePreferences.staysOn ? 0 : 1
+        onChosen: index => ThePreferences.staysOn = index === 0
     }
 }

@@ -6,13 +6,17 @@
 #include <QtTest>
 
 #include <algorithm>
+#include <cmath>
 #include <cstdlib>
 
+using steelyard::Doubt;
+using steelyard::doubtOf;
 using steelyard::EntryLimits;
 using steelyard::EntryRefusal;
 using steelyard::NumberEntry;
 
 Q_DECLARE_METATYPE(EntryLimits)
+Q_DECLARE_METATYPE(Doubt)
 
 namespace {
 
@@ -59,7 +63,52 @@ private Q_SLOTS:
     void clearLeavesNothing();
     void anyKeysAreShownOrRefused();
     void rubIsTheKeyNeverPressed();
+    void farFromLastTimeIsDoubted_data();
+    void farFromLastTimeIsDoubted();
+    void doubtIsTheSameBothWays();
 };
+
+void NumberEntryTest::farFromLastTimeIsDoubted_data()
+{
+    QTest::addColumn<double>("keyed");
+    QTest::addColumn<double>("last");
+    QTest::addColumn<Doubt>("doubt");
+    QTest::newRow("the same") << 100.0 << 100.0 << Doubt::None;
+    QTest::newRow("20 % up") << 120.0 << 100.0 << Doubt::None;
+    QTest::newRow("20 % down") << 80.0 << 100.0 << Doubt::None;
+    QTest::newRow("more than 20 % up") << 122.5 << 100.0 << Doubt::FarOff;
+    QTest::newRow("more than 20 % down") << 77.5 << 100.0 << Doubt::FarOff;
+    // 1 lb is 0.45359237 kg: the international yard and pound agreement of 1959
+    QTest::newRow("pounds for kilograms") << 225.0 << 102.5 << Doubt::PoundsForKilograms;
+    QTest::newRow("kilograms for pounds") << 102.5 << 225.0 << Doubt::PoundsForKilograms;
+    QTest::newRow("between them") << 190.0 << 100.0 << Doubt::FarOff;
+    QTest::newRow("three times") << 300.0 << 100.0 << Doubt::FarOff;
+    QTest::newRow("8 times") << 800.0 << 100.0 << Doubt::TenTimes;
+    QTest::newRow("a nought too many") << 1000.0 << 100.0 << Doubt::TenTimes;
+    QTest::newRow("12 times") << 1200.0 << 100.0 << Doubt::TenTimes;
+    QTest::newRow("13 times") << 1300.0 << 100.0 << Doubt::FarOff;
+    QTest::newRow("a point too many") << 10.0 << 100.0 << Doubt::TenTimes;
+    QTest::newRow("nothing last time") << 100.0 << 0.0 << Doubt::None;
+    QTest::newRow("nothing keyed") << 0.0 << 100.0 << Doubt::None;
+    QTest::newRow("no number") << std::nan("") << 100.0 << Doubt::None;
+}
+
+void NumberEntryTest::farFromLastTimeIsDoubted()
+{
+    QFETCH(const double, keyed);
+    QFETCH(const double, last);
+    QTEST(doubtOf(keyed, last), "doubt");
+}
+
+/// Unless it is a matter of a fifth, which is of last time's number.
+void NumberEntryTest::doubtIsTheSameBothWays()
+{
+    const bool same = rc::check("up or down", [] {
+        const double last = *rc::gen::inRange(1, 6000) / 10.0, ratio = *rc::gen::inRange(130, 2000) / 100.0;
+        RC_ASSERT(doubtOf(last * ratio, last) == doubtOf(last, last * ratio));
+    });
+    QVERIFY(same);
+}
 
 void NumberEntryTest::keyStrings_data()
 {

@@ -27,6 +27,7 @@ private Q_SLOTS:
     void marksOfNobodyBecomeHers();
     void aSetupKeptAndOpenedAgain();
     void anotherLiftIsAnotherSetup();
+    void whatHungLastTime();
     void kitOfAVenue();
     void venueThatIsUndone();
     void halfMeasuredWaitsThroughAnOpening();
@@ -162,6 +163,39 @@ void DeskWorkTest::anotherLiftIsAnotherSetup()
     m_house->desk.desk().stepLoad(true);
     m_work->keepSetup();
     QCOMPARE(m_house->book.book().setupsOf(m_house->book.book().athletes().front()->id).size(), std::size_t(2));
+}
+
+/// Of her, and of the lift; of a set-up that is opened, its own.
+void DeskWorkTest::whatHungLastTime()
+{
+    const auto last = [this] {
+        const auto& load = m_house->desk.desk().lastTime();
+        return load ? load->si() : -1;
+    };
+    const auto keep = [this](double load) {
+        SetupRecord setup = samples::setup(load);
+        m_house->desk.desk().setBar(setup.bar);
+        m_work->keepSetup();
+    };
+    m_work->take(ana(), QStringLiteral("1"));
+    QCOMPARE(last(), -1.0);
+    keep(60);
+    QCOMPARE(last(), 60.0);
+    m_work->take(ana(), QStringLiteral("14"));
+    QCOMPARE(last(), -1.0);
+    keep(100);
+    QCOMPARE(last(), 100.0);
+    QString deadlift;
+    for (const SavedSetup* saved : m_house->book.book().setupsOf(m_house->book.book().athletes().front()->id))
+        if (saved->lift == LiftId{14})
+            deadlift = QString::fromStdString(saved->id.hex());
+    m_work->take(ana(), QStringLiteral("1"));
+    QCOMPARE(last(), 60.0);
+    m_work->open(deadlift);
+    QCOMPARE(last(), 100.0);
+    const QString other = QString::fromStdString(m_house->book.book().athletes()[1]->id.hex());
+    m_work->take(other, QStringLiteral("1"));
+    QCOMPARE(last(), -1.0);
 }
 
 void DeskWorkTest::kitOfAVenue()

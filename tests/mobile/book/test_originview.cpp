@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #ifndef Q_MOC_RUN
-#include "mobile/pages/originview.h"
+#include "mobile/numbers/originview.h"
 
 #include "tests/core/work/samples.h"
 #include "tests/mobile/laidout.h"

@@ -182,7 +182,7 @@ void UnitsTest::typedInInches()
     QCOMPARE(row(form, "top", "value"), QStringLiteral("50"));
     key(form, "bottom", "30.250");
     QCOMPARE(m_pad->unit(), QStringLiteral("in"));
-    QCOMPARE(m_pad->keepFact(), QStringLiteral("30.250 in"));
+    QCOMPARE(m_pad->fact(), QStringLiteral("30.250 in"));
     QVERIFY(m_pad->keep());
     QCOMPARE(desk().marks().bottom->si(), 0.76835);
     QCOMPARE(row(form, "bottom", "value"), QStringLiteral("30.250"));

@@ -24,7 +24,7 @@ Item {
 
     /** What breaks the rules on `item`, seen at this size, as a list of strings. */
     function findings(item: Item, width: real, height: real): var {
-        return PageAudit.findings(item, width, height, Theme.wide, Theme.textFactor)
+        return PageAudit.findings(item, width, height, Theme.wide, Theme.textFactor, Theme.bigKeys)
     }
     /** Loads `row.component` anew at a form; `row.setup`, when given, gets the page. */
     function load(row: var, form: var, mirrored: bool) {
@@ -73,6 +73,19 @@ Item {
         root.load(row, root.forms[0], false)
         list = list.concat(root.look(row, root.forms[0], 1, Theme.Mode.Light, " in longer words"))
         PageAudit.speakLonger(false)
+        for (const form of root.forms.slice(0, 2)) {
+            Theme.bigKeys = true
+            root.load(row, form, false)
+            list = list.concat(root.look(row, form, 1, Theme.Mode.Light, " with big keys"))
+            Theme.bigKeys = false
+        }
+        for (const code of ["de", "es"]) {
+            PageAudit.speak(code)
+            root.load(row, root.forms[0], false)
+            list = list.concat(root.look(row, root.forms[0], 1, Theme.Mode.Light, " in " + code), root.look(row, root.forms[0], 2, Theme.Mode.Light, " in " + code))
+            list = list.concat(PageAudit.untranslated().map(said => row.name + " in " + code + ": untranslated: " + said))
+            PageAudit.speak("")
+        }
         root.load(row, root.forms[0], false)
         return list
     }
@@ -90,6 +103,8 @@ Item {
     }
     function clear() {
         PageAudit.speakLonger(false)
+        PageAudit.speak("")
+        Theme.bigKeys = false
         root.drop()
         frame.LayoutMirroring.enabled = false
         root.put(root.forms[0], 1, Theme.Mode.Light)

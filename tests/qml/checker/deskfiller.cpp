@@ -107,6 +107,11 @@ void DeskFiller::tools(DeskService* desk) const
     layOut(*BookForeign::instance, desk->desk(), marks(), std::move(all), setup);
 }
 
+void DeskFiller::lastTime(DeskService* desk, double kilograms) const
+{
+    desk->desk().setLastTime(steelyard::kilograms(kilograms));
+}
+
 void DeskFiller::squad(BookService* book, int count) const
 {
     book->load({});

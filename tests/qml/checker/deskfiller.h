@@ -26,6 +26,8 @@ public:
     Q_INVOKABLE void worn(DeskService* desk) const;
     /// Chains and bands hung alike on both sides, and in the kit a scale, weighed iron, straps and a rack.
     Q_INVOKABLE void tools(DeskService* desk) const;
+    /// So many kilograms hung last time, for whom the desk is laid out.
+    Q_INVOKABLE void lastTime(DeskService* desk, double kilograms) const;
     /// A book with so many people and nothing else.
     Q_INVOKABLE void squad(BookService* book, int count) const;
     /// So many people more, beside what is in the book.

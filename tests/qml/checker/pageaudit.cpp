@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/qml/checker/pageaudit.h"
+#include "mobile/text/language.h"
 #include "tests/qml/checker/longerwords.h"
 #include "tests/qml/checker/pagerules.h"
+#include "tests/qml/checker/untranslated.h"
 #include <QCoreApplication>
 #include <QDir>
 #include <QHashFunctions>
@@ -30,13 +32,14 @@ size_t shapeOf(QQuickItem *page)
 
 }
 
-QStringList PageAudit::findings(QQuickItem *page, qreal width, qreal height, bool wide, qreal textFactor)
+QStringList PageAudit::findings(QQuickItem *page, qreal width, qreal height, bool wide, qreal textFactor, bool bigKeys)
 {
     if (!page || !page->window())
         return {QStringLiteral("nothing to look at")};
     PageView view = lookAt(*page, QSizeF(width, height));
     view.wide = wide;
     view.textFactor = textFactor;
+    view.bigKeys = bigKeys;
     return breaches(view);
 }
 
@@ -74,6 +77,33 @@ void PageAudit::speakLonger(bool longer)
     QCoreApplication::removeTranslator(&words);
     if (longer)
         QCoreApplication::installTranslator(&words);
+}
+
+namespace {
+
+Untranslated &notes()
+{
+    static Untranslated words;
+    return words;
+}
+
+}
+
+void PageAudit::speak(const QString &code)
+{
+    // behind the catalogue that is put in front of it now
+    language::speak({});
+    QCoreApplication::removeTranslator(&notes());
+    (void)notes().take();
+    if (code.isEmpty())
+        return;
+    QCoreApplication::installTranslator(&notes());
+    language::speak(code);
+}
+
+QStringList PageAudit::untranslated()
+{
+    return notes().take();
 }
 
 bool PageAudit::scrollToEnd(QQuickItem *page)

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/qml/checker/pagerules.h"
+#include "tests/qml/checker/visions.h"
 #include <QAccessible>
 #include <QHash>
 #include <cmath>
@@ -55,12 +56,20 @@ bool isOrHolds(const QQuickItem *outer, const QQuickItem *inner)
     return outer == inner || outer->isAncestorOf(inner);
 }
 
+/// 20 mm; less where a phone lies on its side and has no room for it.
+int bigKeyOf(const PageView &view)
+{
+    return !view.wide && view.size.width() > view.size.height() && view.size.height() < 480 ? 84 : 126;
+}
+
 void sizes(const PageView &view, QStringList &out)
 {
     for (const Target &t : view.targets) {
         if (t.box.width() < t.floor - slack || t.box.height() < t.floor - slack)
             out << QStringLiteral("small: %1 is %2 x %3, its class needs %4")
                        .arg(nameOf(t)).arg(qRound(t.box.width())).arg(qRound(t.box.height())).arg(t.floor);
+        if (t.answersLift && view.bigKeys && t.box.height() < bigKeyOf(view) - slack)
+            out << QStringLiteral("small: %1 is %2 high, a big key is %3").arg(nameOf(t)).arg(qRound(t.box.height())).arg(bigKeyOf(view));
         if (t.keeps && t.box.width() < 0.95 * t.columnWidth)
             out << QStringLiteral("small: %1 does not fill its column").arg(nameOf(t));
     }
@@ -218,6 +227,33 @@ void contrasts(const PageView &view, QStringList &out)
     }
 }
 
+void charts(const PageView &view, QStringList &out)
+{
+    for (const Picture &p : view.pictures) {
+        if (view.textFactor >= 2 && p.plotShare < 0.45 - 1e-6)
+            out << QStringLiteral("plot: %1 % of the chart %2").arg(qRound(100 * p.plotShare)).arg(p.name.left(40));
+        if (p.tickCount > 5)
+            out << QStringLiteral("ticks: %1 on a scale of %2").arg(p.tickCount).arg(p.name.left(40));
+        if (p.ticksShare > 0.9 + 1e-6)
+            out << QStringLiteral("ticks: their numbers take %1 % of a scale of %2").arg(qRound(100 * p.ticksShare)).arg(p.name.left(40));
+    }
+}
+
+/// What a chart says by colour is seen by everybody: no edge goes in grey, nor for those who see two colours.
+void colours(const PageView &view, QStringList &out)
+{
+    constexpr int speck = 12;
+    const qreal ratio = view.full.width() / view.size.width();
+    for (const Picture &p : view.pictures) {
+        const QImage part = view.full.copy(QRectF(p.seen.topLeft() * ratio, p.seen.size() * ratio).toAlignedRect() & view.full.rect());
+        if (part.isNull())
+            continue;
+        for (const visions::Kind kind : visions::all)
+            if (const int lost = visions::edgesLost(part, kind); lost > speck)
+                out << QStringLiteral("colour alone: %1 px of edges go %2 in %3").arg(lost).arg(kind == visions::Kind::Grey ? QStringLiteral("in grey") : visions::name(kind), p.name.left(40));
+    }
+}
+
 void promises(const PageView &view, QStringList &out)
 {
     if (view.textFactor > 1.5)
@@ -237,7 +273,7 @@ qreal contrastRatio(const QColor &a, const QColor &b)
 QStringList breaches(const PageView &view)
 {
     QStringList out;
-    for (const auto rule : {sizes, gaps, edges, reach, names, textSizes, cuts, overlaps, contrasts, promises})
+    for (const auto rule : {sizes, gaps, edges, reach, names, textSizes, cuts, overlaps, contrasts, charts, colours, promises})
         rule(view, out);
     return out;
 }

@@ -97,6 +97,7 @@ private:
         opacity *= item.opacity();
         if (!item.isVisible() || opacity < 0.01)
             return;
+        addPicture(item);
         if (isTarget(&item) && !(within >= 0 && item.inherits("QQuickMouseArea"))) {
             addTarget(item);
             within = m_view.targets.size() - 1;
@@ -107,6 +108,42 @@ private:
             m_view.targets[within].biggestText = item.property("font").value<QFont>().pixelSize();
         for (QQuickItem *child : item.childItems())
             visit(*child, opacity, within);
+    }
+
+    /// A chart says where its plot is, or its frame how much of the chart that takes; its scales stand in it.
+    void addPicture(QQuickItem &item)
+    {
+        const QVariant plot = item.property("plot"), frame = item.property("frame");
+        const QAccessibleInterface *face = plot.isValid() || frame.isValid() ? QAccessible::queryAccessibleInterface(&item) : nullptr;
+        if (face && face->role() == QAccessible::Graphic) {
+            Picture p;
+            p.name = face->text(QAccessible::Name);
+            p.box = boxOf(&item, &m_page, QRectF(0, 0, item.width(), item.height()));
+            p.seen = clipped(&item, &m_page, p.box, m_view.size);
+            const QRectF of = plot.toRectF();
+            const auto *shares = frame.value<QObject *>();
+            p.plotShare = shares ? shares->property("part").toReal() : of.width() * of.height() / qMax(1.0, item.width() * item.height());
+            m_view.pictures.append(p);
+        }
+        if (item.property("span").isValid() && item.property("chosen").isValid() && !m_view.pictures.isEmpty())
+            addScale(item, m_view.pictures.last());
+    }
+
+    void addScale(const QQuickItem &scale, Picture &of) const
+    {
+        int count = 0;
+        qreal widest = 0;
+        for (const QQuickItem *tick : scale.childItems()) {
+            if (tick->objectName() != QLatin1String("tick") || !tick->isVisible())
+                continue;
+            ++count;
+            for (const QQuickItem *words : tick->childItems())
+                // the unit hangs on behind the last number
+                if (words->inherits("QQuickText") && !words->property("text").toString().contains(QLatin1Char(' ')))
+                    widest = qMax(widest, words->property("contentWidth").toReal());
+        }
+        of.tickCount = qMax(of.tickCount, count);
+        of.ticksShare = qMax(of.ticksShare, count * widest / qMax(1.0, scale.property("span").toReal()));
     }
 
     void addTarget(QQuickItem &item)
@@ -120,6 +157,7 @@ private:
         t.seen = clipped(&item, &m_page, t.box, m_view.size);
         t.floor = floorOf(owner);
         t.keeps = owner && owner->property("main").toBool();
+        t.answersLift = owner && owner->property("answersLift").toBool();
         t.throwsAway = owner && owner->property("throwsAway").toBool();
         t.columnWidth = owner && owner->parentItem() ? owner->parentItem()->width() : item.width();
         if (const QAccessibleInterface *face = QAccessible::queryAccessibleInterface(&item)) {

@@ -19,6 +19,7 @@ struct Target {
     int floor = 0;       ///< the least size its class must have
     bool keeps = false;
     bool throwsAway = false;
+    bool answersLift = false; ///< big where big keys are wished
     int biggestText = 0; ///< pixel size of the largest word on it, 0 when it has none
     qreal columnWidth = 0;
 };
@@ -40,11 +41,23 @@ struct Wording {
     qreal past = 0; ///< how far the lines reach out of the item's own box
 };
 
+/// A chart or a drawing with scales, in the page's coordinates.
+struct Picture {
+    QString name;
+    QRectF box;
+    QRectF seen;
+    qreal plotShare = 1;    ///< of the chart that its plot takes
+    int tickCount = 0;      ///< of the fullest scale
+    qreal ticksShare = 0;   ///< of a scale's length that its numbers take, each as wide as the widest
+};
+
 /// One page at one size, taken apart for the rules.
 struct PageView {
     QSizeF size;
     bool wide = false;
     qreal textFactor = 1;
+    bool bigKeys = false;       ///< keys that answer a lift have to be 20 mm
+    QList<Picture> pictures;
     QList<Target> targets;
     QList<Wording> words;
     QStringList promisedUnseen; ///< object names that must show without scrolling and do not

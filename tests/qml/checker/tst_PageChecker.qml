@@ -75,6 +75,47 @@ Item {
     Component { id: wordsOnWords; Card { Item { implicitWidth: 200; implicitHeight: 40; Words { text: "102.5 kg" } Words { x: 20; y: 6; text: "each side" } } } }
     Component { id: wordsOnKey; Card { Item { implicitWidth: 200; implicitHeight: 56; Plain { } Words { x: 20; y: 6; text: "each side" } } } }
     Component { id: smallOnTablet; Card { PressKey { text: "Undo"; size: 23 } } }
+    Component { id: lowBigStep; Card { PressKey { readonly property bool answersLift: true; text: "a"; repeats: true; Layout.preferredWidth: 80; Layout.preferredHeight: 100 } } }
+    Component { id: smallPlot; Card { Item { readonly property rect plot: Qt.rect(10, 10, 100, 100); implicitWidth: 200; implicitHeight: 150; Accessible.role: Accessible.Graphic; Accessible.name: "chart" } } }
+    component Scaled: Card {
+        id: scaled
+        property int count: 5
+        property string number: "10"
+        Item {
+            readonly property rect plot: Qt.rect(0, 0, width, height)
+            implicitWidth: 280
+            implicitHeight: 60
+            Accessible.role: Accessible.Graphic
+            Accessible.name: "chart"
+            Item {
+                readonly property real span: 220
+                readonly property var chosen: []
+                width: 200
+                height: 60
+                Repeater { model: scaled.count; Item { required property int index; x: 45 * index; objectName: "tick"; Words { width: 44; text: scaled.number; size: 16; wrapMode: Text.NoWrap } } }
+            }
+        }
+    }
+    Component { id: scaledWell; Scaled { } }
+    Component { id: manyTicks; Scaled { count: 6; number: "1" } }
+    Component { id: wideTicks; Scaled { number: "1000" } }
+    component Coloured: Card {
+        id: coloured
+        property color one
+        property color other
+        Item {
+            readonly property rect plot: Qt.rect(0, 0, width, height)
+            implicitWidth: 200
+            implicitHeight: 100
+            Accessible.role: Accessible.Graphic
+            Accessible.name: "chart"
+            Rectangle { width: 100; height: 100; color: coloured.one }
+            Rectangle { x: 100; width: 100; height: 100; color: coloured.other }
+        }
+    }
+    // as light as each other, so that only their colour differs
+    Component { id: redBesideGreen; Coloured { one: "#C83C3C"; other: "#6E7A1E" } }
+    Component { id: lightBesideDark; Coloured { one: "#4A2A8A"; other: "#CDBCF6" } }
     Component { id: mainBelow; Sheet { Item { implicitHeight: 1400; implicitWidth: 20 } PressKey { objectName: "mainAction"; text: "a" } } }
 
     ControlCase {
@@ -115,6 +156,11 @@ Item {
             {tag: "words on words", component: wordsOnWords, finds: "overlap"},
             {tag: "words on a key", component: wordsOnKey, finds: "overlap"},
             {tag: "act-on text of 23 on a tablet", component: smallOnTablet, finds: "act text", form: 3},
+            {tag: "a plot of a third at the largest text", component: smallPlot, finds: "plot", factor: 2},
+            {tag: "six ticks", component: manyTicks, finds: "ticks"},
+            {tag: "numbers that fill their scale", component: wideTicks, finds: "ticks"},
+            {tag: "two colours as light as each other", component: redBesideGreen, finds: "colour alone"},
+            {tag: "a stepper key of 100 among big keys", component: lowBigStep, finds: "small", big: true},
             {tag: "a promised item below the fold", component: mainBelow, finds: "must scroll"}
         ]
 
@@ -131,14 +177,15 @@ Item {
         }
         function test_plantedFault(row) {
             const form = checker.forms[row.form ?? 0]
+            Theme.bigKeys = row.big === true
             checker.load({name: row.tag, component: row.component}, form, false)
-            const list = checker.look({name: row.tag}, form, 1, Theme.Mode.Light, "").map(found => found.slice(found.indexOf(": ") + 2))
+            const list = checker.look({name: row.tag}, form, row.factor ?? 1, Theme.Mode.Light, "").map(found => found.slice(found.indexOf(": ") + 2))
             verify(list.length > 0, "the fault is found")
             for (const found of list)
                 verify(found.startsWith(row.finds + ":"), "found besides: " + found)
         }
         function test_whatBreaksOnlyInLongerWordsIsFound() {
-            const list = checker.matrix({name: "longer", component: longerWords}).filter(found => !found.includes("text 2") && !found.includes("text 1.5"))
+            const list = checker.matrix({name: "longer", component: longerWords}).filter(found => !found.includes("text 2") && !found.includes("text 1.5") && !found.includes("untranslated"))
             verify(list.length > 0)
             for (const found of list)
                 verify(found.includes("in longer words"), found)
@@ -149,6 +196,17 @@ Item {
             const list = checker.look({name: "good"}, checker.forms[0], 1, Theme.Mode.Light, "")
             compare(list.length, 1)
             verify(list[0].includes("must scroll: mainAction"))
+        }
+        function test_goodPicturesHaveNoFindings_data() {
+            return [{tag: "five ticks", component: scaledWell}, {tag: "light beside dark", component: lightBesideDark}]
+        }
+        function test_goodPicturesHaveNoFindings(row) {
+            checker.load({name: row.tag, component: row.component}, checker.forms[0], false)
+            compare(checker.look({name: row.tag}, checker.forms[0], 1, Theme.Mode.Light, ""), [])
+        }
+        function test_whatNoCatalogueKnowsIsFound() {
+            const list = checker.matrix({name: "longer", component: longerWords}).filter(found => found.includes("untranslated"))
+            compare(list, ["longer in de: untranslated: tst_PageChecker/undo this", "longer in es: untranslated: tst_PageChecker/undo this"])
         }
         function test_contrastOfKnownPairs_data() {
             // WCAG 2.1: black on white is 21; #777777 and #767676 on white are its well known borderline pair (from memory)

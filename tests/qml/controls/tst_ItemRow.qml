@@ -56,7 +56,7 @@ Item {
         }
         function test_spoken() {
             compare(AccessProbe.name(target(row)), "Chain, 16 mm, 70 cm, straight, on a 45 cm lead")
-            compare(AccessProbe.description(target(row)), "left C3. right C4")
+            compare(AccessProbe.description(target(row)), "left C3, right C4")
         }
         function test_leftStaysLeft() {
             verify(at("C3").x < at("C4").x)

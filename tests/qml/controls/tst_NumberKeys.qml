@@ -22,6 +22,12 @@ Item {
         onPressed: key => root.got = root.got.concat([key])
     }
 
+    SignalSpy {
+        id: pasted
+        target: keys
+        signalName: "pasted"
+    }
+
     ControlCase {
         name: "NumberKeys"
 
@@ -88,6 +94,17 @@ Item {
             keys.forceActiveFocus()
             keyClick(Qt.Key_Backspace)
             compare(root.got, ["rub"])
+        }
+        function test_pastingByKeyboard_data() {
+            return [{tag: "Ctrl and V", key: Qt.Key_V, held: Qt.ControlModifier}, {tag: "Shift and Insert", key: Qt.Key_Insert, held: Qt.ShiftModifier}]
+        }
+        function test_pastingByKeyboard(row) {
+            pasted.clear()
+            keys.forceActiveFocus()
+            keyClick(row.key, row.held)
+            compare(pasted.count, 1)
+            keyClick(row.key)
+            compare(pasted.count, 1, "not without the other")
         }
         function test_tabAndReturn() {
             waitForRendering(keys, 50)

@@ -179,6 +179,58 @@ Item {
             testCase.press("back")
             testCase.part("preferences")
         }
+        function test_a_language_is_spoken_at_once() {
+            flow.go(flow.squadPlace)
+            testCase.press("preferences")
+            testCase.choose("language", "Deutsch")
+            testCase.compare(flow.currentItem.heading, "Ein\u00adstellungen")
+            testCase.choose("language", "Español")
+            testCase.compare(flow.currentItem.heading, "Preferencias")
+            testCase.press("back")
+            testCase.compare(flow.currentItem.heading, "Plantel", "the page beneath speaks it too")
+            testCase.press("preferences")
+            testCase.choose("language", "English")
+            testCase.compare(flow.currentItem.heading, "Preferences")
+            testCase.choose("language", "as the device")
+            testCase.compare(ThePreferences.language, 0)
+        }
+        function test_keys_and_display_are_chosen() {
+            flow.go(flow.squadPlace)
+            testCase.press("preferences")
+            testCase.choose("bigKeys", "big, for gloves")
+            testCase.verify(ThePreferences.bigKeys)
+            testCase.choose("bigKeys", "usual")
+            testCase.choose("staysOn", "as the device")
+            testCase.verify(!ThePreferences.staysOn)
+            testCase.choose("staysOn", "stays on")
+            testCase.verify(ThePreferences.staysOn && !ThePreferences.bigKeys)
+        }
+        /** The number is asked about in place, and kept by a second tap; another key takes the question back. */
+        function test_a_number_far_from_last_time_is_asked_about() {
+            TheDeskFiller.lastTime(TheDesk, 60)
+            testCase.press("stepType")
+            for (const digit of "140")
+                testCase.press("key " + digit)
+            testCase.press("mainAction")
+            testCase.compare(flow.depth, 2, "it stays on the page")
+            testCase.compare(testCase.part("keyNumber").refusal, "140 kg? Last time it was 60 kg.")
+            testCase.verify(testCase.part("mainAction").text !== "KEEP", "the key says what it does now")
+            testCase.press("key rub")
+            testCase.compare(testCase.part("mainAction").text, "KEEP")
+            testCase.press("key 0")
+            testCase.press("mainAction")
+            testCase.press("mainAction")
+            testCase.compare(flow.depth, 1)
+            testCase.compare(testCase.part("load").value, "140 kg")
+        }
+        function test_the_picture_as_a_table() {
+            testCase.press("heights")
+            const title = testCase.part("answer").text
+            const first = testCase.part("line:0")
+            testCase.verify(first.mark && first.at.endsWith("top"), first.at)
+            testCase.press("back")
+            testCase.compare(testCase.part("answer").text.split("\u00a0").join(" "), title, "the picture says the same")
+        }
         function test_read_at_any_height() {
             const picture = testCase.part("picture")
             testCase.compare(picture.readingText, "")

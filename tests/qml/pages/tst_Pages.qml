@@ -44,6 +44,10 @@ Item {
         OriginPage { view: OriginView { desk: TheDesk; book: TheBook } }
     }
     Component {
+        id: heightsPage
+        HeightsPage { view: HeightsView { desk: TheDesk } }
+    }
+    Component {
         id: barPage
         BarPage { editor: BarEditor { desk: TheDesk } weighed: WeighedIronView { desk: TheDesk; book: TheBook } }
     }
@@ -168,6 +172,8 @@ Item {
                 {tag: "preferences", component: preferencesPage, full: true},
                 {tag: "where it comes from, nothing yet", component: originPage, full: false},
                 {tag: "where it comes from", component: originPage, full: true},
+                {tag: "at each height, nothing yet", component: heightsPage, full: false},
+                {tag: "at each height", component: heightsPage, full: true},
                 {tag: "bar and plates", component: barPage, full: true},
                 {tag: "kit, empty", component: thingsPage, full: false},
                 {tag: "kit, full", component: thingsPage, full: true},
@@ -217,6 +223,7 @@ Item {
                 {tag: "rack steps, result", component: rackSteps, full: false, setup: page => testCase.step(page, ["", "41.5", "5", "28"])},
                 {tag: "keypad", component: keypadPage, full: true, setup: page => testCase.press(page, "108.5")},
                 {tag: "keypad, offers", component: keypadPage, full: true, setup: page => { testCase.press(page, "108.5"); page.pad.keep() }},
+                {tag: "keypad, question", component: keypadPage, full: true, setup: page => { TheDeskFiller.lastTime(TheDesk, 60); testCase.press(page, "140"); page.pad.keep() }},
                 {tag: "keypad, refusal", component: keypadPage, full: true, setup: page => testCase.press(page, "1234")}]
         }
         function test_page(row) {

@@ -10,7 +10,7 @@ import Steelyard.Pages.Measure
 import Steelyard.Pages.Squad
 import Steelyard.Theme
 
-/** A page that stands there when the units change shows every number anew, and says nothing in the other units any more. */
+/** A page that stands there when units or language change shows every number and sentence anew, and says nothing in the others any more. */
 Item {
     id: root
 
@@ -92,6 +92,10 @@ Item {
         ItemOriginPage { view: ItemOriginView { book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 0) } }
     }
     Component {
+        id: heightsPage
+        HeightsPage { view: HeightsView { desk: TheDesk } }
+    }
+    Component {
         id: keypadPage
         KeypadPage { pad: NumberPad { editor: BarEditor { desk: TheDesk } key: "load" } }
     }
@@ -145,6 +149,7 @@ Item {
             testCase.page = null
             units.mass = 0
             units.length = 0
+            ThePreferences.language = 0
         }
         /** What is to be read on an item and below, and what a screen reader would say; names of kit and marks of plates are the coach's. */
         function said(item: Item): var {
@@ -167,7 +172,7 @@ Item {
                 {tag: "hang a chain", component: hangChain, numbers: 4}, {tag: "hang a band", component: hangBand, numbers: 4},
                 {tag: "chain", component: chainPage, numbers: 6}, {tag: "band", component: bandPage, numbers: 16},
                 {tag: "where a chain's number comes from", component: originOfChain, numbers: 6}, {tag: "where a band's number comes from", component: originOfBand, numbers: 3},
-                {tag: "keypad", component: keypadPage, numbers: 2}, {tag: "athlete", component: athletePage, numbers: 4},
+                {tag: "at each height", component: heightsPage, numbers: 12}, {tag: "keypad", component: keypadPage, numbers: 2}, {tag: "athlete", component: athletePage, numbers: 4},
                 {tag: "bench aid", component: aidPage, numbers: 12, worn: true}, {tag: "cam machine", component: machinePage, numbers: 7, worn: true},
                 {tag: "scale", component: scalePage, numbers: 5, tools: true}, {tag: "rack", component: rackPage, numbers: 4, tools: true},
                 {tag: "scale in steps", component: scaleSteps, numbers: 1, tools: true}, {tag: "kit with tools", component: thingsPage, numbers: 8, tools: true},
@@ -193,6 +198,32 @@ Item {
             units.mass = 0
             units.length = 0
             testCase.compare(testCase.saying(metric), before, "as it was")
+        }
+        function test_everyLanguage_data() {
+            return testCase.test_everyPage_data()
+        }
+        /** What stood there in English stands there as on a page that is made anew in the other language, and back. */
+        function test_everyLanguage(row) {
+            if (row.worn)
+                TheDeskFiller.worn(TheDesk)
+            else if (row.tools)
+                TheDeskFiller.tools(TheDesk)
+            const make = () => row.component.createObject(root, {width: root.width, height: root.height})
+            testCase.page = make()
+            const english = testCase.saying(/./)
+            for (const language of [2, 3]) {
+                ThePreferences.language = language
+                const switched = testCase.saying(/./)
+                testCase.verify(switched.join() !== english.join(), "says it otherwise")
+                const standing = testCase.page
+                testCase.page = make()
+                const anew = testCase.saying(/./)
+                testCase.page.destroy()
+                testCase.page = standing
+                testCase.compare(switched, anew, ThePreferences.languages[language])
+            }
+            ThePreferences.language = 0
+            testCase.compare(testCase.saying(/./), english, "and back")
         }
         function test_chosenInPreferences() {
             testCase.page = preferencesPage.createObject(root, {width: root.width, height: root.height})

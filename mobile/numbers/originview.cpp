@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "mobile/pages/originview.h"
+#include "mobile/numbers/originview.h"
 
 #include "mobile/follow.h"
 #include "mobile/text/origintexts.h"
