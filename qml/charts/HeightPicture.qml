@@ -96,6 +96,8 @@ Item {
             height: root.yOf(Math.min(zone.of.zoneFrom, zone.of.zoneTo)) - y
             objectName: "zone"
             visible: zone.index < zones.list.length
+            gapFrom: frame.sketch > 0 ? frame.sketch : 0
+            gapTo: frame.sketch > 0 ? frame.plot.x - Theme.line : 0
         }
     }
     SideElevation {
@@ -175,6 +177,7 @@ Item {
         starts: shares.map(share => root.xOf(share.pull))
         from: Math.max(0, Math.min(frame.plot.x + Theme.line, to - longest))
         to: frame.inRows ? root.width : frame.plot.right
+        visible: !(frame.namesAbove && line.visible && line.y + line.saidY < y) // where what is read stands just now
         upwards: frame.namesAbove
         rows: frame.nameRows
         // a name too long to begin beside the axis keeps clear of the heights there
@@ -197,6 +200,8 @@ Item {
         y: root.yOf(root.shownHeight)
         width: frame.inRows ? root.width : frame.plot.right
         visible: root.reading && Number.isFinite(reader.at)
+        gapFrom: frame.sketch
+        gapTo: frame.plot.x - Theme.line
         end: width
         room: y
         dot: root.xOf(facts.at(facts.lines.total, root.shownHeight))

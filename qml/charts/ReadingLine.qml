@@ -13,15 +13,27 @@ Item {
     property real dot: NaN
     property real finger: NaN
     property real end: root.width
+    /** Between these x stand the heights of the marks, which neither line nor words cover. */
+    property real gapFrom: 0
+    property real gapTo: 0
     /** How far up from the line the words may reach. */
     property real room: 0
     property string text: ""
+    /** How high the words begin. */
+    readonly property alias saidY: said.y
 
     Accessible.ignored: true
 
     Rectangle {
         y: -Math.floor(height / 2)
-        width: root.end
+        width: root.gapFrom
+        height: Theme.rule
+        color: Theme.role.accent
+    }
+    Rectangle {
+        x: root.gapTo
+        y: -Math.floor(height / 2)
+        width: root.end - root.gapTo
         height: Theme.rule
         color: Theme.role.accent
     }
@@ -47,9 +59,9 @@ Item {
     }
     Words {
         id: said
-        x: Math.round(Ruling.within(Ruling.number(root.finger, Ruling.number(root.dot, root.end / 2)) - width / 2, Theme.apart, Math.max(Theme.apart, root.end - width - Theme.apart)))
+        x: Math.round(Ruling.within(Ruling.number(root.finger, Ruling.number(root.dot, root.end / 2)) - width / 2, root.gapTo + Theme.apart, Math.max(root.gapTo + Theme.apart, root.end - width - Theme.apart)))
         y: Math.max(-root.room, -height - (Number.isFinite(root.finger) ? Theme.safeApart : Theme.apart))
-        width: Math.min(implicitWidth, Math.max(0, root.end - 2 * Theme.apart))
+        width: Math.min(implicitWidth, Math.max(0, root.end - root.gapTo - 2 * Theme.apart))
         visible: text !== ""
         objectName: "readingText"
         text: root.text

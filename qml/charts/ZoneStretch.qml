@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+pragma ComponentBehavior: Bound
 import QtQuick
 import Steelyard.Theme
 
@@ -6,17 +7,16 @@ import Steelyard.Theme
 Rectangle {
     id: root
 
+    /** Between these x stand words, which no line crosses. */
+    property real gapFrom: 0
+    property real gapTo: 0
+
     color: Theme.role.wash
 
-    Rectangle {
-        width: root.width
-        height: Theme.hair
-        color: Theme.role.edge
+    component End: Item {
+        Rectangle { width: root.gapFrom; height: Theme.hair; visible: root.gapTo > root.gapFrom; color: Theme.role.edge }
+        Rectangle { x: root.gapTo; width: root.width - root.gapTo; height: Theme.hair; color: Theme.role.edge }
     }
-    Rectangle {
-        y: root.height
-        width: root.width
-        height: Theme.hair
-        color: Theme.role.edge
-    }
+    End { }
+    End { y: root.height }
 }

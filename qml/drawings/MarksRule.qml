@@ -168,7 +168,7 @@ Item {
     function layOut(): var {
         // the number stands level with its mark, the name below it
         const level = figures.height * root.size / Theme.figure / 2
-        const places = Ruling.apart(root.known.map((mark, i) => root.yOf(mark.height) + root.deeps[i] / 2 - level), root.deeps, Theme.line, 0, root.foot)
+        const places = Ruling.apart(root.known.map((mark, i) => root.yOf(mark.height) + root.deeps[i] / 2 - level), root.deeps, Theme.line, 0, root.foot - Theme.rule)
         return root.known.map((mark, i) => {
             const zoned = Number.isFinite(mark.zoneFrom) && Number.isFinite(mark.zoneTo)
             const top = zoned ? root.yOf(Math.max(mark.zoneFrom, mark.zoneTo)) : 0

@@ -242,15 +242,14 @@ void charts(const PageView &view, QStringList &out)
 /// What a chart says by colour is seen by everybody: no edge goes in grey, nor for those who see two colours.
 void colours(const PageView &view, QStringList &out)
 {
-    constexpr int speck = 12;
     const qreal ratio = view.full.width() / view.size.width();
     for (const Picture &p : view.pictures) {
         const QImage part = view.full.copy(QRectF(p.seen.topLeft() * ratio, p.seen.size() * ratio).toAlignedRect() & view.full.rect());
         if (part.isNull())
             continue;
         for (const visions::Kind kind : visions::all)
-            if (const int lost = visions::edgesLost(part, kind); lost > speck)
-                out << QStringLiteral("colour alone: %1 px of edges go %2 in %3").arg(lost).arg(kind == visions::Kind::Grey ? QStringLiteral("in grey") : visions::name(kind), p.name.left(40));
+            if (const int lost = visions::edgesLost(part, kind); lost > 0)
+                out << QStringLiteral("colour alone: edges go %2 in %1 places of %3").arg(lost).arg(kind == visions::Kind::Grey ? QStringLiteral("in grey") : visions::name(kind), p.name.left(40));
     }
 }
 

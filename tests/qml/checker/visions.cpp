@@ -105,22 +105,34 @@ int edgesLost(const QImage &picture, Kind kind)
         return *at;
     };
     constexpr double standsOut = 20, isSeen = 6;
-    int lost = 0;
-    const auto compare = [&](QRgb a, QRgb b) {
+    struct Square {
+        int all = 0, lost = 0;
+    };
+    constexpr int side = 32, speck = 12;
+    constexpr double most = 0.3;
+    const int across = picture.width() / side + 1;
+    QList<Square> squares(across * (picture.height() / side + 1));
+    const auto compare = [&](int x, int y, QRgb a, QRgb b) {
         if (a == b)
             return;
         const Known one = look(a), other = look(b);
-        if (apart(one.now, other.now) >= standsOut && apart(one.then, other.then) < isSeen)
-            ++lost;
+        if (apart(one.now, other.now) < standsOut)
+            return;
+        Square &here = squares[(y / side) * across + x / side];
+        ++here.all;
+        here.lost += apart(one.then, other.then) < isSeen ? 1 : 0;
     };
     // two apart, so that a softened edge is one
     constexpr int step = 2;
     for (int y = 0; y + step < picture.height(); ++y)
         for (int x = 0; x + step < picture.width(); ++x) {
-            compare(picture.pixel(x, y), picture.pixel(x + step, y));
-            compare(picture.pixel(x, y), picture.pixel(x, y + step));
+            compare(x, y, picture.pixel(x, y), picture.pixel(x + step, y));
+            compare(x, y, picture.pixel(x, y), picture.pixel(x, y + step));
         }
-    return lost / step;
+    int count = 0;
+    for (const Square &here : squares)
+        count += here.lost > speck && here.lost > most * here.all ? 1 : 0;
+    return count;
 }
 
 }

@@ -43,6 +43,9 @@ Item {
             reset()
             stepper.canDown = true
             stepper.canUp = true
+            stepper.value = "102.5 kg"
+            stepper.downText = "−2.5"
+            stepper.width = 328
             root.LayoutMirroring.enabled = false
             for (const spy of [downSpy, upSpy, typeSpy])
                 spy.clear()
@@ -106,7 +109,22 @@ Item {
             waitForRendering(stepper, 50)
             verify(stepper.implicitHeight > 1.7 * flat)
             Theme.fit(1280, 800)
-            compare(stepper.columns, 3)
+            stepper.width = 600
+            verify(!stepper.below)
+        }
+        function test_aLongStepIsNeverCut() {
+            for (const [value, step] of [["412.5 kg", "−1.25"], ["1 234.56 lb", "−10.05"]]) {
+                stepper.value = value
+                stepper.downText = step
+                atEverySize(tag => {
+                    stepper.width = Theme.pageWidth - 2 * Theme.edgeGap
+                    for (const key of ["stepDown", "stepType", "stepUp"].map(name => findChild(stepper, name)))
+                        verify(key.x >= 0 && key.x + key.width <= stepper.width + 1 && key.y + key.height <= stepper.height + 1, key.objectName + ", " + tag)
+                    const down = findChild(stepper, "stepDown"), type = findChild(stepper, "stepType")
+                    verify(down.width >= down.implicitWidth - 1 && type.width >= Math.min(stepper.width, stepper.valueWide) - 1, "room for it, " + tag)
+                    verify(type.x >= down.x + down.width + 7 || type.y + type.height + 7 <= down.y, "beside or above, " + tag)
+                })
+            }
         }
         function test_lessStaysLeftInEveryLanguage() {
             root.LayoutMirroring.enabled = true
