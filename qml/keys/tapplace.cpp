@@ -10,14 +10,14 @@ TapPlace::TapPlace(QQuickItem* parent) : QQuickItem(parent)
 void TapPlace::mousePressEvent(QMouseEvent* event)
 {
     event->accept();
-    press();
+    press(event->position());
 }
 
 void TapPlace::mouseDoubleClickEvent(QMouseEvent* event)
 {
     // the press of a second click comes under this name too, and the default would swallow it
     event->accept();
-    press();
+    press(event->position());
 }
 
 void TapPlace::mouseMoveEvent(QMouseEvent* event)
@@ -45,7 +45,7 @@ void TapPlace::touchEvent(QTouchEvent* event)
     for (const QEventPoint& point : event->points()) {
         if (m_finger < 0 && point.state() == QEventPoint::Pressed) {
             m_finger = point.id();
-            press();
+            press(point.position());
         } else if (point.id() == m_finger && point.state() == QEventPoint::Updated) {
             move(point.position());
         } else if (point.id() == m_finger && point.state() == QEventPoint::Released) {
@@ -60,23 +60,30 @@ void TapPlace::touchUngrabEvent()
     letGo();
 }
 
-void TapPlace::press()
+void TapPlace::press(QPointF at)
 {
+    m_pressedAt = at;
     forceActiveFocus(Qt::MouseFocusReason);
     setHeld(true);
 }
 
 void TapPlace::move(QPointF at)
 {
-    setHeld(contains(at));
+    setHeld(isOn(at));
 }
 
 void TapPlace::lift(QPointF at)
 {
-    const bool on = m_held && contains(at);
+    const bool on = m_held && isOn(at);
     setHeld(false);
     if (on)
         Q_EMIT tapped();
+}
+
+bool TapPlace::isOn(QPointF at) const
+{
+    // a hand that wipes along a wide key, or flicks the page from it, has tapped nothing
+    return contains(at) && QLineF(m_pressedAt, at).length() <= farthest;
 }
 
 void TapPlace::letGo()

@@ -4,8 +4,8 @@
 #include <QQuickItem>
 #include <QtQml/qqmlregistration.h>
 
-/** What a finger touches: down while the finger is on it, tapped when it lifts there, nothing when it slides off or the page
-    under it scrolls; two quick taps are two. It knows whether a key brought the keyboard here: then it wants a ring. */
+/** What a finger touches: down while the finger is on it, tapped when it lifts there, nothing when it slides off or along it or the
+    page under it scrolls; two quick taps are two. It knows whether a key brought the keyboard here: then it wants a ring. */
 class TapPlace : public QQuickItem {
     Q_OBJECT
     QML_ELEMENT
@@ -35,7 +35,11 @@ protected:
     void itemChange(ItemChange change, const ItemChangeData& value) override;
 
 private:
-    void press();
+    /// How far a finger may go from where it came down and still mean a tap: as far as the least key is wide, which a glove may roll.
+    static constexpr qreal farthest = 48;
+
+    void press(QPointF at);
+    [[nodiscard]] bool isOn(QPointF at) const;
     void move(QPointF at);
     void lift(QPointF at);
     void letGo();
@@ -43,6 +47,7 @@ private:
     void setRinged(bool ringed);
 
     int m_finger = -1; ///< the touch point that is down here; a second finger counts for nothing
+    QPointF m_pressedAt;
     bool m_held = false;
     bool m_ringed = false;
 };

@@ -12,7 +12,7 @@ QtObject {
     readonly property ChartSpecimens charts: ChartSpecimens { }
     /** For who shows them in another look. */
     readonly property QtObject theme: Theme
-    readonly property var entries: [].concat(root.keys.entries, root.rows.entries, root.drawings.entries, root.charts.entries)
+    readonly property var entries: [...root.keys.entries, ...root.rows.entries, ...root.drawings.entries, ...root.charts.entries]
 
     /** By the component itself: a bound one may not be made from outside. */
     function make(index: int, parent: Item, width: real, height: real): Item {

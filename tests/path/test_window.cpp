@@ -38,8 +38,10 @@ private Q_SLOTS:
     void turningLosesNothing();
     void growsIntoATablet();
     void backAndEscAreTheArrow();
+    void closedOverAFormItIsThereAgain();
 
 private:
+    void open();
     QQuickItem* part(const QString& name);
     void press(const QString& name);
 
@@ -52,6 +54,11 @@ void WindowTest::init()
 {
     m_house = std::make_unique<StandInHouse>();
     m_house->open();
+    open();
+}
+
+void WindowTest::open()
+{
     m_engine = std::make_unique<QQmlApplicationEngine>();
     m_engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
     m_engine->load(QUrl(QStringLiteral("qrc:/qt/qml/Steelyard/Ui/Main.qml")));
@@ -148,6 +155,30 @@ void WindowTest::backAndEscAreTheArrow()
     QTest::keyClick(m_window, Qt::Key_Back);
     QTest::qWait(50);
     QVERIFY(m_window->isVisible() && part(QStringLiteral("stepUp")));
+}
+
+/// The window is closed in the middle of a name; nothing was kept, and it stands there when the app is opened again.
+void WindowTest::closedOverAFormItIsThereAgain()
+{
+    const auto toTheForm = [this] {
+        auto* flow = m_window->property("flow").value<QQuickItem*>();
+        QVERIFY(flow && QMetaObject::invokeMethod(flow, "go", Q_ARG(int, 0)));
+        QVERIFY(part(QStringLiteral("add")));
+        press(QStringLiteral("add"));
+    };
+    toTheForm();
+    QQuickItem* name = part(QStringLiteral("name"));
+    QVERIFY(name);
+    auto* field = name->property("field").value<QQuickItem*>();
+    QVERIFY(field);
+    field->forceActiveFocus();
+    for (const char key : {'Z', 'e', 'd'})
+        QTest::keyClick(m_window, key);
+    QVERIFY(m_window->close());
+    QVERIFY(m_house->book.book().athletes().empty());
+    open();
+    toTheForm();
+    QCOMPARE(part(QStringLiteral("name"))->property("text").toString(), QStringLiteral("Zed"));
 }
 
 int main(int argc, char** argv)

@@ -73,3 +73,17 @@ def tests_stay_home(tree):
     outside = re.compile(r"\bgetenv\s*\(|\bqgetenv\s*\(|\bqEnvironmentVariable|\bQDir::(home|temp)|\bsrand\s*\(|\brandom_device\b"
                          r"|\bQRandomGenerator::(global|system|securelySeeded)|\bQDateTime::current|\bQDate::current|Math\.random\(")
     yield from tree.search(outside, tree.under("tests", ends=(".cpp", ".h", ".qml", ".js")))
+
+
+@rule("pages-checked")
+def pages_checked(tree):
+    """Every page of the app goes through the checker: a test that runs it makes the page."""
+    made = set()
+    for path in tree.under("tests/qml/pages", ends=(".qml",)):
+        code = tree.code(path)
+        if re.search(r"\bchecker\.check\(", code):
+            made.update(re.findall(r"\b(\w+Page)\s*\{", code))
+    for path in tree.under("qml/pages", ends=("Page.qml",)):
+        name = path.rsplit("/", 1)[-1][:-4]
+        if name not in made:
+            yield Finding(path, 1, f"no test shows {name} to the checker")

@@ -12,6 +12,8 @@ ControlCase {
     required property PageFlow flow
     /** How often the screen has been touched. */
     property int tapCount: 0
+    /** Nothing is touched: Tab goes to what is wanted, and Return presses it. */
+    property bool byKeys: false
 
     function part(name: string): Item {
         let found = null
@@ -37,10 +39,24 @@ ControlCase {
         root.verify(item, "on the page: " + name)
         root.bring(item)
         root.verify(root.target(item), "can be tapped: " + name)
+        root.push(root.target(item))
+    }
+    function push(key: Item) {
         TapGuard.forget()
-        root.tapCount += 1
-        root.tap(root.target(item))
+        if (root.byKeys) {
+            root.tabTo(key)
+            root.keyClick(Qt.Key_Return)
+        } else {
+            root.tapCount += 1
+            root.tap(key)
+        }
         root.wait(1)
+    }
+    /** Every thing on the page comes round; what does not cannot be reached by keys. */
+    function tabTo(key: Item) {
+        for (let i = 0; i < 200 && !key.activeFocus; ++i)
+            root.keyClick(Qt.Key_Tab)
+        root.verify(key.activeFocus, "reached by Tab: " + AccessProbe.name(key))
     }
     function bring(item: Item) {
         PageAudit.settle(root.flow)
@@ -58,10 +74,7 @@ ControlCase {
             if (AccessProbe.name(key) === option || AccessProbe.name(key).endsWith(": " + option)) {
                 // a row of many options may be longer than what is in sight
                 root.bring(key)
-                TapGuard.forget()
-                root.tapCount += 1
-                root.tap(key)
-                root.wait(1)
+                root.push(key)
                 return
             }
         root.fail("no option " + option + " in " + row)
@@ -73,8 +86,14 @@ ControlCase {
     }
     /** Keys a number on the open pad and keeps it. */
     function keyIn(digits: string) {
-        for (const digit of digits)
-            root.press(digit === "." ? "key point" : "key " + digit)
+        if (root.byKeys) {
+            root.tabTo(root.target(root.part("key 1")))
+            for (const digit of digits)
+                root.keyClick(digit)
+        } else {
+            for (const digit of digits)
+                root.press(digit === "." ? "key point" : "key " + digit)
+        }
         root.compare(root.part("keyNumber").text, digits)
         root.press("mainAction")
     }

@@ -10,6 +10,7 @@ Item {
 
     required property TestCase testCase
     property Item page: null
+    property int fingerCount: 0
     readonly property var forms: [{name: "phone", width: 360, height: 720}, {name: "phone on its side", width: 720, height: 360},
         {name: "tablet upright", width: 800, height: 1000}, {name: "tablet", width: 1280, height: 800}]
 
@@ -89,9 +90,37 @@ Item {
         root.load(row, root.forms[0], false)
         return list
     }
-    /** Fails with every finding of `matrix`, each on its own line. */
+    /** A wheel turned and a finger flicked on each thing to tap change nothing and press nothing; a page may scroll. */
+    function shaken(row: var): var {
+        root.load(row, root.forms[0], false)
+        root.testCase.verify(PageAudit.settle(frame), row.name + " comes to rest")
+        const before = PageAudit.texts(frame), pressed = []
+        const keys = root.testCase.targets(frame)
+        for (const key of keys)
+            key.clicked.connect(() => pressed.push(key.name))
+        for (const key of keys) {
+            const at = key.mapToItem(frame, key.width / 2, key.height / 2)
+            if (at.x < 0 || at.y < 0 || at.x > frame.width || at.y > frame.height)
+                continue
+            for (const [across, down] of [[0, -120], [0, 120], [-120, 0]])
+                root.testCase.mouseWheel(frame, at.x, at.y, across, down)
+            for (const [across, down] of [[0, 40], [0, -40], [60, 0]]) {
+                // as the system counts fingers on
+                const finger = root.testCase.touchEvent(frame), id = ++root.fingerCount
+                finger.press(id, frame, at.x, at.y).commit()
+                for (const part of [1, 2, 3, 4])
+                    finger.move(id, frame, at.x + part * across, at.y + part * down).commit()
+                finger.release(id, frame, at.x + 4 * across, at.y + 4 * down).commit()
+            }
+        }
+        root.testCase.verify(PageAudit.settle(frame), row.name + " comes to rest again")
+        const list = pressed.map(name => row.name + " shaken: presses " + name)
+        const after = PageAudit.texts(frame)
+        return after.join("\n") === before.join("\n") ? list : list.concat(row.name + " shaken: says " + after.filter(text => !before.includes(text)).join(" | "))
+    }
+    /** Fails with every finding of `matrix` and of `shaken`, each on its own line. */
     function check(row: var) {
-        const list = root.matrix(row)
+        const list = root.matrix(row).concat(root.shaken(row))
         for (const found of list)
             console.warn(found)
         root.testCase.compare(list.length, 0, row.name + " breaks no rule")

@@ -168,6 +168,21 @@ QString DeskFiller::liftId(BookService* book, int place) const
     return place >= 0 && static_cast<std::size_t>(place) < all.size() ? QString::fromStdString(all[static_cast<std::size_t>(place)]->id.hex()) : QString();
 }
 
+QString DeskFiller::counts(BookService* book, DeskService* desk) const
+{
+    const SeasonBook& all = book->book();
+    std::size_t setups = 0, measured = 0;
+    for (const Athlete* athlete : all.athletes())
+        setups += all.setupsOf(athlete->id).size();
+    for (const KitRecord* record : all.kit())
+        measured += record->measurements.size();
+    const auto& marks = desk->desk().marks();
+    return QStringLiteral("%1 people, %2 set-ups, %3 venues, %4 things, %5 measurements; marks %6 to %7, load %8, %9 hung")
+        .arg(all.athletes().size()).arg(setups).arg(all.venues().size()).arg(all.kit().size()).arg(measured)
+        .arg(marks.bottom ? marks.bottom->si() : -1).arg(marks.top ? marks.top->si() : -1)
+        .arg(desk->desk().setup().bar.wanted.si()).arg(desk->desk().setup().hung.size());
+}
+
 QString DeskFiller::itemId(BookService* book, int place) const
 {
     const auto all = book->book().kit();

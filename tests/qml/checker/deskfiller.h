@@ -44,6 +44,8 @@ public:
     Q_INVOKABLE void grown(BookService* book) const;
     /// A vault that opened with everything unusual about it that can be.
     Q_INVOKABLE void news(VaultService* vault) const;
+    /// How many people, set-ups, venues, things and measurements are kept, with marks, load and what hangs on the desk, in one line.
+    Q_INVOKABLE QString counts(BookService* book, DeskService* desk) const;
     /// The id of the thing of that place in the order of names.
     Q_INVOKABLE QString itemId(BookService* book, int place) const;
     /// The id of the person of that place in the order of names.

@@ -71,6 +71,17 @@ void PageAudit::keepPicture(QQuickItem *page, qreal width, qreal height, const Q
         lookAt(*page, QSizeF(width, height)).full.save(folder.filePath(name + QStringLiteral(".png")));
 }
 
+QStringList PageAudit::texts(QQuickItem *page)
+{
+    QStringList said;
+    eachVisible(page, [&said](const QQuickItem *item) {
+        // words, and what was typed
+        if (item->inherits("QQuickText") || item->inherits("QQuickTextInput"))
+            said << item->property("text").toString();
+    });
+    return said;
+}
+
 void PageAudit::speakLonger(bool longer)
 {
     static LongerWords words;

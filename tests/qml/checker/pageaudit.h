@@ -21,6 +21,8 @@ public:
     Q_INVOKABLE static bool settle(QQuickItem *page);
     /// Saves the page as painted into the folder "pictures" of the working folder; when there is none, nothing is saved.
     Q_INVOKABLE static void keepPicture(QQuickItem *page, qreal width, qreal height, const QString &name);
+    /// What is to be read on an item and below, in the order of its parts.
+    [[nodiscard]] Q_INVOKABLE static QStringList texts(QQuickItem *page);
     /// From here on pages are made in a language with longer words, or in English again.
     Q_INVOKABLE static void speakLonger(bool longer);
     /// From here on pages are made in a language by its code; empty: the device's, as at first.

@@ -116,6 +116,8 @@ Item {
     // as light as each other, so that only their colour differs
     Component { id: redBesideGreen; Coloured { one: "#C83C3C"; other: "#6E7A1E" } }
     Component { id: lightBesideDark; Coloured { one: "#4A2A8A"; other: "#CDBCF6" } }
+    Component { id: turned; Card { PressKey { id: key; text: "a"; WheelHandler { onWheel: key.text = "b" } } } }
+    Component { id: hasty; Card { PressKey { id: early; text: "a"; onDownChanged: if (down) early.clicked() } } }
     Component { id: mainBelow; Sheet { Item { implicitHeight: 1400; implicitWidth: 20 } PressKey { objectName: "mainAction"; text: "a" } } }
 
     ControlCase {
@@ -203,6 +205,15 @@ Item {
         function test_goodPicturesHaveNoFindings(row) {
             checker.load({name: row.tag, component: row.component}, checker.forms[0], false)
             compare(checker.look({name: row.tag}, checker.forms[0], 1, Theme.Mode.Light, ""), [])
+        }
+        function test_whatGivesWayToAFlickIsFound_data() {
+            return [{tag: "words that change on the wheel", component: turned}, {tag: "a key that fires on touch", component: hasty}]
+        }
+        function test_whatGivesWayToAFlickIsFound(row) {
+            verify(checker.shaken({name: row.tag, component: row.component}).length > 0)
+        }
+        function test_aGoodPageIsNotShaken() {
+            compare(checker.shaken({name: "good", component: good}), [])
         }
         function test_whatNoCatalogueKnowsIsFound() {
             const list = checker.matrix({name: "longer", component: longerWords}).filter(found => found.includes("untranslated"))

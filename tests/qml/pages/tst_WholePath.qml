@@ -51,9 +51,11 @@ Item {
         }
         function test_from_nothing_to_the_number_data() {
             return [{tag: "phone", width: 360, height: 720, chain: "item:2", band: "item:1"},
-                {tag: "tablet", width: 1280, height: 800, chain: "item:2", band: "item:1"}]
+                {tag: "tablet", width: 1280, height: 800, chain: "item:2", band: "item:1"},
+                {tag: "by keys alone", width: 360, height: 720, chain: "item:2", band: "item:1", byKeys: true}]
         }
         function test_from_nothing_to_the_number(form) {
+            testCase.byKeys = form.byKeys === true
             frame.width = form.width
             frame.height = form.height
             Theme.fit(form.width, form.height)
