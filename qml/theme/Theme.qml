@@ -18,7 +18,7 @@ QtObject {
     property real pageWidth: 360
     property real pageHeight: 720
     /** Tablet: wide enough for columns and tall enough to stand them in. */
-    property bool wide: root.isWide(root.pageWidth, root.pageHeight)
+    property bool wide: false
     /** A phone on its side: keys stand beside the page, not below it. */
     // a desktop window opens as a phone
     readonly property int firstWidth: 420
@@ -120,7 +120,7 @@ QtObject {
     function fit(width: real, height: real) {
         root.pageWidth = width
         root.pageHeight = height
-        root.wide = Qt.binding(() => root.isWide(root.pageWidth, root.pageHeight))
+        root.wide = root.isWide(width, height)
     }
     function scaled(phone: real, tablet: real): int {
         return Math.round((root.wide ? tablet : phone) * root.textFactor)

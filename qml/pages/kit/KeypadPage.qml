@@ -60,7 +60,10 @@ Sheet {
             Layout.fillWidth: true
             objectName: visible ? "mainAction" : ""
             visible: root.pad.offers.length === 0
-            main: true
+            // a question looks otherwise than an answer, so that no second tap out of habit says yes
+            main: root.pad.state !== NumberPad.Asking
+            outlined: !main
+            least: Theme.touchMain
             enabled: root.pad.state !== NumberPad.Wanting
             text: root.pad.state === NumberPad.Asking ? qsTr("IT IS RIGHT") : qsTr("KEEP")
             fact: root.pad.fact

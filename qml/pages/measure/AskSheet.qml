@@ -65,7 +65,9 @@ Sheet {
             Layout.fillWidth: true
             objectName: visible ? "mainAction" : ""
             visible: root.asks
-            main: true
+            main: root.pad.state !== NumberPad.Asking
+            outlined: !main
+            least: Theme.touchMain
             text: root.pad.state === NumberPad.Asking ? qsTr("IT IS RIGHT") : qsTr("NEXT")
             fact: root.stands ? root.pad.standing + " " + root.pad.unit : root.pad.text === "" ? "" : root.pad.text + " " + root.pad.unit
             onClicked: root.goOn()

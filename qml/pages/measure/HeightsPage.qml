@@ -36,10 +36,13 @@ Sheet {
             required property string made
             required property bool mark
             required property int index
-            readonly property bool below: high.implicitWidth + pulls.implicitWidth + Theme.indent > line.width
+            // wide, three columns beside each other; else the parts below, and the pull too where it must
+            readonly property bool columns: Theme.wide && line.width >= Theme.pairWidth
+            readonly property real column: Math.round(0.3 * line.width)
+            readonly property bool below: !line.columns && high.implicitWidth + pulls.implicitWidth + Theme.indent > line.width
 
             implicitWidth: Theme.touchMain
-            implicitHeight: parts.y + parts.height + Theme.apart
+            implicitHeight: Math.max(high.height, pulls.y + pulls.height, parts.y + parts.height) + Theme.apart
             Layout.fillWidth: true
             objectName: "line:" + line.index
             Accessible.role: Accessible.StaticText
@@ -48,22 +51,31 @@ Sheet {
             Words {
                 id: high
                 anchors.left: parent.left
-                width: line.below ? line.width : implicitWidth
+                width: line.columns ? line.column - Theme.indent : line.below ? line.width : implicitWidth
                 text: line.at
                 size: Theme.act
                 strong: line.mark
             }
             Words {
                 id: pulls
-                anchors.right: parent.right
+                anchors { left: parent.left; leftMargin: line.columns ? line.column : line.below ? 0 : line.width - width }
                 y: line.below ? high.height : 0
-                width: line.below ? line.width : implicitWidth
+                width: line.columns ? line.column - Theme.indent : line.below ? line.width : implicitWidth
                 objectName: "pull"
                 text: line.pull
                 size: Theme.act
                 strong: true
             }
-            Words { id: parts; y: pulls.y + pulls.height; width: line.width; objectName: "made"; text: line.made; size: Theme.note; quiet: true }
+            Words {
+                id: parts
+                anchors { left: parent.left; leftMargin: line.columns ? 2 * line.column : 0 }
+                y: line.columns ? Math.round((pulls.height - height) / 2) : pulls.y + pulls.height
+                width: line.columns ? line.width - 2 * line.column : line.width
+                objectName: "made"
+                text: line.made
+                size: Theme.note
+                quiet: true
+            }
             Rule { anchors { left: parent.left; right: parent.right; bottom: parent.bottom } visible: line.mark }
         }
     }

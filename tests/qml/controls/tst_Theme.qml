@@ -45,8 +45,7 @@ Item {
             Theme.wide = true
             Theme.fit(360, 720)
             verify(!Theme.wide)
-            Theme.pageWidth = 1280
-            Theme.pageHeight = 800
+            Theme.fit(1280, 800)
             verify(Theme.wide)
         }
         /** WCAG 2.1, 1.4.6 (text 7) and 1.4.11 (edges and marks 3); 12 for key numbers is this project's own figure. */

@@ -223,7 +223,7 @@ Item {
                 {tag: "rack steps, result", component: rackSteps, full: false, setup: page => testCase.step(page, ["", "41.5", "5", "28"])},
                 {tag: "keypad", component: keypadPage, full: true, setup: page => testCase.press(page, "108.5")},
                 {tag: "keypad, offers", component: keypadPage, full: true, setup: page => { testCase.press(page, "108.5"); page.pad.keep() }},
-                {tag: "keypad, question", component: keypadPage, full: true, setup: page => { TheDeskFiller.lastTime(TheDesk, 60); testCase.press(page, "140"); page.pad.keep() }},
+                {tag: "keypad, question", component: keypadPage, full: true, setup: page => { TheDeskFiller.lastTime(TheDesk, 60); page.pad.key = "load"; testCase.press(page, "140"); testCase.verify(!page.pad.keep(), "it is asked about") }},
                 {tag: "keypad, refusal", component: keypadPage, full: true, setup: page => testCase.press(page, "1234")}]
         }
         function test_page(row) {
