@@ -35,7 +35,9 @@ FocusScope {
         // what has the keyboard may be known before this page is whole
         if (!root.bodyView || !root.footView)
             return
-        if (root.bodyView.holds(item))
+        const held = root.bodyView.holds(item)
+        root.bodyView.typing = held && item instanceof TextInput
+        if (held)
             root.bodyView.reveal(item)
         else if (root.footView.holds(item))
             root.footView.reveal(item)

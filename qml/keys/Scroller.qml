@@ -6,10 +6,17 @@ import Steelyard.Theme
 Flickable {
     id: root
 
+    /** Something is typed into: it stands in the upper third, clear of a keyboard on the glass, and the page may be pushed up for that. */
+    property bool typing: false
     readonly property bool overflowing: root.contentHeight > root.height + Theme.line
 
     boundsBehavior: Flickable.StopAtBounds
     interactive: contentHeight > height
+    bottomMargin: root.typing ? Math.round(0.75 * root.height) : 0
+    onTypingChanged: {
+        if (!root.typing)
+            root.contentY = Math.max(0, Math.min(root.contentY, root.contentHeight - root.height))
+    }
 
     function holds(item: Item): bool {
         for (let up = item; up; up = up.parent)
@@ -22,6 +29,8 @@ Flickable {
         const bottom = top + item.height + 2 * Theme.apart
         if (top < root.contentY)
             root.contentY = Math.max(0, top)
+        else if (root.typing)
+            root.contentY = Math.max(root.contentY, bottom - Math.max(bottom - top, root.height / 4))
         else if (bottom > root.contentY + root.height)
             root.contentY = Math.min(Math.max(0, root.contentHeight - root.height), bottom - root.height)
     }

@@ -39,6 +39,7 @@ QtObject {
                 PressKey { text: "6"; enabled: false; size: Theme.title }
             }
             PressKey { Layout.fillWidth: true; text: "Under the thumb"; spaceDown: true }
+            PressKey { Layout.fillWidth: true; text: "With the keyboard on it"; Component.onCompleted: forceActiveFocus(Qt.TabFocusReason) }
             PressKey { Layout.fillWidth: true; text: "Bare"; bare: true }
             PressKey { Layout.fillWidth: true; text: "Light"; light: true; fact: "a fact" }
         }

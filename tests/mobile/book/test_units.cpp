@@ -22,6 +22,8 @@
 
 #include <QSignalSpy>
 #include <QtTest>
+
+#include <bit>
 #endif
 
 using namespace steelyard;
@@ -66,6 +68,8 @@ private Q_SLOTS:
     void chainAFoot();
     void differsOnlyInWhatIsKept();
     void picturesInTheShownUnits();
+    void switchingKeepsEveryBit_data();
+    void switchingKeepsEveryBit();
 
 private:
     void choose(bool pounds, bool inches)
@@ -395,6 +399,39 @@ void UnitsTest::differsOnlyInWhatIsKept()
     QVERIFY(!work.setupDiffers());
     choose(true, true);
     QVERIFY(!work.setupDiffers());
+}
+
+void UnitsTest::switchingKeepsEveryBit_data()
+{
+    QTest::addColumn<bool>("inches");
+    QTest::addColumn<QString>("digits");
+    for (const char* digits : {"127.3", "104.1", "99.9", "150"})
+        QTest::newRow(digits) << false << QString::fromLatin1(digits);
+    for (const char* digits : {"50.125", "41.375", "59.875"})
+        QTest::newRow(digits) << true << QString::fromLatin1(digits);
+}
+
+/// To and fro, the number that was typed stays as it was typed, to its last bit, and nothing is written because of it.
+void UnitsTest::switchingKeepsEveryBit()
+{
+    QFETCH(const bool, inches);
+    QFETCH(const QString, digits);
+    choose(inches, inches);
+    MarksEditor form;
+    form.setDeskService(&m_house->desk);
+    key(form, "top", digits.toLatin1().constData());
+    QVERIFY(m_pad->keep());
+    const auto bits = [this] { return std::bit_cast<std::uint64_t>(m_house->desk.desk().marks().top->quantity().si()); };
+    const std::uint64_t before = bits();
+    const std::string typed(m_house->desk.desk().marks().top->typed()->decimal.text());
+    for (int turn = 0; turn < 3; ++turn) {
+        choose(!inches, !inches);
+        QCOMPARE(bits(), before);
+        choose(inches, inches);
+        QCOMPARE(bits(), before);
+    }
+    QCOMPARE(std::string(m_house->desk.desk().marks().top->typed()->decimal.text()), typed);
+    QCOMPARE(typed, digits.toStdString());
 }
 
 void UnitsTest::picturesInTheShownUnits()
