@@ -64,7 +64,8 @@ Item {
         width: Math.min(implicitWidth, Math.max(0, root.end - root.gapTo - 2 * Theme.apart))
         visible: text !== ""
         objectName: "readingText"
-        text: root.text
+        // in two lines the height stands over the pull
+        text: root.text.split(": ").map(part => part.split(" ").join("\u00a0")).join(": ")
         size: Theme.note
         strong: true
         color: Theme.role.accentText
