@@ -74,7 +74,7 @@ std::optional<KeyedFigure> NumberPad::figure() const
 QString NumberPad::hint() const
 {
     if (const auto keyed = figure(); keyed && m_editor)
-        if (const QString changes = m_editor->changes(m_key, *keyed); !changes.isEmpty())
+        if (QString changes = m_editor->changes(m_key, *keyed); !changes.isEmpty())
             return changes;
     if (m_spec.shown) {
         const QString now = tr("now %1 %2").arg(m_spec.text, m_spec.unit);

@@ -134,7 +134,9 @@ QStringList AthleteEditor::ways() const
 QStringList AthleteEditor::again() const
 {
     const Athlete* known = m_book ? m_book->book().athlete(m_id) : nullptr;
-    const auto due = known ? marksDue(m_book->book(), *known, m_book->today()) : std::vector<MarksDue>();
+    if (!known)
+        return {};
+    const auto due = marksDue(m_book->book(), *known, m_book->today());
     if (due.empty())
         return {};
     QStringList lifts;

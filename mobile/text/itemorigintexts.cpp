@@ -279,7 +279,7 @@ QString formula(const ItemOrigin& origin, const Measured& measured)
 
 QString sources(const ItemOrigin& origin, const Measured& measured)
 {
-    const QString step = tr("Step of a scale: JCGM 100:2008, 4.3.7.");
+    QString step = tr("Step of a scale: JCGM 100:2008, 4.3.7.");
     switch (kindOf(measured)) {
     case ItemKind::Chain:
         return std::get<ChainMeasurement>(measured).by == ChainMeasuring::Gauged ? tr("Density of steel: EN 1991-1-1. Chain tables: DIN 766, DIN 763, EN 818-7.") : step;

@@ -50,7 +50,7 @@ steelyard::Listeners& listeners()
 QString ofDevice()
 {
     for (const QString& tongue : QLocale::system().uiLanguages())
-        if (const QString code = tongue.left(2); codes().contains(code) && (tongue.size() == 2 || !tongue.at(2).isLetter()))
+        if (QString code = tongue.left(2); codes().contains(code) && (tongue.size() == 2 || !tongue.at(2).isLetter()))
             return code;
     return QStringLiteral("en");
 }

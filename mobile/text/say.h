@@ -52,8 +52,8 @@ void setUnits(const steelyard::VaultSettings& units);
 [[nodiscard]] QString perLength(steelyard::LinearDensity density, steelyard::LinearDensity giveOrTake);
 
 /// The number as it was typed where that was in the shown unit, else as any other.
-[[nodiscard]] QString entered(const steelyard::Entered<steelyard::Mass>& mass);
-[[nodiscard]] QString entered(const steelyard::Entered<steelyard::Length>& length);
+[[nodiscard]] QString entered(const steelyard::Entered<steelyard::Mass>& entered);
+[[nodiscard]] QString entered(const steelyard::Entered<steelyard::Length>& entered);
 /// Digits as they were typed, with the locale's decimal point.
 [[nodiscard]] QString digits(const steelyard::AsTyped& typed);
 /// Whether somebody typed the digits: what is worked out has more decimals than anybody keys.
