@@ -61,6 +61,8 @@ Setup setupOf(const HangQuestion& question, const IronLoad& iron)
     setup.platesThickness = iron.load.thickness();
     setup.path = iron.path;
     setup.limits = question.limits;
+    setup.left = question.wornLeft;
+    setup.right = question.wornRight;
     return setup;
 }
 
@@ -108,6 +110,7 @@ std::optional<Numbers> numbersOf(const WayToHang& way, const LiftPath& path, con
 /// Loads that give one path, and what each way adds on it.
 struct OnPath {
     LiftPath path;
+    std::optional<Numbers> worn; ///< what stays adds so much; not known, nothing can be answered here
     std::vector<std::size_t> loads;
     std::vector<double> iron, uIron2;            ///< of those loads, lightest first
     double leastUIron2 = 0;
@@ -127,9 +130,11 @@ public:
             return out;
         gather();
         for (const OnPath& on : m_paths) {
+            if (!on.worn)
+                continue;
             m_on = &on;
             m_chosen.clear();
-            branch(0, Numbers{}, 0);
+            branch(0, *on.worn, 0);
         }
         out.best = m_best;
         out.next = m_next;
@@ -157,7 +162,7 @@ private:
                 continue;
             auto at = std::find_if(m_paths.begin(), m_paths.end(), [&](const OnPath& on) { return on.path.bottom == iron.path.bottom; });
             if (at == m_paths.end())
-                at = m_paths.insert(m_paths.end(), OnPath{iron.path, {}, {}, {}, never, {}, {}, {}});
+                at = m_paths.insert(m_paths.end(), OnPath{iron.path, numbersOf({0, 0, m_question.wornLeft, m_question.wornRight, 0, true}, iron.path, m_question.targets), {}, {}, {}, never, {}, {}, {}});
             const double u = weight(iron.uIron).si();
             at->loads.push_back(i);
             at->iron.push_back(weight(iron.load.total).si());

@@ -48,6 +48,7 @@ struct HangQuestion {
     std::size_t mostThingsCount = 3;           ///< more hang on no bar (our choice)
     std::optional<std::size_t> loadNowIndex;   ///< what hangs as the bar stands
     std::size_t mostLooksCount = 50'000'000;   ///< after so many nothing more is proved
+    std::vector<HungItem> wornLeft{}, wornRight{}; ///< what stays whatever hangs, as a bench aid does
 };
 
 /// One answer: which load, which ways, and what comes of it.
