@@ -22,7 +22,7 @@ QtObject {
             places: root.stack.places
             place: root.stack.kitPlace
             onPlaceChosen: index => root.stack.go(index); onBackRequested: root.stack.back()
-            onMarksRequested: root.marksRequested(); onBarRequested: root.stack.show(root.bar); onMoreRequested: root.stack.show(root.things)
+            onMarksRequested: root.marksRequested(); onBarRequested: root.stack.show(root.bar); onMoreRequested: root.stack.show(root.things); onAskRequested: root.askRequested()
             onNumberRequested: key => root.stack.key(root.loadEditor, key)
             onHungRequested: row => root.stack.show(root.hanging, {row: row})
             onWhoRequested: root.stack.go(root.stack.squadPlace)
@@ -222,6 +222,7 @@ QtObject {
         onWayRequested: (itemId, kind, way) => root.wayOf(itemId, kind, way)
     }
     signal marksRequested()
+    signal askRequested()
     signal measurementsRequested(string itemId)
 
     function hang(itemId: string) {

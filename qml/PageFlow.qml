@@ -29,8 +29,12 @@ PageStack {
         id: kitPages
         stack: root
         work: deskWork
-        onMarksRequested: root.show(squadPages.marks)
+        onMarksRequested: root.show(squadPages.marks); onAskRequested: root.show(askPages.whatToHang)
         onMeasurementsRequested: itemId => root.show(rightPages.measurements, {itemId: itemId})
+    }
+    AskPages {
+        id: askPages
+        stack: root
     }
     DeskWork {
         id: deskWork

@@ -300,6 +300,17 @@
     </message>
 </context>
 <context>
+    <name>AnswerCard</name>
+    <message>
+        <source>iron: %1</source>
+        <translation>Eisen: %1</translation>
+    </message>
+    <message>
+        <source>Hang this one</source>
+        <translation>Das hier anhängen</translation>
+    </message>
+</context>
+<context>
     <name>AskSheet</name>
     <message>
         <source>NEXT</source>
@@ -1273,6 +1284,109 @@
     <message>
         <source>%1 · %2</source>
         <translation>%1 · %2</translation>
+    </message>
+</context>
+<context>
+    <name>HangAsker</name>
+    <message>
+        <source>At the bottom</source>
+        <translation>Unten</translation>
+    </message>
+    <message>
+        <source>In the sticking zone</source>
+        <translation>In der Sticking-Zone</translation>
+    </message>
+    <message>
+        <source>At the top</source>
+        <translation>Oben</translation>
+    </message>
+    <message>
+        <source>Mean of the path</source>
+        <translation>Mittel über den Weg</translation>
+    </message>
+    <message>
+        <source>lent, or out of use</source>
+        <translation>verliehen oder außer Gebrauch</translation>
+    </message>
+    <message>
+        <source>not measured yet</source>
+        <translation>noch nicht gemessen</translation>
+    </message>
+    <message>
+        <source>only one: both sides hang alike</source>
+        <translation>nur einmal da: beide Seiten hängen gleich</translation>
+    </message>
+    <message>
+        <source>no place to anchor it: measure the rack&apos;s</source>
+        <translation>kein Platz, es zu verankern: die des Racks messen</translation>
+    </message>
+    <message>
+        <source>not measured as far as it would be stretched</source>
+        <translation>nicht so weit gemessen, wie es gedehnt würde</translation>
+    </message>
+    <message>
+        <source>There is no such entry.</source>
+        <translation>So einen Eintrag gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>Her bar marks come first</source>
+        <translation>Zuerst ihre Stangen­marken</translation>
+    </message>
+    <message>
+        <source>Looking for the best</source>
+        <translation>Suche nach dem Besten</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Not among the choices: %1.</source>
+        <translation>Nicht zur Wahl: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing here may hang that way.</source>
+        <translation>Nichts, was hier ist, darf so hängen.</translation>
+    </message>
+    <message>
+        <source>Stopped: something better may exist.</source>
+        <translation>Angehalten: Es kann Besseres geben.</translation>
+    </message>
+    <message>
+        <source>Nothing comes nearer with the kit that is here.</source>
+        <translation>Nichts kommt näher mit dem Material, das hier ist.</translation>
+    </message>
+    <message>
+        <source>Not with the kit that is here. These come nearest.</source>
+        <translation>Nicht mit dem Material, das hier ist. Diese kommen am nächsten.</translation>
+    </message>
+    <message>
+        <source>%1: just that</source>
+        <translation>%1: genau so viel</translation>
+    </message>
+    <message>
+        <source>%1: %2 less</source>
+        <translation>%1: %2 weniger</translation>
+    </message>
+    <message>
+        <source>%1: %2 more</source>
+        <translation>%1: %2 mehr</translation>
+    </message>
+    <message>
+        <source>take off: %1</source>
+        <translation>abnehmen: %1</translation>
+    </message>
+    <message>
+        <source>hang: %1</source>
+        <translation>anhängen: %1</translation>
+    </message>
+    <message>
+        <source>Not with the kit that is here. What fails first: %1. These come nearest.</source>
+        <translation>Nicht mit dem Material, das hier ist. Was zuerst scheitert: %1. Diese kommen am nächsten.</translation>
+    </message>
+    <message>
+        <source>hang another way: %1</source>
+        <translation>anders anhängen: %1</translation>
     </message>
 </context>
 <context>
@@ -3704,6 +3818,10 @@
         <source>Hang more</source>
         <translation>Mehr anhängen</translation>
     </message>
+    <message>
+        <source>What do I hang?</source>
+        <translation>Was hänge ich an?</translation>
+    </message>
 </context>
 <context>
     <name>SetupKeeping</name>
@@ -4372,6 +4490,53 @@
     <message>
         <source>You need paper, a pen and two minutes.</source>
         <translation>Du brauchst Papier, einen Stift und zwei Minuten.</translation>
+    </message>
+</context>
+<context>
+    <name>WhatToHangPage</name>
+    <message>
+        <source>What do I hang?</source>
+        <translation>Was hänge ich an?</translation>
+    </message>
+    <message>
+        <source>both sides alike, from what is here and free</source>
+        <translation>beide Seiten gleich, aus dem, was hier und frei ist</translation>
+    </message>
+    <message>
+        <source>Set-up</source>
+        <translation>Aufbau</translation>
+    </message>
+    <message>
+        <source>Stop looking</source>
+        <translation>Suche anhalten</translation>
+    </message>
+    <message>
+        <source>HANG THIS</source>
+        <translation>DAS ANHÄNGEN</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <translation>beliebig</translation>
+    </message>
+    <message>
+        <source>Chains</source>
+        <translation>Ketten</translation>
+    </message>
+    <message>
+        <source>may hang</source>
+        <translation>dürfen dran</translation>
+    </message>
+    <message>
+        <source>stay off</source>
+        <translation>bleiben weg</translation>
+    </message>
+    <message>
+        <source>Bands</source>
+        <translation>Bänder</translation>
+    </message>
+    <message>
+        <source>Say what the pull should be, at one place or at several.</source>
+        <translation>Sag, wie groß der Zug sein soll, an einer Stelle oder an mehreren.</translation>
     </message>
 </context>
 <context>

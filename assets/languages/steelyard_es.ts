@@ -300,6 +300,17 @@
     </message>
 </context>
 <context>
+    <name>AnswerCard</name>
+    <message>
+        <source>iron: %1</source>
+        <translation>hierro: %1</translation>
+    </message>
+    <message>
+        <source>Hang this one</source>
+        <translation>Colgar este</translation>
+    </message>
+</context>
+<context>
     <name>AskSheet</name>
     <message>
         <source>NEXT</source>
@@ -1273,6 +1284,109 @@
     <message>
         <source>%1 · %2</source>
         <translation>%1 · %2</translation>
+    </message>
+</context>
+<context>
+    <name>HangAsker</name>
+    <message>
+        <source>At the bottom</source>
+        <translation>Abajo</translation>
+    </message>
+    <message>
+        <source>In the sticking zone</source>
+        <translation>En la zona de estancamiento</translation>
+    </message>
+    <message>
+        <source>At the top</source>
+        <translation>Arriba</translation>
+    </message>
+    <message>
+        <source>Mean of the path</source>
+        <translation>Media del recorrido</translation>
+    </message>
+    <message>
+        <source>lent, or out of use</source>
+        <translation>prestado o fuera de uso</translation>
+    </message>
+    <message>
+        <source>not measured yet</source>
+        <translation>aún sin medir</translation>
+    </message>
+    <message>
+        <source>only one: both sides hang alike</source>
+        <translation>solo hay uno: los dos lados van iguales</translation>
+    </message>
+    <message>
+        <source>no place to anchor it: measure the rack&apos;s</source>
+        <translation>sin punto de anclaje: mide los del rack</translation>
+    </message>
+    <message>
+        <source>not measured as far as it would be stretched</source>
+        <translation>no se midió hasta donde se estiraría</translation>
+    </message>
+    <message>
+        <source>There is no such entry.</source>
+        <translation>Esa entrada no existe.</translation>
+    </message>
+    <message>
+        <source>Her bar marks come first</source>
+        <translation>Primero, sus marcas de la barra</translation>
+    </message>
+    <message>
+        <source>Looking for the best</source>
+        <translation>Buscando lo mejor</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Not among the choices: %1.</source>
+        <translation>No entra en la elección: %1.</translation>
+    </message>
+    <message>
+        <source>Nothing here may hang that way.</source>
+        <translation>Nada de lo que hay puede colgarse así.</translation>
+    </message>
+    <message>
+        <source>Stopped: something better may exist.</source>
+        <translation>Detenido: puede haber algo mejor.</translation>
+    </message>
+    <message>
+        <source>Nothing comes nearer with the kit that is here.</source>
+        <translation>Nada se acerca más con el material que hay.</translation>
+    </message>
+    <message>
+        <source>Not with the kit that is here. These come nearest.</source>
+        <translation>No con el material que hay. Esto es lo más cercano.</translation>
+    </message>
+    <message>
+        <source>%1: just that</source>
+        <translation>%1: justo eso</translation>
+    </message>
+    <message>
+        <source>%1: %2 less</source>
+        <translation>%1: %2 menos</translation>
+    </message>
+    <message>
+        <source>%1: %2 more</source>
+        <translation>%1: %2 más</translation>
+    </message>
+    <message>
+        <source>take off: %1</source>
+        <translation>quitar: %1</translation>
+    </message>
+    <message>
+        <source>hang: %1</source>
+        <translation>colgar: %1</translation>
+    </message>
+    <message>
+        <source>Not with the kit that is here. What fails first: %1. These come nearest.</source>
+        <translation>No con el material que hay. Lo primero que falla: %1. Esto es lo más cercano.</translation>
+    </message>
+    <message>
+        <source>hang another way: %1</source>
+        <translation>colgar de otra forma: %1</translation>
     </message>
 </context>
 <context>
@@ -3704,6 +3818,10 @@
         <source>Hang more</source>
         <translation>Colgar más</translation>
     </message>
+    <message>
+        <source>What do I hang?</source>
+        <translation>¿Qué cuelgo?</translation>
+    </message>
 </context>
 <context>
     <name>SetupKeeping</name>
@@ -4372,6 +4490,53 @@
     <message>
         <source>You need paper, a pen and two minutes.</source>
         <translation>Necesitas papel, bolígrafo y dos minutos.</translation>
+    </message>
+</context>
+<context>
+    <name>WhatToHangPage</name>
+    <message>
+        <source>What do I hang?</source>
+        <translation>¿Qué cuelgo?</translation>
+    </message>
+    <message>
+        <source>both sides alike, from what is here and free</source>
+        <translation>los dos lados iguales, con lo que hay aquí y está libre</translation>
+    </message>
+    <message>
+        <source>Set-up</source>
+        <translation>Montaje</translation>
+    </message>
+    <message>
+        <source>Stop looking</source>
+        <translation>Dejar de buscar</translation>
+    </message>
+    <message>
+        <source>HANG THIS</source>
+        <translation>COLGAR ESTO</translation>
+    </message>
+    <message>
+        <source>any</source>
+        <translation>cualquiera</translation>
+    </message>
+    <message>
+        <source>Chains</source>
+        <translation>Cadenas</translation>
+    </message>
+    <message>
+        <source>may hang</source>
+        <translation>se pueden usar</translation>
+    </message>
+    <message>
+        <source>stay off</source>
+        <translation>no se usan</translation>
+    </message>
+    <message>
+        <source>Bands</source>
+        <translation>Bandas</translation>
+    </message>
+    <message>
+        <source>Say what the pull should be, at one place or at several.</source>
+        <translation>Di cuánta tracción quieres, en un punto o en varios.</translation>
     </message>
 </context>
 <context>

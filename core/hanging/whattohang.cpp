@@ -121,7 +121,7 @@ struct OnPath {
 
 class Search {
 public:
-    Search(const HangQuestion& question, const HangProgress& progress) : m_question(question), m_progress(progress), m_count(question.targets.size()) {}
+    Search(const HangQuestion& question, const HangListener& listener) : m_question(question), m_listener(listener), m_count(question.targets.size()) {}
 
     HangAnswers run()
     {
@@ -283,7 +283,11 @@ private:
             m_open = std::min(m_open, least);
             return;
         }
-        ++m_looks;
+        constexpr std::size_t nowAndThen = 256;
+        if (++m_looks % nowAndThen == 0 && m_listener.goesOn && !m_listener.goesOn()) {
+            m_stopped = true;
+            return;
+        }
         load(now);
         if (more == 0)
             return;
@@ -401,12 +405,12 @@ private:
         }
         m_next = std::move(m_best);
         m_best = std::move(answer);
-        if (m_progress && !m_progress(*m_best))
-            m_stopped = true;
+        if (m_listener.found)
+            m_listener.found(*m_best);
     }
 
     const HangQuestion& m_question;
-    const HangProgress& m_progress;
+    const HangListener& m_listener;
     std::size_t m_count;
     std::vector<OnPath> m_paths;
     const OnPath* m_on = nullptr;
@@ -423,7 +427,8 @@ std::optional<TargetPlace> failingOf(const HangQuestion& question, const HangAns
     for (const HangTarget& target : question.targets) {
         HangQuestion alone = question;
         alone.targets = {target};
-        const HangAnswers answers = Search(alone, {}).run();
+        const HangListener nobody;
+        const HangAnswers answers = Search(alone, nobody).run();
         if (!answers.best || !answers.best->isWithin)
             return target.place;
     }
@@ -442,9 +447,9 @@ std::optional<TargetPlace> failingOf(const HangQuestion& question, const HangAns
 
 }
 
-HangAnswers whatToHang(const HangQuestion& question, const HangProgress& progress)
+HangAnswers whatToHang(const HangQuestion& question, const HangListener& listener)
 {
-    HangAnswers answers = Search(question, progress).run();
+    HangAnswers answers = Search(question, listener).run();
     if (answers.best && !answers.best->isWithin && answers.isProved)
         answers.failing = failingOf(question, *answers.best);
     return answers;

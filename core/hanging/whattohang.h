@@ -71,13 +71,16 @@ struct HangAnswers {
     std::size_t looksCount = 0;
 };
 
-/// Told of each answer better than those before; false ends the search, which then proves nothing.
-using HangProgress = std::function<bool(const HangAnswer&)>;
+/// Who waits for an answer.
+struct HangListener {
+    std::function<void(const HangAnswer&)> found{}; ///< told of each answer better than those before
+    std::function<bool()> goesOn{};                 ///< asked now and then; false ends the search, which then proves nothing
+};
 
 /// Least cost, then fewest pieces, then least change from the bar as it stands; pulls that are not known and limits passed at the
 /// unfavourable end are no answers. Branch and bound: a branch ends where the least that its uncertainty and what is still to be hung
 /// can leave of the misses, with any load, is more than an answer already found. Costs within a nanonewton count as equal. Nothing where
 /// there is no target, no load, or a place that the path does not have.
-[[nodiscard]] HangAnswers whatToHang(const HangQuestion& question, const HangProgress& progress = {});
+[[nodiscard]] HangAnswers whatToHang(const HangQuestion& question, const HangListener& listener = {});
 
 }

@@ -147,8 +147,18 @@ void Desk::lookOver(CautionCode code)
     changed();
 }
 
+void Desk::want(TargetPlace place, const std::optional<Entered<Mass>>& pull)
+{
+    if (pull)
+        m_wanted.insert_or_assign(place, *pull);
+    else
+        m_wanted.erase(place);
+}
+
 void Desk::lay(const BarMarks& marks, SetupRecord setup)
 {
+    if (marks != m_marks)
+        m_wanted.clear();
     m_marks = marks;
     m_setup = std::move(setup);
     hungChanged();
@@ -160,6 +170,7 @@ void Desk::replaceAll(BarMarks marks, std::vector<KitItem> kit, SetupRecord setu
     m_kit = std::move(kit);
     m_setup = std::move(setup);
     m_lastTime.reset();
+    m_wanted.clear();
     m_drafts.clear();
     m_draftListeners.tell();
     hungChanged();

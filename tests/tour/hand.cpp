@@ -8,6 +8,7 @@
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QQmlComponent>
+#include <QThreadPool>
 #include <QTimer>
 
 #include <algorithm>
@@ -64,6 +65,9 @@ QString Hand::pageType() const
 
 void Hand::settle(int frames)
 {
+    // what a page has set off beside it comes first
+    QThreadPool::globalInstance()->waitForDone();
+    QCoreApplication::sendPostedEvents();
     for (int i = 0; i < frames; ++i) {
         QEventLoop loop;
         const auto swapped = QObject::connect(&m_window, &QQuickWindow::frameSwapped, &loop, &QEventLoop::quit);

@@ -126,6 +126,10 @@ std::vector<Stop> itinerary()
     stop("set-up-looked-over", tall, "SetupPage", deeds("press caution:0/accept, press caution:1/accept"));
     stop("set-up-read-at-a-height", tall, "SetupPage", deeds("press readHigher, press readHigher"));
     stop("set-up-heavier", tall, "SetupPage", deeds("press load/stepUp, press load/stepUp"));
+    stop("what-to-hang-nothing-wanted", tall, "WhatToHangPage", deeds("press whatToHang")).everywhere = true;
+    stop("what-to-hang", tall, "WhatToHangPage", deeds("press whatToHang, press ask:top, key 97.5, press mainAction")).everywhere = true;
+    stop("what-to-hang-not-with-this-kit", tall, "WhatToHangPage", deeds("press whatToHang, press ask:bottom, key 40, press mainAction, press ask:top, key 160, press mainAction"));
+    stop("set-up-hung-as-found", tall, "SetupPage", deeds("press whatToHang, press ask:top, key 97.5, press mainAction, press mainAction"));
     stop("set-up-past-the-measurement", past, "SetupPage");
     stop("set-up-deadlift", dead, "SetupPage");
     stop("set-up-bands-from-above", above, "SetupPage");

@@ -147,6 +147,11 @@ private:
 
 }
 
+Force toleranceOf(Force wanted)
+{
+    return std::max(weight(kilograms(1)), 0.02 * (wanted < Force{} ? -wanted : wanted));
+}
+
 Result<KitQuestion> kitQuestion(const SetupRecord& now, std::span<const KitItem> kit, const BarMarks& marks, const AllowedKinds& allowed, std::vector<HangTarget> targets)
 {
     const auto loads = loadsOf(now.bar);

@@ -10,6 +10,9 @@
 
 namespace steelyard {
 
+/// How far off an answer may be: 2 % of what is wanted, a kilogram at least (our choice).
+[[nodiscard]] Force toleranceOf(Force wanted);
+
 /// What of the kit may hang.
 struct AllowedKinds {
     bool chains = true, bandsBelow = true, bandsAbove = true;

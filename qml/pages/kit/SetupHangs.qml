@@ -13,6 +13,7 @@ Column {
     required property var hanging
     signal opened(int row)
     signal moreRequested
+    signal askRequested
 
     spacing: Theme.apart
 
@@ -66,5 +67,11 @@ Column {
         objectName: "hangMore"
         text: qsTr("Hang more")
         onClicked: root.moreRequested()
+    }
+    PressKey {
+        width: root.width
+        objectName: "whatToHang"
+        text: qsTr("What do I hang?")
+        onClicked: root.askRequested()
     }
 }

@@ -22,6 +22,7 @@ Sheet {
     signal whoRequested
     signal originRequested
     signal heightsRequested
+    signal askRequested
 
     heading: root.work.who === "" ? qsTr("What she lifts") : root.work.who
     under: root.work.who === "" ? qsTr("for nobody yet, so it cannot be kept") : ""
@@ -94,6 +95,7 @@ Sheet {
                 hanging: root.view.hanging
                 onOpened: row => root.hungRequested(row)
                 onMoreRequested: root.moreRequested()
+                onAskRequested: root.askRequested()
             },
             SetupNotices {
                 id: notices

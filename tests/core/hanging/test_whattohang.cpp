@@ -229,16 +229,15 @@ void TestWhatToHang::stopsWhenTold()
     HangQuestion q = Kits(3).make(6, 3, 2);
     q.limits = {};
     std::vector<double> costs;
-    const auto all = whatToHang(q, [&](const HangAnswer& answer) {
-        costs.push_back(answer.cost.si());
-        return true;
-    });
+    const auto all = whatToHang(q, {[&](const HangAnswer& answer) { costs.push_back(answer.cost.si()); }, {}});
     QVERIFY(all.isProved && !costs.empty());
     // each better than the one before, the last the best
     QVERIFY(std::is_sorted(costs.rbegin(), costs.rend()));
     QCOMPARE(costs.back(), all.best->cost.si());
-    const auto stopped = whatToHang(q, [](const HangAnswer&) { return false; });
+    const HangQuestion large = Kits(4).large(30);
+    const auto stopped = whatToHang(large, {{}, [] { return false; }});
     QVERIFY(stopped.best && !stopped.isProved && stopped.bound == Force{});
+    QVERIFY(stopped.looksCount < whatToHang(large).looksCount);
 }
 
 /// A search that may not look on says how good an answer could be at most, and that is no more than the best there is.

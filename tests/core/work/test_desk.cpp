@@ -61,6 +61,7 @@ private Q_SLOTS:
     void stepLoadAtItsEnds();
     void stepLoadFromALoadThatCannotHang();
     void replaceAllLeavesNothingOfBefore();
+    void whatIsWantedIsForTheseMarks();
 };
 
 void DeskTest::startsWithTheUsualPlates()
@@ -292,6 +293,28 @@ void DeskTest::replaceAllLeavesNothingOfBefore()
     QVERIFY(!cautionOf(desk, CautionCode::Chains).lookedOver);
     // another lifter's half entries never turn up on this kit
     QVERIFY(!desk.draft(samples::numbered(1), ItemKind::Chain));
+}
+
+void DeskTest::whatIsWantedIsForTheseMarks()
+{
+    Desk desk(samples::counted());
+    fill(desk);
+    const auto wants = [&] { desk.want(TargetPlace::Top, Entered<Mass>(kilograms(90))); };
+    wants();
+    QCOMPARE(desk.wanted().at(TargetPlace::Top).quantity().si(), 90.0);
+    desk.lay(desk.marks(), samples::setup(60));
+    QCOMPARE(desk.wanted().size(), std::size_t{1});
+    desk.setMarks(samples::marks(0.71, 1.21));
+    QCOMPARE(desk.wanted().size(), std::size_t{1}); // put right, and still hers
+    desk.lay(samples::marks(0.8, 1.4), samples::setup(60));
+    QVERIFY(desk.wanted().empty()); // another lifter's or another lift's
+    wants();
+    desk.replaceAll(desk.marks(), {}, samples::setup(60));
+    QVERIFY(desk.wanted().empty());
+    wants();
+    desk.want(TargetPlace::Bottom, std::nullopt);
+    desk.want(TargetPlace::Top, std::nullopt);
+    QVERIFY(desk.wanted().empty());
 }
 
 QTEST_APPLESS_MAIN(DeskTest)
