@@ -132,6 +132,8 @@ QString Guide::awaitItem(const QString& name, bool there)
     for (QDeadlineTimer patience(patienceMs); m_hand.textOf(name).has_value() != there; m_hand.settle(1))
         if (patience.hasExpired())
             return QStringLiteral("%1 %2 on %3").arg(name, there ? QStringLiteral("does not come") : QStringLiteral("does not go"), m_hand.pageType());
+    // what has just come lies where its neighbours lie until it is laid out
+    m_hand.settle(1);
     return {};
 }
 
