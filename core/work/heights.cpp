@@ -10,12 +10,11 @@ namespace steelyard {
 
 namespace {
 
-HeightLine lineAt(const Setup& setup, Height height, HeightMark mark)
+HeightLine lineAt(const Setup& setup, const PullSum& sum, Height height, HeightMark mark)
 {
     HeightLine line;
     line.height = height;
     line.mark = mark;
-    const PullSum sum(setup);
     const auto parts = pullPartsAt(setup, height);
     line.known = sum.knows(height) && parts.ok();
     if (!line.known)
@@ -44,7 +43,8 @@ std::vector<HeightLine> heightTable(const WeighedUp& answer, Length step)
         return {};
     const LiftPath& path = *answer.path;
     std::vector<HeightLine> lines;
-    const auto add = [&](Height height, HeightMark mark) { lines.push_back(lineAt(*answer.setup, height, mark)); };
+    const PullSum sum(*answer.setup);
+    const auto add = [&](Height height, HeightMark mark) { lines.push_back(lineAt(*answer.setup, sum, height, mark)); };
     add(path.top, HeightMark::Top);
     if (path.zoneFrom && path.zoneTo) {
         add(*path.zoneTo, HeightMark::ZoneTo);

@@ -57,7 +57,6 @@ std::optional<EntryRefusal> NumberEntry::check() const
     return std::nullopt;
 }
 
-
 Doubt doubtOf(double ratioKeyed, double ratioLastTime)
 {
     if (!(ratioKeyed > 0) || !(ratioLastTime > 0))

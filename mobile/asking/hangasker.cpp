@@ -186,6 +186,14 @@ void HangAsker::say(State state, const QString& head, const QString& body)
     Q_EMIT asked();
 }
 
+void HangAsker::sayWithout(State state, const QString& head, const QString& body)
+{
+    m_meant.clear();
+    m_best.clear();
+    m_answerRows.setRows({});
+    say(state, head, body);
+}
+
 void HangAsker::ask()
 {
     if (m_job)
@@ -195,21 +203,11 @@ void HangAsker::ask()
     for (const auto& [place, mass] : desk().wanted())
         if (hasPlace(place))
             targets.push_back({place, weight(mass.quantity()), toleranceOf(weight(mass.quantity()))});
-    if (targets.empty() || m_lookers == 0) {
-        m_meant.clear();
-        m_best.clear();
-        m_answerRows.setRows({});
-        say(Idle);
-        return;
-    }
+    if (targets.empty() || m_lookers == 0)
+        return sayWithout(Idle);
     auto question = kitQuestion(desk().setup(), desk().kit(), desk().marks(), m_allowed, std::move(targets));
-    if (!question) {
-        m_meant.clear();
-        m_best.clear();
-        m_answerRows.setRows({});
-        say(Refused, tr("Her bar marks come first"), sentences::refusal(question.error()));
-        return;
-    }
+    if (!question)
+        return sayWithout(Refused, tr("Her bar marks come first"), sentences::refusal(question.error()));
     m_job = std::make_shared<Job>();
     m_job->asked = std::move(*question);
     m_job->now = desk().setup();

@@ -70,7 +70,9 @@ private:
     [[nodiscard]] bool hasPlace(steelyard::TargetPlace place) const;
     void ask();
     void show(const std::shared_ptr<Job>& job, const steelyard::HangAnswers& found, bool atAnEnd);
-    void say(State state, const QString& head = {}, const QString& body = {});
+    void say(State state, const QString& head, const QString& body = {});
+    /// The same where there is no answer to show.
+    void sayWithout(State state, const QString& head = {}, const QString& body = {});
     [[nodiscard]] AnswerRow rowOf(const Job& job, const steelyard::HangAnswer& answer, const steelyard::SetupRecord& meant) const;
 
     steelyard::AllowedKinds m_allowed;

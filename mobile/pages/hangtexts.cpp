@@ -16,6 +16,14 @@ namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("setuptexts", text); }
 
+QStringList plateMarks(const BarRecord& bar, const std::vector<PlateType>& plates)
+{
+    QStringList marks;
+    for (const PlateType& p : plates)
+        marks << say::plateMark(bar, p);
+    return marks;
+}
+
 QString howChain(const ChainPlacing& c)
 {
     const QString ways[] = {tr("straight"), tr("doubled"), tr("bunched")};
@@ -111,21 +119,13 @@ BeamText beam(const Desk& desk)
         out.canUp = true;
         out.up = QStringLiteral("+") + say::mass(up->total - load->total);
     }
-    QStringList plates;
-    for (const PlateType& p : load->eachSide)
-        plates << say::plateMark(desk.setup().bar, p);
-    out.eachSide = plates.isEmpty() ? tr("bare bar") : plates.join(QStringLiteral(" · "));
+    out.eachSide = load->eachSide.empty() ? tr("bare bar") : plateMarks(desk.setup().bar, load->eachSide).join(QStringLiteral(" · "));
     return out;
 }
 
 QString plateChange(const BarRecord& bar, const PlateChange& change)
 {
-    const auto said = [&bar](const std::vector<PlateType>& plates) {
-        QStringList marks;
-        for (const PlateType& p : plates)
-            marks << say::plateMark(bar, p);
-        return marks.join(QStringLiteral(" + "));
-    };
+    const auto said = [&bar](const std::vector<PlateType>& plates) { return plateMarks(bar, plates).join(QStringLiteral(" + ")); };
     if (change.nothing())
         return tr("it hangs already");
     if (change.takeOff.empty())

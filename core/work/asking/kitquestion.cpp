@@ -145,6 +145,13 @@ private:
     int m_tried = 0;
 };
 
+/// The bar with nothing on it but what is worn.
+SetupRecord onlyWorn(SetupRecord setup)
+{
+    std::erase_if(setup.hung, [](const HungRecord& hung) { return !std::holds_alternative<AidPlacing>(hung.placing); });
+    return setup;
+}
+
 }
 
 Force toleranceOf(Force wanted)
@@ -176,8 +183,7 @@ Result<KitQuestion> kitQuestion(const SetupRecord& now, std::span<const KitItem>
     }
     if (question.loads.empty())
         return refused.value_or(Error{Refusal::NotThere, "plates"});
-    SetupRecord worn = now;
-    std::erase_if(worn.hung, [](const HungRecord& hung) { return !std::holds_alternative<AidPlacing>(hung.placing); });
+    const SetupRecord worn = onlyWorn(now);
     if (!worn.hung.empty()) {
         const WeighedUp weighed = weighUp(worn, kit, marks, {}, 0);
         if (weighed.error || !weighed.setup)
@@ -193,9 +199,8 @@ Result<KitQuestion> kitQuestion(const SetupRecord& now, std::span<const KitItem>
 
 SetupRecord setupOf(const SetupRecord& now, const KitQuestion& asked, const HangAnswer& answer)
 {
-    SetupRecord setup = now;
+    SetupRecord setup = onlyWorn(now);
     setup.bar.wanted = asked.question.loads[answer.loadIndex].load.total;
-    std::erase_if(setup.hung, [](const HungRecord& hung) { return !std::holds_alternative<AidPlacing>(hung.placing); });
     for (const std::size_t way : answer.wayIndex)
         setup.hung.push_back(asked.ways[way]);
     return setup;

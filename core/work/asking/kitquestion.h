@@ -5,7 +5,6 @@
 #include "core/work/weighup.h"
 
 #include <span>
-#include <string>
 #include <vector>
 
 namespace steelyard {
