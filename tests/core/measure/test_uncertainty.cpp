@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QtTest>
 
+#include "core/measure/uncertain.h"
 #include "core/measure/uncertainty.h"
 #include "tests/core/near.h"
 
@@ -204,6 +205,17 @@ private Q_SLOTS:
             }
             RC_ASSERT(shared.standard() == std::abs(straight));
         }));
+    }
+
+    void quantityWithItsOwn()
+    {
+        VERIFY_NEAR(inSquares(kilograms(3), kilograms(4), kilograms(12)).si(), 13, 1e-15);
+        QCOMPARE(inSquares(metres(2)), metres(2));
+        VERIFY_NEAR((Uncertain<Mass>{kilograms(80), kilograms(0.5)}.giveOrTake().si()), 0.97998, 1e-5);
+        constexpr double endless = std::numeric_limits<double>::infinity(), notANumber = std::numeric_limits<double>::quiet_NaN();
+        QVERIFY((Uncertain<Mass>{kilograms(-3), {}}.isSound()));
+        for (const auto& [value, u] : {std::pair{endless, 0.0}, {notANumber, 0.0}, {1.0, -1e-9}, {1.0, endless}, {1.0, notANumber}})
+            QVERIFY((!Uncertain<Mass>{kilograms(value), kilograms(u)}.isSound()));
     }
 };
 
