@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/hanging/whattohang.h"
 
-#include "core/resistance/pullsum.h"
-
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -33,34 +31,9 @@ struct AtTarget {
 };
 using Numbers = std::array<AtTarget, placesCount>;
 
-bool isMean(TargetPlace place) { return place == TargetPlace::Mean || place == TargetPlace::Zone; }
-
-struct Stretch {
-    Height from, to;
-};
-
-/// The height of a place, or the stretch that its mean is over; nothing where the path has none.
-std::optional<Stretch> stretchOf(const LiftPath& path, TargetPlace place)
-{
-    switch (place) {
-    case TargetPlace::Bottom: return Stretch{path.bottom, path.bottom};
-    case TargetPlace::Top: return Stretch{path.top, path.top};
-    case TargetPlace::Mean: return Stretch{path.bottom, path.top};
-    case TargetPlace::Zone: break;
-    }
-    return path.zoneFrom && path.zoneTo ? std::optional(Stretch{*path.zoneFrom, *path.zoneTo}) : std::nullopt;
-}
-
 Setup setupOf(const HangQuestion& question, const IronLoad& iron)
 {
-    Setup setup;
-    setup.plates = iron.load.plates();
-    setup.collars = question.collars;
-    setup.bar = iron.load.total - setup.plates - setup.collars;
-    setup.uIron = iron.uIron;
-    setup.platesThickness = iron.load.thickness();
-    setup.path = iron.path;
-    setup.limits = question.limits;
+    Setup setup = setupOf(iron, question.collars, question.limits);
     setup.left = question.wornLeft;
     setup.right = question.wornRight;
     return setup;
@@ -70,12 +43,6 @@ void hang(Setup& setup, const WayToHang& way)
 {
     setup.left.insert(setup.left.end(), way.left.begin(), way.left.end());
     setup.right.insert(setup.right.end(), way.right.begin(), way.right.end());
-}
-
-Reading readingOf(const PullSum& sum, const LiftPath& path, TargetPlace place)
-{
-    const Stretch over = *stretchOf(path, place);
-    return isMean(place) ? sum.meanReading(over.from, over.to) : sum.at(over.from);
 }
 
 /// What one way adds at each target by itself; nothing where it is not known all the way.
@@ -92,7 +59,7 @@ std::optional<Numbers> numbersOf(const WayToHang& way, const LiftPath& path, con
     constexpr Length aside = metres(2e-9);
     for (std::size_t t = 0; t < targets.size(); ++t) {
         const TargetPlace place = targets[t].place;
-        const Stretch over = *stretchOf(path, place);
+        const PlaceStretch over = *stretchOf(path, place);
         const Reading reading = readingOf(sum, path, place);
         out[t].pull = reading.value.si();
         out[t].u2 = reading.u.si() * reading.u.si();
@@ -263,7 +230,7 @@ private:
         const double u = path.uMark.si();
         if (!isMean(place))
             return std::max(at.one * at.one, at.other * at.other) * u * u;
-        const Stretch over = *stretchOf(path, place);
+        const PlaceStretch over = *stretchOf(path, place);
         const double share = u / (over.to - over.from).si();
         return (at.one * at.one + at.other * at.other) * share * share;
     }

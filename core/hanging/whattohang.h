@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/hanging/plates.h"
-#include "core/resistance/setup.h"
+#include "core/hanging/ironload.h"
 
 #include <cstddef>
 #include <cstdint>
@@ -11,9 +10,6 @@
 #include <vector>
 
 namespace steelyard {
-
-/// One of a set-up's numbers.
-enum class TargetPlace : std::uint8_t { Bottom, Zone, Top, Mean };
 
 /// What the pull there should be, and how far off it may be.
 struct HangTarget {
@@ -29,13 +25,6 @@ struct WayToHang {
     std::vector<HungItem> left, right;
     int pieceCount = 2;
     bool hangsNow = false;        ///< just so, on the bar as it stands
-};
-
-/// One load of iron that the plates here make, with the path that it gives: in a floor lift the plates make the bottom.
-struct IronLoad {
-    PlateLoad load;
-    Mass uIron; ///< standard uncertainty of bar, collars and plates together
-    LiftPath path;
 };
 
 /// What is asked: loads and ways to choose from, what should come of it, what must not.
