@@ -28,6 +28,10 @@ constexpr Function table[] = {
     {"plates", "target_kg bar_kg collars_kg stock {\"25\": 4, …}", "each_side total_kg below_kg above_kg", plates},
     {"measured_help", "points at_m", "help_n u (null outside the points)", measuredHelp},
     {"cam_torque", "stack_kg radius_m", "torque_nm", camTorqueOf},
+    {"one_rm", "load_kg reps formula", "one_rm_kg", oneRm},
+    {"scaled_strength", "force_n body_kg exponent", "value", scaledStrengthOf},
+    {"release_hook", "one_rm_kg eccentric_percent concentric_percent bottom_m margin_m sleeve_radius_m lip_drop_m",
+     "each_hook_kg hook_length_m touch_m free_m", releaseHook},
 };
 
 }

@@ -36,5 +36,8 @@ Out setUp(Fields& in);
 Out plates(Fields& in);
 Out measuredHelp(Fields& in);
 Out camTorqueOf(Fields& in);
+Out oneRm(Fields& in);
+Out scaledStrengthOf(Fields& in);
+Out releaseHook(Fields& in);
 
 }

@@ -31,6 +31,7 @@ std::string keyOf(const std::string& what)
         {"wire", "wire_m"}, {"pitch", "pitch_m"}, {"inner width", "inner_width_m"}, {"density", "density_kg_m3"},
         {"length", "length_m"}, {"bunch", "bunch_m"}, {"rest length", "rest_m"}, {"bottom", "bottom_m"}, {"top", "top_m"},
         {"sticking zone", "sticking_from_m, sticking_to_m"}, {"plates", "stock"},
+        {"eccentric load", "eccentric_percent"},
     };
     const auto at = keys.find(what);
     return at == keys.end() ? what : at->second;

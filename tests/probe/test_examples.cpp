@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QtTest>
 
+#include "core/hanging/eccentricload.h"
+#include "core/resistance/releasehook.h"
 #include "tests/probe/line.h"
 
 #include <QFile>
 #include <cmath>
 #include <numbers>
 
+using namespace steelyard;
 using namespace steelyard::probe;
 
 namespace {
@@ -42,7 +45,7 @@ private Q_SLOTS:
             const Json example = Json::parse(text.substr(from, to - from));
             m_examples[example.at("id").get<std::string>()] = example;
         }
-        QVERIFY(m_examples.contains("WE01") && m_examples.contains("WE02") && m_examples.contains("WE04"));
+        QVERIFY(m_examples.contains("WE01") && m_examples.contains("WE02") && m_examples.contains("WE04") && m_examples.contains("WE05"));
     }
 
     void chainsForTwoLifters_data()
@@ -165,6 +168,54 @@ private Q_SLOTS:
         const Json out = asked("setup", in);
         for (const auto& [key, value] : m_examples["WE04"]["expected"][plates.toStdString()].items())
             compare(out[key], value, key);
+    }
+
+    void hooksLetGoAboveTheBottom()
+    {
+        const Json &inputs = m_examples["WE05"]["inputs"], &expected = m_examples["WE05"]["expected"], &given = inputs["geometry"];
+        const Json out = asked("release_hook", {{"one_rm_kg", inputs["one_rm_kg"]}, {"eccentric_percent", inputs["eccentric_percent"]}, {"concentric_percent", inputs["concentric_percent"]},
+                                                {"bottom_m", given["bottom_bar_centre_m"]}, {"margin_m", given["free_margin_m"]}, {"sleeve_radius_m", given["sleeve_radius_m"]}, {"lip_drop_m", given["drop_to_clear_lip_m"]}});
+        compare(out["each_hook_kg"], expected["ideal_each_hook_kg"], "ideal hook");
+        compare(out["hook_length_m"], expected["hook_length_seat_to_foot_m"], "hook length");
+        compare(out["touch_m"], expected["overload_ends_bar_centre_m"], "overload ends");
+        compare(out["free_m"], expected["hook_free_bar_centre_m"], "hook free");
+        compare(endDrop(metres(given["hook_spacing_m"]), oneDegree).si(), expected["end_to_end_drop_at_1_degree_m"], "drop of one end");
+    }
+
+    void barAndHooksFromOneStock()
+    {
+        const Json &inputs = m_examples["WE05"]["inputs"], &expected = m_examples["WE05"]["expected"];
+        EccentricKit kit;
+        for (const auto& [kg, count] : inputs["plate_pairs"].items())
+            kit.stock.push_back({{kilograms(std::stod(kg)), {}, {}}, 2 * count.get<int>()});
+        kit.base.value = kilograms(inputs["bar_kg"].get<double>() + inputs["collars_total_kg"].get<double>());
+        kit.frame.value = kilograms(inputs["hook_frame_kg_each"]);
+        const Mass most = kilograms(inputs["one_rm_kg"]);
+        const auto percent = [&](const Uncertain<Mass>& load) { return percentReached(load, {most, {}})->percent; };
+        const auto answer = *eccentricLoad(kit, *eccentricTarget(most, inputs["concentric_percent"], inputs["eccentric_percent"], PercentBase::OneRepMax));
+        const EccentricLoad& best = answer.best;
+        compare(best.bar.plates().si() / 2, expected["bar_each_side_kg"], "plates on a side");
+        compare(best.concentric.value.si(), expected["concentric_kg"], "concentric");
+        compare(percent(best.concentric), expected["concentric_pct"], "concentric %");
+        compare(best.eachHook.value.si(), expected["each_hook_kg"], "hook");
+        compare((best.eachHook.value - kit.frame.value).si(), expected["hook_plates_each_kg"], "plates on a hook");
+        compare(best.eccentric.value.si(), expected["eccentric_kg"], "eccentric");
+        compare(percent(best.eccentric), expected["eccentric_pct"], "eccentric %");
+        const Json& lighter = expected["next_lighter"];
+        compare((answer.lighter->eachHook.value - kit.frame.value).si(), lighter["hook_plates_each_kg"], "plates on a lighter hook");
+        compare(answer.lighter->eccentric.value.si(), lighter["eccentric_kg"], "lighter eccentric");
+        compare(percent(answer.lighter->eccentric), lighter["eccentric_pct"], "lighter eccentric %");
+    }
+
+    void ofTheConcentricLoadIsAnotherBase()
+    {
+        const Json &inputs = m_examples["WE05"]["inputs"], &expected = m_examples["WE05"]["expected"]["plus_40_percent_of_concentric"];
+        const Mass most = kilograms(inputs["one_rm_kg"]);
+        const auto target = *eccentricTarget(most, inputs["concentric_percent"], 140, PercentBase::ConcentricLoad);
+        const Mass eccentric = target.concentric + 2 * idealHook(target);
+        compare(idealHook(target).si(), expected["each_hook_kg"], "hook");
+        compare(eccentric.si(), expected["eccentric_kg"], "eccentric");
+        compare(100 * (eccentric / most), expected["eccentric_pct"], "eccentric %");
     }
 
 private:
