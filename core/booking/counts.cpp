@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/booking/counts.h"
+
+namespace steelyard {
+
+Result<Counts> countsOf(std::span<const CountedSet> sets)
+{
+    Counts counts;
+    for (const CountedSet& set : sets) {
+        if (set.count < 0)
+            return Error{Refusal::OutOfRange, "count"};
+        (set.limbs == Limbs::Left ? counts.countLeft : set.limbs == Limbs::Right ? counts.countRight : counts.countBoth) += set.count;
+    }
+    return counts;
+}
+
+Carried carriedIn(std::span<const CarryDone> carries)
+{
+    Carried sum;
+    for (const CarryDone& carry : carries) {
+        sum.left = sumOf(sum.left, carry.left);
+        sum.right = sumOf(sum.right, carry.right);
+        sum.whole = sumOf(sum.whole, carry.whole);
+        sum.all = sumOf(sum.all, carry.all);
+        sum.drops += carry.drops;
+    }
+    return sum;
+}
+
+}
