@@ -8,6 +8,13 @@
 
 namespace steelyard {
 
+namespace {
+
+/// No watch tells speeds apart that differ by less.
+constexpr double roundingShare = 1e-9;
+
+}
+
 Result<SledRun> timedRun(const Estimate<Mass>& total, const Estimate<Length>& distance, const Estimate<Seconds>& time)
 {
     if (const auto wrong = broken({{isPositive(total), "mass"}, {isPositive(distance), "distance"}, {isPositive(time), "time"}}))
@@ -30,10 +37,11 @@ Result<LoadSpeedLine> LoadSpeedLine::of(std::span<const SledRun> runs)
     if (!line)
         return line.error();
     LoadSpeedLine fitted(std::move(*line));
-    if (!(fitted.slope() < 0))
+    const auto [least, most] = std::minmax_element(masses.begin(), masses.end());
+    // speeds that are all alike leave a slope of rounding, and a load beyond all measure
+    if (!(-fitted.slope() * (*most - *least) > roundingShare * fitted.free()))
         return Error{Refusal::NotFalling, "points"};
     fitted.m_runs.assign(runs.begin(), runs.end());
-    const auto [least, most] = std::minmax_element(masses.begin(), masses.end());
     fitted.m_lightest = kilograms(*least);
     fitted.m_heaviest = kilograms(*most);
     return fitted;

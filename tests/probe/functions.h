@@ -36,5 +36,15 @@ Out setUp(Fields& in);
 Out plates(Fields& in);
 Out measuredHelp(Fields& in);
 Out camTorqueOf(Fields& in);
+Out tyreMassFromEdgeOf(Fields& in);
+Out tyreLift(Fields& in);
+Out logMassOf(Fields& in);
+Out stoneMassOf(Fields& in);
+Out kegMass(Fields& in);
+Out lyingCylinderVolume(Fields& in);
+Out sledPullOf(Fields& in);
+Out sledFriction(Fields& in);
+Out sledLoad(Fields& in);
+Out sessionLoadOf(Fields& in);
 
 }
