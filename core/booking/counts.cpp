@@ -18,10 +18,10 @@ Carried carriedIn(std::span<const CarryDone> carries)
 {
     Carried sum;
     for (const CarryDone& carry : carries) {
-        sum.left = sumOf(sum.left, carry.left);
-        sum.right = sumOf(sum.right, carry.right);
-        sum.whole = sumOf(sum.whole, carry.whole);
-        sum.all = sumOf(sum.all, carry.all);
+        addTo(sum.left, carry.left);
+        addTo(sum.right, carry.right);
+        addTo(sum.whole, carry.whole);
+        addTo(sum.all, carry.all);
         sum.drops += carry.drops;
     }
     return sum;

@@ -22,7 +22,7 @@ void add(Known& sum, int reps, const Known& load)
     if (!load)
         sum.reset();
     else if (sum)
-        sum = sumOf(*sum, times(*load, reps));
+        addTo(*sum, *load, reps);
 }
 
 template <typename Each>
@@ -37,7 +37,7 @@ void add(Tonnage& tonnage, int reps, const PathLoad& load)
     if (reps == 0)
         return;
     tonnage.reps += reps;
-    tonnage.mean = sumOf(tonnage.mean, times(load.mean, reps));
+    addTo(tonnage.mean, load.mean, reps);
     add(tonnage.bottom, reps, load.bottom);
     add(tonnage.top, reps, load.top);
 }

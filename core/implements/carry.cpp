@@ -44,19 +44,19 @@ Result<CarryDone> carryDone(const Carry& carry)
     Estimate<Length> timed;
     Estimate<Seconds> time;
     for (const CarryLap& lap : carry.laps) {
-        done.distance = sumOf(done.distance, lap.covered);
+        addTo(done.distance, lap.covered);
         done.drops += lap.drops;
         done.lapsGone += lap.covered.number() > 0 ? 1 : 0;
         if (lap.time) {
-            timed = sumOf(timed, lap.covered);
-            time = sumOf(time, *lap.time);
+            addTo(timed, lap.covered);
+            addTo(time, *lap.time);
         }
     }
     const auto carried = [&done](const std::optional<Estimate<Mass>>& part, Estimate<MassDistance>& here) {
         if (!part)
             return;
         here = productOf(*part, done.distance);
-        done.load = sumOf(done.load, *part);
+        addTo(done.load, *part);
     };
     carried(carry.load.left, done.left);
     carried(carry.load.right, done.right);

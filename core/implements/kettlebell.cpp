@@ -15,7 +15,7 @@ Result<Estimate<Mass>> loadedMass(const Estimate<Mass>& shell, std::span<const E
     for (const Estimate<Mass>& plate : plates) {
         if (!isNotNegative(plate))
             return Error{Refusal::OutOfRange, "plates"};
-        sum = sumOf(sum, plate);
+        addTo(sum, plate);
     }
     if (!isPositive(sum))
         return Error{Refusal::OutOfRange, "mass"};

@@ -86,11 +86,20 @@ struct Part {
     return sum;
 }
 
-/// Two of a kind together: what they share of their errors adds straight.
+/// Puts another to a sum, so many times: what they share of their errors adds straight.
 template <typename Q>
-[[nodiscard]] Estimate<Q> sumOf(const Estimate<Q>& a, const Estimate<Q>& b)
+void addTo(Estimate<Q>& sum, const Estimate<Q>& part, double factor = 1)
 {
-    return {a.value + b.value, propagated({{a.uncertainty, 1}, {b.uncertainty, 1}})};
+    sum.value = Si<Q>::from(sum.number() + factor * part.number());
+    sum.uncertainty.addScaled(part.uncertainty, factor);
+}
+
+/// Two of a kind together.
+template <typename Q>
+[[nodiscard]] Estimate<Q> sumOf(Estimate<Q> a, const Estimate<Q>& b)
+{
+    addTo(a, b);
+    return a;
 }
 
 /// A like one so many times as large, its error with it.
