@@ -1,13 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/booking/counts.h"
 
+#include "core/measure/conditions.h"
+
 namespace steelyard {
 
 Result<Counts> countsOf(std::span<const CountedSet> sets)
 {
     Counts counts;
     for (const CountedSet& set : sets) {
-        if (set.count < 0)
+        if (!isCount(set.count))
             return Error{Refusal::OutOfRange, "count"};
         (set.limbs == Limbs::Left ? counts.countLeft : set.limbs == Limbs::Right ? counts.countRight : counts.countBoth) += set.count;
     }

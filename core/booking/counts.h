@@ -20,7 +20,7 @@ struct Counts {
     [[nodiscard]] int countOfAll() const { return countBoth + countLeft + countRight; }
 };
 
-/// Adds up counted sets. Refuses a count below 0.
+/// Adds up counted sets. Refuses a count below 0 or above 100,000.
 [[nodiscard]] Result<Counts> countsOf(std::span<const CountedSet> sets);
 
 /// kg·m of carries by hand, on no hand in particular, and together. Not a mass: it is never added to a tonnage.

@@ -77,7 +77,7 @@ std::optional<Error> wrongLoad(const PathLoad& load, const LiftedSet& set)
 
 std::optional<Error> wrongSet(const LiftedSet& set)
 {
-    if (auto wrong = broken({{set.reps >= 0, "reps"}, {!set.lowering || set.lowering->reps >= 0, "lowered reps"}, {!set.body || isPositive(*set.body), "body mass"}}))
+    if (auto wrong = broken({{isCount(set.reps), "reps"}, {!set.lowering || isCount(set.lowering->reps), "lowered reps"}, {!set.body || isPositive(*set.body), "body mass"}}))
         return wrong;
     if (auto wrong = wrongLoad(set.load, set))
         return wrong;

@@ -65,7 +65,7 @@ struct BookedVolume {
 /// Books sets: volume load `Σ reps × load` (Haff 2010), body mass inclusive beside it where the body is the load (McBride et al. 2009, whole body
 /// mass), each leg apart and all legs together (common practice, no source), up and down apart. Loads that share a measurement add straight.
 /// Help counts as no load without the body and is taken off with it. A set of no reps is nothing.
-/// Refuses reps below 0, numbers that are not finite, a body mass not above 0, help where the body is not the load, and help above the body.
+/// Refuses reps below 0 or above 100,000, numbers that are not finite, a body mass not above 0, help where the body is not the load, and help above the body.
 [[nodiscard]] Result<BookedVolume> bookedVolume(std::span<const LiftedSet> sets);
 
 }

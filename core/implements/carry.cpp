@@ -22,13 +22,13 @@ bool goesWith(CarryKind kind, const CarryLoad& load)
 
 std::optional<Error> wrongCarry(const Carry& carry)
 {
-    if (auto wrong = broken({{goesWith(carry.kind, carry.load), "load"}, {carry.lapsLeftOut >= 0, "laps left out"}}))
+    if (auto wrong = broken({{goesWith(carry.kind, carry.load), "load"}, {isCount(carry.lapsLeftOut), "laps left out"}}))
         return wrong;
     for (const auto* part : {&carry.load.left, &carry.load.right, &carry.load.whole})
         if (*part && !isPositive(**part))
             return Error{Refusal::OutOfRange, "mass"};
     for (const CarryLap& lap : carry.laps)
-        if (auto wrong = broken({{isNotNegative(lap.covered), "distance"}, {!lap.time || isPositive(*lap.time), "time"}, {lap.drops >= 0, "drops"}}))
+        if (auto wrong = broken({{isNotNegative(lap.covered), "distance"}, {!lap.time || isPositive(*lap.time), "time"}, {isCount(lap.drops), "drops"}}))
             return wrong;
     return std::nullopt;
 }

@@ -46,7 +46,7 @@ struct CarryDone {
 
 /// Works out a carry. Source: load × distance is common practice, no source.
 /// Refuses a load that does not go with its kind (farmer's: both hands; one hand: left or right; the others: the whole), masses not above 0,
-/// distances below 0, times not above 0, counts below 0.
+/// distances below 0, times not above 0, counts below 0 or above 100,000.
 [[nodiscard]] Result<CarryDone> carryDone(const Carry& carry);
 
 /// A load as a percentage of something of the athlete's: body mass, or a lift. Refuses a reference that is not above 0 and a load below 0.

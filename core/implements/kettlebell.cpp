@@ -24,7 +24,7 @@ Result<Estimate<Mass>> loadedMass(const Estimate<Mass>& shell, std::span<const E
 
 Result<SwingsDone> swingsDone(const Estimate<Mass>& bell, std::span<const int> reps)
 {
-    if (const auto wrong = broken({{isPositive(bell), "mass"}, {std::all_of(reps.begin(), reps.end(), [](int n) { return n >= 0; }), "reps"}}))
+    if (const auto wrong = broken({{isPositive(bell), "mass"}, {std::all_of(reps.begin(), reps.end(), isCount), "reps"}}))
         return *wrong;
     if (reps.empty())
         return Error{Refusal::TooFewPoints, "reps"};

@@ -38,7 +38,7 @@ struct SwingsDone {
 };
 
 /// Works out swings by the reps of each bout. A single bout, or bouts of none, have no drop-off. Refuses a mass not above 0, no bouts, and
-/// reps below 0.
+/// reps below 0 or above 100,000.
 [[nodiscard]] Result<SwingsDone> swingsDone(const Estimate<Mass>& bell, std::span<const int> reps);
 
 }

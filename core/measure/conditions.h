@@ -25,6 +25,13 @@ struct Condition {
     return std::nullopt;
 }
 
+/// A count that somebody can have counted, so that sums of counts stay what they are.
+[[nodiscard]] constexpr bool isCount(int count)
+{
+    constexpr int most = 100'000;
+    return count >= 0 && count <= most;
+}
+
 /// A number that is one, with an uncertainty that is one.
 template <typename Q>
 [[nodiscard]] bool isFinite(const Estimate<Q>& estimate)

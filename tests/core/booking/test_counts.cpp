@@ -38,7 +38,8 @@ private Q_SLOTS:
         QCOMPARE(counts.countRight, 5);
         QCOMPARE(counts.countOfAll(), 27);
         QCOMPARE(countsOf({})->countOfAll(), 0);
-        QCOMPARE(countsOf(std::vector{CountedSet{-1, Limbs::Both}}).error(), (Error{Refusal::OutOfRange, "count"}));
+        for (const int wrong : {-1, 100'001})
+            QCOMPARE(countsOf(std::vector{CountedSet{wrong, Limbs::Both}}).error(), (Error{Refusal::OutOfRange, "count"}));
     }
 
     void carriesByHand()

@@ -167,6 +167,7 @@ private Q_SLOTS:
     void refusals()
     {
         QCOMPARE(whatOf(set(-1, 100)), std::string("reps"));
+        QCOMPARE(whatOf(set(std::numeric_limits<int>::max(), 100)), std::string("reps"));
         QCOMPARE(whatOf(set(5, -1)), std::string("load"));
         QCOMPARE(whatOf(set(5, notANumber)), std::string("load"));
         QCOMPARE(whatOf(bodySet(5, 10, 0)), std::string("body mass"));

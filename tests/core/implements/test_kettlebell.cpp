@@ -70,6 +70,7 @@ private Q_SLOTS:
     {
         QCOMPARE(swings({}).error(), (Error{Refusal::TooFewPoints, "reps"}));
         QCOMPARE(swings({10, -1}).error(), (Error{Refusal::OutOfRange, "reps"}));
+        QCOMPARE(swings({10, 100'001}).error(), (Error{Refusal::OutOfRange, "reps"}));
         QCOMPARE(whatOf(swings({10}, 0)), std::string("mass"));
     }
 };

@@ -77,6 +77,7 @@ private Q_SLOTS:
         QCOMPARE(*broken({{true, "a"}, {false, "b"}, {false, "c"}}), (Error{Refusal::OutOfRange, "b"}));
         QVERIFY(isPositive(exactly(kilograms(1))) && !isPositive(exactly(kilograms(0))) && !isPositive(exactly(kilograms(-1))));
         QVERIFY(isNotNegative(exactly(kilograms(0))) && !isNotNegative(exactly(kilograms(-1))));
+        QVERIFY(isCount(0) && isCount(100'000) && !isCount(-1) && !isCount(100'001));
         QVERIFY(!isFinite(exactly(kilograms(notANumber))) && !isPositive(exactly(kilograms(std::numeric_limits<double>::infinity()))));
         QVERIFY(!isFinite(within(kilograms(1), kilograms(notANumber))) && isFinite(exactly(kilograms(-1))));
     }
