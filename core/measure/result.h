@@ -19,7 +19,7 @@ enum class Refusal {
     AnchorOnWrongSide,///< anchored below, yet above the bar's lowest mark; or above, yet below its highest
     NotThere,         ///< the thing asked for is not in the kit
     TooMany,          ///< more than the kit has, or than can be worked through
-    NotFalling,       ///< an elastic aid that would help more the less it is stretched
+    NotFalling,       ///< what has to fall rises: the help of an elastic aid less stretched, the speed with a heavier sled
 };
 
 /// A refusal with the name of the entry that caused it ("pitch", "point 3"), for the one who has to put it right.

@@ -28,6 +28,13 @@ double Effect::standard() const
     return std::sqrt(squares);
 }
 
+Uncertainty::Uncertainty() = default;
+Uncertainty::Uncertainty(const Uncertainty&) = default;
+Uncertainty::Uncertainty(Uncertainty&&) noexcept = default;
+Uncertainty& Uncertainty::operator=(const Uncertainty&) = default;
+Uncertainty& Uncertainty::operator=(Uncertainty&&) noexcept = default;
+Uncertainty::~Uncertainty() = default;
+
 void Uncertainty::add(const Effect& effect)
 {
     if (effect.source != ownSource) {

@@ -40,6 +40,14 @@ class Uncertainty {
 public:
     using Effects = boost::container::small_vector<Effect, 10>;
 
+    // not here, since g++ 12 warns of Boost's moves wherever it inlines them into another's
+    Uncertainty();
+    Uncertainty(const Uncertainty&);
+    Uncertainty(Uncertainty&&) noexcept;
+    Uncertainty& operator=(const Uncertainty&);
+    Uncertainty& operator=(Uncertainty&&) noexcept;
+    ~Uncertainty();
+
     void add(const Effect& effect);
     void addScaled(const Uncertainty& other, double factor);
     void clear() { m_effects.clear(); }

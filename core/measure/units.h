@@ -59,6 +59,10 @@ using Density = Quantity<1, -3, 0>;
 using Stiffness = Quantity<1, 0, -2>;
 using Acceleration = Quantity<0, 1, -2>;
 using Energy = Quantity<1, 2, -2>;
+using Volume = Quantity<0, 3, 0>;
+using Speed = Quantity<0, 1, -1>;
+/// A mass carried over a distance (kg·m): not a mass, so it adds to none.
+using MassDistance = Quantity<1, 1, 0>;
 
 /// A height of the bar's centre line above the surface the kit stands on, read at the sleeve.
 using Height = Length;

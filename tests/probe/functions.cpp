@@ -32,6 +32,16 @@ constexpr Function table[] = {
     {"scaled_strength", "force_n body_kg exponent", "value", scaledStrengthOf},
     {"release_hook", "one_rm_kg eccentric_percent concentric_percent bottom_m margin_m sleeve_radius_m lip_drop_m",
      "each_hook_kg hook_length_m touch_m free_m", releaseHook},
+    {"tyre_mass_from_edge", "edge_kg scale_step_kg scale_accuracy lift_point_m far_contact_m [u_lift_m] [u_contact_m]", "mass_kg u", tyreMassFromEdgeOf},
+    {"tyre_lift", "mass_kg diameter_m width_m angle_deg (0 to under 90)", "vertical_n perpendicular_n (below 0: it has to be held) balance_deg work_to_balance_j", tyreLift},
+    {"log_mass", "length_m diameter1_m diameter2_m specific_gravity moisture_percent", "kg", logMassOf},
+    {"stone_mass", "diameter_m density_kg_m3", "kg", stoneMassOf},
+    {"keg_mass", "tare_kg volume_l density_kg_m3 fill", "kg", kegMass},
+    {"lying_cylinder_volume", "radius_m length_m depth_m", "m3", lyingCylinderVolume},
+    {"sled_pull", "mass_kg mu angle_deg direction", "pull_n", sledPullOf},
+    {"sled_friction", "mass_kg pull_n angle_deg", "mu", sledFriction},
+    {"sled_load", "points speed_loss", "total_kg u degrees_of_freedom", sledLoad},
+    {"session_load", "rpe minutes, or days (null: not reported)", "load, or week monotony strain (null where they cannot be said) days_reported", sessionLoadOf},
 };
 
 }

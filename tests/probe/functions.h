@@ -39,5 +39,15 @@ Out camTorqueOf(Fields& in);
 Out oneRm(Fields& in);
 Out scaledStrengthOf(Fields& in);
 Out releaseHook(Fields& in);
+Out tyreMassFromEdgeOf(Fields& in);
+Out tyreLift(Fields& in);
+Out logMassOf(Fields& in);
+Out stoneMassOf(Fields& in);
+Out kegMass(Fields& in);
+Out lyingCylinderVolume(Fields& in);
+Out sledPullOf(Fields& in);
+Out sledFriction(Fields& in);
+Out sledLoad(Fields& in);
+Out sessionLoadOf(Fields& in);
 
 }

@@ -20,7 +20,7 @@ const char* sentence(Refusal code)
     case Refusal::AnchorOnWrongSide: return "out of range: the anchor stands on the other side";
     case Refusal::NotThere: return "not there";
     case Refusal::TooMany: return "out of range: too many";
-    case Refusal::NotFalling: return "helps more the less it is stretched";
+    case Refusal::NotFalling: return "does not fall where it has to";
     }
     return "refused";
 }
@@ -32,6 +32,7 @@ std::string keyOf(const std::string& what)
         {"length", "length_m"}, {"bunch", "bunch_m"}, {"rest length", "rest_m"}, {"bottom", "bottom_m"}, {"top", "top_m"},
         {"sticking zone", "sticking_from_m, sticking_to_m"}, {"plates", "stock"},
         {"eccentric load", "eccentric_percent"},
+        {"sticking zone", "sticking_from_m, sticking_to_m"}, {"plates", "stock"}, {"depth", "depth_m"}, {"specific gravity", "specific_gravity"}, {"moisture", "moisture_percent"}, {"pull", "pull_n"}, {"angle", "angle_deg"},
     };
     const auto at = keys.find(what);
     return at == keys.end() ? what : at->second;

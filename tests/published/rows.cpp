@@ -2,6 +2,7 @@
 #include "tests/published/rows.h"
 
 #include <QFile>
+#include <QJsonDocument>
 #include <QRegularExpression>
 #include <cmath>
 
@@ -71,6 +72,19 @@ QMap<QString, std::vector<double>> columnsOf(const QString& file)
         for (int i = 0; i < head.size(); ++i)
             columns[head[i]].push_back(leadingNumber(line.value(i)));
     return columns;
+}
+
+QJsonObject workedExample(const QString& id)
+{
+    QFile in(QStringLiteral(PUBLISHED_FOLDER "/data/worked_examples.md"));
+    if (!in.open(QIODevice::ReadOnly))
+        qFatal("cannot read %s", qPrintable(in.fileName()));
+    const QStringList blocks = QString::fromUtf8(in.readAll()).split(QStringLiteral("```"));
+    for (const QString& block : blocks)
+        if (block.startsWith(QStringLiteral("json")))
+            if (const auto example = QJsonDocument::fromJson(block.mid(4).toUtf8()).object(); example[QStringLiteral("id")].toString() == id)
+                return example;
+    return {};
 }
 
 double given(const Row& row, const QString& name)

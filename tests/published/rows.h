@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <QJsonObject>
 #include <QMap>
 #include <QMetaType>
 #include <QString>
@@ -22,6 +23,9 @@ struct Row {
 [[nodiscard]] QVector<Row> rowsOf(const QString& file);
 /// Columns of numbers by their heading.
 [[nodiscard]] QMap<QString, std::vector<double>> columnsOf(const QString& file);
+
+/// One of worked_examples.md by its id; empty when there is none.
+[[nodiscard]] QJsonObject workedExample(const QString& id);
 
 /// The number behind a name in "d=3 mm; p=16 mm", or in "G=0.4 MPa".
 [[nodiscard]] double given(const Row& row, const QString& name);
