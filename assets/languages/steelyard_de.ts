@@ -5330,6 +5330,30 @@
         <translation>Liste kopiert</translation>
     </message>
     <message>
+        <source>kept a test of strength</source>
+        <translation>Krafttest behalten</translation>
+    </message>
+    <message>
+        <source>gave a clearance</source>
+        <translation>Freigabe erteilt</translation>
+    </message>
+    <message>
+        <source>took a clearance back</source>
+        <translation>Freigabe zurück­genommen</translation>
+    </message>
+    <message>
+        <source>set a day status</source>
+        <translation>Tagesstand gesetzt</translation>
+    </message>
+    <message>
+        <source>lifted a day status</source>
+        <translation>Tagesstand auf­gehoben</translation>
+    </message>
+    <message>
+        <source>changed limits</source>
+        <translation>Grenzen geändert</translation>
+    </message>
+    <message>
         <source>d MMM</source>
         <comment>a day as the language writes it: d, MMM and yyyy stand for day, month and year</comment>
         <translation>d. MMM</translation>
@@ -6231,6 +6255,46 @@
         <translation>Trag Körpermasse oder Größe ein, dann behalte sie.</translation>
     </message>
     <message>
+        <source>Those reps do not go together.</source>
+        <translation>Diese Wieder­holungen passen nicht zusammen.</translation>
+    </message>
+    <message>
+        <source>A missed rep leaves none in reserve, and a maximum is one rep. Count them again, then keep it.</source>
+        <translation>Nach einer verfehlten bleibt keine in Reserve, und ein Maximum ist eine Wieder­holung. Zähl noch einmal, dann behalte es.</translation>
+    </message>
+    <message>
+        <source>Nobody is named.</source>
+        <translation>Niemand ist genannt.</translation>
+    </message>
+    <message>
+        <source>Say who gave or set it, then keep it.</source>
+        <translation>Sag, wer es erteilt oder gesetzt hat, dann behalte es.</translation>
+    </message>
+    <message>
+        <source>It would end before it begins.</source>
+        <translation>Es würde enden, bevor es anfängt.</translation>
+    </message>
+    <message>
+        <source>Put a later last day, or none.</source>
+        <translation>Setz einen späteren letzten Tag oder keinen.</translation>
+    </message>
+    <message>
+        <source>What may be done and what not do not go together.</source>
+        <translation>Was geht und was nicht, passt nicht zusammen.</translation>
+    </message>
+    <message>
+        <source>Some: say what not, or why. All or none: name nothing.</source>
+        <translation>Einiges: sag, was nicht, oder warum. Alles oder nichts: nenne nichts.</translation>
+    </message>
+    <message>
+        <source>No limit can lie there.</source>
+        <translation>Dort kann keine Grenze liegen.</translation>
+    </message>
+    <message>
+        <source>Put another number, or leave it to ours.</source>
+        <translation>Setz eine andere Zahl oder lass unsere stehen.</translation>
+    </message>
+    <message>
         <source>That day lies ahead.</source>
         <translation>Dieser Tag kommt erst noch.</translation>
     </message>
@@ -6293,6 +6357,14 @@
     <message>
         <source>Look at the list again.</source>
         <translation>Sieh noch einmal in die Liste.</translation>
+    </message>
+    <message>
+        <source>That was said before.</source>
+        <translation>Das ist schon gesagt.</translation>
+    </message>
+    <message>
+        <source>Nothing more is needed.</source>
+        <translation>Mehr braucht es nicht.</translation>
     </message>
     <message>
         <source>Not kept: this is the example, and everybody knows its passphrase.</source>

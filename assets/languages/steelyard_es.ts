@@ -5330,6 +5330,30 @@
         <translation>lista copiada</translation>
     </message>
     <message>
+        <source>kept a test of strength</source>
+        <translation>prueba de fuerza guardada</translation>
+    </message>
+    <message>
+        <source>gave a clearance</source>
+        <translation>autorización dada</translation>
+    </message>
+    <message>
+        <source>took a clearance back</source>
+        <translation>autorización retirada</translation>
+    </message>
+    <message>
+        <source>set a day status</source>
+        <translation>estado del día puesto</translation>
+    </message>
+    <message>
+        <source>lifted a day status</source>
+        <translation>estado del día levantado</translation>
+    </message>
+    <message>
+        <source>changed limits</source>
+        <translation>límites cambiados</translation>
+    </message>
+    <message>
         <source>d MMM</source>
         <comment>a day as the language writes it: d, MMM and yyyy stand for day, month and year</comment>
         <translation>d MMM</translation>
@@ -6231,6 +6255,46 @@
         <translation>Anota la masa corporal o la estatura y guárdala.</translation>
     </message>
     <message>
+        <source>Those reps do not go together.</source>
+        <translation>Esas repeticiones no encajan.</translation>
+    </message>
+    <message>
+        <source>A missed rep leaves none in reserve, and a maximum is one rep. Count them again, then keep it.</source>
+        <translation>Tras una fallada no queda ninguna en reserva, y un máximo es una repetición. Cuéntalas de nuevo y guárdalo.</translation>
+    </message>
+    <message>
+        <source>Nobody is named.</source>
+        <translation>No se nombra a nadie.</translation>
+    </message>
+    <message>
+        <source>Say who gave or set it, then keep it.</source>
+        <translation>Di quién lo dio o lo puso y guárdalo.</translation>
+    </message>
+    <message>
+        <source>It would end before it begins.</source>
+        <translation>Terminaría antes de empezar.</translation>
+    </message>
+    <message>
+        <source>Put a later last day, or none.</source>
+        <translation>Pon un último día posterior, o ninguno.</translation>
+    </message>
+    <message>
+        <source>What may be done and what not do not go together.</source>
+        <translation>Lo que se puede y lo que no no encaja.</translation>
+    </message>
+    <message>
+        <source>Some: say what not, or why. All or none: name nothing.</source>
+        <translation>Algo: di qué no, o por qué. Todo o nada: no nombres nada.</translation>
+    </message>
+    <message>
+        <source>No limit can lie there.</source>
+        <translation>Ahí no puede haber un límite.</translation>
+    </message>
+    <message>
+        <source>Put another number, or leave it to ours.</source>
+        <translation>Pon otro número o deja el nuestro.</translation>
+    </message>
+    <message>
         <source>That day lies ahead.</source>
         <translation>Ese día aún no ha llegado.</translation>
     </message>
@@ -6293,6 +6357,14 @@
     <message>
         <source>Look at the list again.</source>
         <translation>Mira la lista de nuevo.</translation>
+    </message>
+    <message>
+        <source>That was said before.</source>
+        <translation>Eso ya está dicho.</translation>
+    </message>
+    <message>
+        <source>Nothing more is needed.</source>
+        <translation>No hace falta nada más.</translation>
     </message>
     <message>
         <source>Not kept: this is the example, and everybody knows its passphrase.</source>

@@ -63,9 +63,9 @@ public:
     [[nodiscard]] std::optional<MapReader> map(std::uint32_t keyNumber) const { return read(keyNumber, of); }
     [[nodiscard]] bool fits() const { return m_fits; }
 
-private:
+    /// For a value that is told by other means than those above.
     template <typename Value>
-    std::optional<Value> read(std::uint32_t keyNumber, std::optional<Value> (*from)(ByteView)) const
+    [[nodiscard]] std::optional<Value> read(std::uint32_t keyNumber, std::optional<Value> (*from)(ByteView)) const
     {
         const auto place = m_items.find(keyNumber);
         if (place == m_items.end())
@@ -75,6 +75,7 @@ private:
         return value;
     }
 
+private:
     std::map<std::uint32_t, ByteBuffer> m_items;
     mutable bool m_fits = true;
 };

@@ -27,9 +27,8 @@ std::optional<Entered<Length>> bodyHeightOn(const Athlete& athlete, std::chrono:
     return lastBy(athlete, day, &BodySize::height);
 }
 
-Majority majorityOn(const std::optional<std::chrono::year>& birthYear, std::chrono::sys_days day)
+Majority majorityOn(const std::optional<std::chrono::year>& birthYear, std::chrono::sys_days day, std::chrono::years ofAge)
 {
-    constexpr std::chrono::years ofAge(18);
     if (!birthYear)
         return Majority::Unknown;
     return *birthYear + ofAge < std::chrono::year_month_day(day).year() ? Majority::Adult : Majority::MayBeMinor;

@@ -49,11 +49,15 @@ struct Athlete {
 /// What the birth year says of somebody's age on a day.
 enum class Majority : std::uint8_t {
     Unknown,    ///< no birth year
-    MayBeMinor, ///< turns 18 this year at the earliest, so that it takes the birthday to know
-    Adult,      ///< has turned 18 before this year
+    MayBeMinor, ///< comes of age this year at the earliest, so that it takes the birthday to know
+    Adult,      ///< has come of age before this year
 };
 
 /// Of age is 18, as in most places and in the Convention on the Rights of the Child, article 1; local rules may say otherwise.
-[[nodiscard]] Majority majorityOn(const std::optional<std::chrono::year>& birthYear, std::chrono::sys_days day);
+inline constexpr std::chrono::years usuallyOfAge{18};
+
+/// Whether somebody of that birth year, or of none that is known, is of age on a day.
+[[nodiscard]] Majority majorityOn(const std::optional<std::chrono::year>& birthYear, std::chrono::sys_days day,
+                                  std::chrono::years ofAge = usuallyOfAge);
 
 }

@@ -26,6 +26,9 @@ struct LiftId {
     }
 };
 
+/// The one that other loads are held against.
+inline constexpr LiftId deadliftId{14};
+
 /// A lift that ships.
 struct Lift {
     LiftId id;

@@ -3,6 +3,7 @@
 
 #include "core/resistance/hung.h"
 #include "core/resistance/setup.h"
+#include "core/season/limits.h"
 
 #include <optional>
 #include <string>
@@ -10,7 +11,7 @@
 namespace steelyard {
 
 /// An anchor that is held down by weight must be held by this many times the band's pull (our choice).
-inline constexpr double leastHoldFactor = 1.5;
+inline constexpr double leastHoldFactor = ours::holdPercent / 100.0;
 
 /// A band whose anchor might lift: what pulls it up at the most, at the unfavourable end, and what holds it.
 struct WeakAnchor {

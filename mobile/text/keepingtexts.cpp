@@ -100,6 +100,18 @@ QString deed(const DeedDone& done, const SeasonBook& book)
         return named(QT_TR_NOOP("took kit along: %1"), QT_TR_NOOP("took kit along"), name);
     case Deed::ListCopied:
         return named(QT_TR_NOOP("copied a list: %1"), QT_TR_NOOP("copied a list"), name);
+    case Deed::TestKept:
+        return tr("kept a test of strength");
+    case Deed::ClearanceKept:
+        return tr("gave a clearance");
+    case Deed::ClearanceTakenBack:
+        return tr("took a clearance back");
+    case Deed::StatusKept:
+        return tr("set a day status");
+    case Deed::StatusLifted:
+        return tr("lifted a day status");
+    case Deed::LimitsKept:
+        return tr("changed limits");
     }
     return {};
 }
@@ -129,6 +141,16 @@ sentences::Said refusal(const Told& told)
         return {tr("A number there cannot be right."), tr("Type it again, or leave it out.")};
     case Unfit::NothingMeasured:
         return {tr("Nothing was measured."), tr("Enter body mass or height, then keep it.")};
+    case Unfit::RepsUnfit:
+        return {tr("Those reps do not go together."), tr("A missed rep leaves none in reserve, and a maximum is one rep. Count them again, then keep it.")};
+    case Unfit::WhoMissing:
+        return {tr("Nobody is named."), tr("Say who gave or set it, then keep it.")};
+    case Unfit::UntilBeforeDay:
+        return {tr("It would end before it begins."), tr("Put a later last day, or none.")};
+    case Unfit::NothingNamed:
+        return {tr("What may be done and what not do not go together."), tr("Some: say what not, or why. All or none: name nothing.")};
+    case Unfit::LimitUnfit:
+        return {tr("No limit can lie there."), tr("Put another number, or leave it to ours.")};
     case Unfit::DayAhead:
         return {tr("That day lies ahead."), tr("Put the day on which it was measured, then keep it.")};
     case Unfit::OnlyMeasurement:
@@ -145,6 +167,8 @@ sentences::Said refusal(const Told& told)
         return {tr("It is not said for which lift."), tr("Choose the athlete and the lift first, then keep it.")};
     case Unfit::RecordUnknown:
         return {tr("That is not there any more."), tr("Look at the list again.")};
+    case Unfit::AlreadySaid:
+        return {tr("That was said before."), tr("Nothing more is needed.")};
     case Unfit::SampleTakesNobody:
         return {tr("Not kept: this is the example, and everybody knows its passphrase."), tr("It takes no names or notes of yours. Start a vault of your own for your people: remove the example in Preferences.")};
     case Unfit::NothingToUndo:

@@ -36,4 +36,16 @@ void keepSettings(SeasonKeeping& keeping, const VaultSettings& settings, const W
     keeping.keep(Deed::SettingsKept, settingsId, std::move(drafting).drafts(), told);
 }
 
+void keepLimits(SeasonKeeping& keeping, const CoachLimits& limits, const WhenTold& told)
+{
+    if (!canBeLimits(limits))
+        return told({settingsId, Unfit::LimitUnfit, std::nullopt});
+    Drafting drafting(keeping);
+    eachLimit([&](std::uint32_t fieldNumber, auto which) {
+        const auto& limit = limits.*which;
+        drafting.set(settingsPlace(), fieldNumber, limit ? std::optional(journal::numberItem(limitNumber(*limit))) : std::nullopt);
+    });
+    keeping.keep(Deed::LimitsKept, settingsId, std::move(drafting).drafts(), told);
+}
+
 }

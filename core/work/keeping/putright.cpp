@@ -10,15 +10,6 @@ namespace steelyard {
 
 namespace {
 
-void keepRight(SeasonKeeping& keeping, const Place& place, std::chrono::sys_days day, const Content& content, const WhenTold& told)
-{
-    if (!content)
-        return told({place.subject.id, Unfit::QuantityUnfit, std::nullopt});
-    Drafting drafting(keeping);
-    drafting.putRight(place, day, *content);
-    keeping.keep(Deed::PutRight, place.subject.id, std::move(drafting).drafts(), told);
-}
-
 template <typename List>
 auto found(const List& list, const RecordId& id)
 {
@@ -50,6 +41,9 @@ bool isThere(const SeasonBook& book, const Place& place)
             return found(record->measurements, id) != record->measurements.end();
         });
     }
+    case journal::RecordKind::StrengthTest: return book.test(place);
+    case journal::RecordKind::Clearance: return book.clearance(place);
+    case journal::RecordKind::DayStatus: return book.status(place);
     default: return false;
     }
 }
@@ -62,6 +56,15 @@ bool isOnly(const SeasonBook& book, const RecordId& measurement)
     });
 }
 
+}
+
+void keepRight(SeasonKeeping& keeping, const Place& place, std::chrono::sys_days day, const Content& content, const WhenTold& told)
+{
+    if (!content)
+        return told({place.subject.id, Unfit::QuantityUnfit, std::nullopt});
+    Drafting drafting(keeping);
+    drafting.putRight(place, day, *content);
+    keeping.keep(Deed::PutRight, place.subject.id, std::move(drafting).drafts(), told);
 }
 
 void putBodySizeRight(SeasonKeeping& keeping, const RecordId& athlete, const BodySize& size, const WhenTold& told)

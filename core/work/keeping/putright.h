@@ -5,6 +5,10 @@
 
 namespace steelyard {
 
+/// Says of an added record what it should have said, whatever it is about; content that is none could not be written.
+void keepRight(SeasonKeeping& keeping, const Place& place, std::chrono::sys_days day, const std::optional<journal::ByteBuffer>& content,
+               const WhenTold& told);
+
 /// Says what an added record should have said; what was said stays in the journal. Refused where its day would be moved ahead of today.
 void putBodySizeRight(SeasonKeeping& keeping, const RecordId& athlete, const BodySize& size, const WhenTold& told);
 void putMeasurementRight(SeasonKeeping& keeping, const MeasurementRecord& record, const WhenTold& told);

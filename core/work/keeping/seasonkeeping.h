@@ -20,6 +20,11 @@ enum class Unfit : std::uint8_t {
     AgreementUnfit,     ///< who agreed is missing, or the day is still to come
     QuantityUnfit,      ///< a number that cannot be right
     NothingMeasured,    ///< neither mass nor height
+    RepsUnfit,          ///< reps, reps in reserve and what was missed do not go together
+    WhoMissing,         ///< who gave, set or took it back is not said
+    UntilBeforeDay,     ///< it would end before it begins
+    NothingNamed,       ///< only some may be done, and neither what not nor why is said; or all or none, and something is named
+    LimitUnfit,         ///< a limit lies where none can lie
     DayAhead,           ///< the day of a measurement is still to come
     OnlyMeasurement,    ///< without it the thing would be gone: that is taken out instead
     AthleteUnknown,     ///< not there, or taken out
@@ -28,6 +33,7 @@ enum class Unfit : std::uint8_t {
     SetupUnknown,
     LiftUnknown,
     RecordUnknown,
+    AlreadySaid,        ///< taken back or lifted before
     SampleTakesNobody,  ///< a sample is open: no person is added to it, and nothing about a person is written in words
     NothingToUndo,
     ChangedSince,       ///< something newer stands there: undo that first
@@ -47,7 +53,8 @@ struct Told {
 using WhenTold = std::function<void(Told)>;
 
 /// What somebody did, for the list that it can be undone from.
-enum class Deed : std::uint8_t { AthleteKept, BodySizeKept, LiftKept, VenueKept, ItemKept, SetupKept, SettingsKept, PutRight, TakenOut, Settled, Inspected, LoanKept, TakenAlong, ListCopied };
+enum class Deed : std::uint8_t { AthleteKept, BodySizeKept, LiftKept, VenueKept, ItemKept, SetupKept, SettingsKept, PutRight, TakenOut, Settled, Inspected, LoanKept, TakenAlong, ListCopied,
+                                 TestKept, ClearanceKept, ClearanceTakenBack, StatusKept, StatusLifted, LimitsKept };
 
 /// One deed with the entries it made, and what stood in their registers before.
 struct DeedDone {

@@ -26,11 +26,6 @@ constexpr Numbered<ItemKind, 8> itemKinds{{{{ItemKind::Chain, 2}, {ItemKind::Ban
 constexpr Numbered<CautionCode, 4> cautionCodes{
     {{{CautionCode::Chains, 1}, {CautionCode::BandsBelow, 2}, {CautionCode::BandsAbove, 3}, {CautionCode::BenchAid, 4}}}};
 
-std::chrono::sys_days dayOf(std::int64_t dayNumber)
-{
-    return std::chrono::sys_days(std::chrono::days(static_cast<int>(dayNumber)));
-}
-
 Content weighedContent(const IronWeighed& weighed, const WrittenIn& in)
 {
     return RecordWriter(in).id(1, weighed.item).mass(2, weighed.u).content();
@@ -236,13 +231,13 @@ std::optional<BarMarks> marksIn(journal::ByteView content)
 
 Content contentOf(const GuardianAgreement& agreement)
 {
-    return RecordWriter({}).text(1, agreement.who).number(2, agreement.day.time_since_epoch().count()).content();
+    return RecordWriter({}).text(1, agreement.who).day(2, agreement.day).content();
 }
 
 std::optional<GuardianAgreement> agreementIn(journal::ByteView content)
 {
     RecordReader reader(content);
-    GuardianAgreement agreement{reader.neededText(1), dayOf(reader.neededNumber(2))};
+    GuardianAgreement agreement{reader.neededText(1), reader.neededDay(2)};
     return ifRead(reader, std::move(agreement));
 }
 
@@ -252,7 +247,7 @@ Content contentOf(const Inspection& inspection)
     writer.number(1, inspection.fault ? kitFaults.numberOf(*inspection.fault) : foundFitNumber);
     if (!inspection.note.empty())
         writer.text(2, inspection.note);
-    return writer.number(3, inspection.day.time_since_epoch().count()).content();
+    return writer.day(3, inspection.day).content();
 }
 
 std::optional<Inspection> inspectionIn(journal::ByteView content)
@@ -267,25 +262,19 @@ std::optional<Inspection> inspectionIn(journal::ByteView content)
         return std::nullopt;
     if (reader.has(2))
         inspection.note = reader.neededText(2);
-    inspection.day = dayOf(reader.neededNumber(3));
+    inspection.day = reader.neededDay(3);
     return ifRead(reader, std::move(inspection));
 }
 
 Content contentOf(const OnLoan& loan)
 {
-    RecordWriter writer({});
-    writer.text(1, loan.who);
-    if (loan.backBy)
-        writer.number(2, loan.backBy->time_since_epoch().count());
-    return writer.content();
+    return RecordWriter({}).text(1, loan.who).day(2, loan.backBy).content();
 }
 
 std::optional<OnLoan> onLoanIn(journal::ByteView content)
 {
     RecordReader reader(content);
-    OnLoan loan{reader.neededText(1), std::nullopt};
-    if (reader.has(2))
-        loan.backBy = dayOf(reader.neededNumber(2));
+    OnLoan loan{reader.neededText(1), reader.day(2)};
     return ifRead(reader, std::move(loan));
 }
 

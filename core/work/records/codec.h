@@ -3,7 +3,9 @@
 
 #include "core/journal/content.h"
 #include "core/season/athlete.h"
+#include "core/season/clearance.h"
 #include "core/season/savedsetup.h"
+#include "core/season/strengthtest.h"
 #include "core/work/records/recordwriter.h"
 
 #include <string>
@@ -41,6 +43,13 @@ namespace steelyard {
 ///                   12 zero runs away, 13 dropped, 14 collar, 15 buckle, 16 weld; above: other) · 2 note · 3 day, since 1970
 ///   on loan         1 whose it is, or who has it · 2 day it is to be back, since 1970
 ///   kind of item    the number of its measurement's key
+///   strength test   1 lift · 2 load · 3 reps · 4 reps in reserve · 5 true when one was missed · 6 true when a maximum · 7 least jump
+///                   8 list of methods that hung · 9 set-up · 10 body mass · 11 note; the day is the entry's
+///   clearance       1 lift · 2 method · 3 who · 4 until, since 1970 · 5 true when it approves a minor; the day is the entry's
+///   day status      1 how much (1 all, 2 some, 3 none) · 2 who · 3 until, since 1970 · 4 list of methods · 5 list of groups of lifts
+///                   6 list of lifts · 7 text; the day is the entry's
+///   said so         1 who · 2 day, since 1970
+///   method, group   their numbers
 ///   acknowledgement 1 set-up · 2 caution (1 chains, 2 bands below, 3 bands above, 4 bench aid) · 3 mark of what hung
 /// Nothing where a quantity is not finite or does not fit a whole number of the base unit.
 using Content = std::optional<journal::ByteBuffer>;
@@ -55,6 +64,10 @@ using Content = std::optional<journal::ByteBuffer>;
 [[nodiscard]] Content contentOf(const OnLoan& loan);
 [[nodiscard]] Content contentOf(ItemKind kind);
 [[nodiscard]] Content contentOf(const Acknowledgement& acknowledgement);
+[[nodiscard]] Content contentOf(const StrengthTest& test, const WrittenIn& in);
+[[nodiscard]] Content contentOf(const Clearance& clearance);
+[[nodiscard]] Content contentOf(const DayStatus& status);
+[[nodiscard]] Content contentOf(const SaidSo& saidSo);
 /// The number of a lift that ships, the id of one that was added.
 [[nodiscard]] Content contentOf(LiftId lift);
 [[nodiscard]] Content contentOf(LiftStart start);
@@ -69,6 +82,10 @@ using Content = std::optional<journal::ByteBuffer>;
 [[nodiscard]] std::optional<OnLoan> onLoanIn(journal::ByteView content);
 [[nodiscard]] std::optional<ItemKind> itemKindIn(journal::ByteView content);
 [[nodiscard]] std::optional<Acknowledgement> acknowledgementIn(journal::ByteView content);
+[[nodiscard]] std::optional<StrengthTest> strengthTestIn(journal::ByteView content);
+[[nodiscard]] std::optional<Clearance> clearanceIn(journal::ByteView content);
+[[nodiscard]] std::optional<DayStatus> dayStatusIn(journal::ByteView content);
+[[nodiscard]] std::optional<SaidSo> saidSoIn(journal::ByteView content);
 [[nodiscard]] std::optional<LiftId> liftIdIn(journal::ByteView content);
 [[nodiscard]] std::optional<LiftStart> liftStartIn(journal::ByteView content);
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/journal/registers.h"
+#include "core/season/limits.h"
 
 namespace steelyard {
 
@@ -28,7 +29,30 @@ inline constexpr std::uint32_t liftNameNumber = 1, liftLikeNumber = 2, liftStart
 
 /// The unit's number in the journal.
 inline constexpr std::uint32_t settingsMassUnitNumber = 1, settingsLengthUnitNumber = 2;
+/// The coach's own limits: percent, days, and years of age.
+inline constexpr std::uint32_t settingsTyrePercentNumber = 3, settingsEccentricPercentNumber = 4, settingsMaximumAgeNumber = 5,
+                               settingsBandAgeNumber = 6, settingsHoldPercentNumber = 7, settingsOfAgeNumber = 8;
 
+/// Said of an added record, beside it: that a clearance is taken back, that a day status is lifted. Putting the record right leaves it.
+inline constexpr std::uint32_t clearanceTakenBackNumber = 1, statusLiftedNumber = 1;
+
+}
+
+/// A limit as the whole number that is written down.
+[[nodiscard]] constexpr std::int64_t limitNumber(int percent) { return percent; }
+template <typename Duration>
+[[nodiscard]] constexpr std::int64_t limitNumber(const Duration& limit) { return limit.count(); }
+
+/// Each of the coach's own limits with the number of its field.
+template <typename Each>
+void eachLimit(const Each& each)
+{
+    each(field::settingsTyrePercentNumber, &CoachLimits::tyrePercent);
+    each(field::settingsEccentricPercentNumber, &CoachLimits::eccentricPercent);
+    each(field::settingsMaximumAgeNumber, &CoachLimits::maximumAge);
+    each(field::settingsBandAgeNumber, &CoachLimits::bandAge);
+    each(field::settingsHoldPercentNumber, &CoachLimits::holdPercent);
+    each(field::settingsOfAgeNumber, &CoachLimits::ofAge);
 }
 
 /// A vault has one set of settings, under the same id everywhere.
@@ -50,6 +74,9 @@ struct Place {
     }
 };
 
+/// The place that a register belongs to.
+[[nodiscard]] inline Place placeOf(const journal::RegisterKey& key) { return {key.subject, key.athlete}; }
+
 /// The place of each kind of record.
 [[nodiscard]] inline Place athletePlace(const RecordId& id) { return {{journal::RecordKind::Athlete, id}, id}; }
 [[nodiscard]] inline Place venuePlace(const RecordId& id) { return {{journal::RecordKind::Venue, id}, std::nullopt}; }
@@ -59,6 +86,9 @@ struct Place {
 [[nodiscard]] inline Place settingsPlace() { return {{journal::RecordKind::VaultSettings, settingsId}, std::nullopt}; }
 [[nodiscard]] inline Place setupPlace(const RecordId& id, const RecordId& athlete) { return {{journal::RecordKind::Setup, id}, athlete}; }
 [[nodiscard]] inline Place bodySizePlace(const RecordId& id, const RecordId& athlete) { return {{journal::RecordKind::BodySize, id}, athlete}; }
+[[nodiscard]] inline Place strengthTestPlace(const RecordId& id, const RecordId& athlete) { return {{journal::RecordKind::StrengthTest, id}, athlete}; }
+[[nodiscard]] inline Place clearancePlace(const RecordId& id, const RecordId& athlete) { return {{journal::RecordKind::Clearance, id}, athlete}; }
+[[nodiscard]] inline Place dayStatusPlace(const RecordId& id, const RecordId& athlete) { return {{journal::RecordKind::DayStatus, id}, athlete}; }
 /// The athlete is the set-up's.
 [[nodiscard]] inline Place acknowledgementPlace(const RecordId& id, const RecordId& athlete)
 {

@@ -63,6 +63,11 @@ RecordWriter& RecordWriter::number(std::uint32_t keyNumber, std::int64_t number)
     return *this;
 }
 
+RecordWriter& RecordWriter::day(std::uint32_t keyNumber, const std::optional<std::chrono::sys_days>& day)
+{
+    return day ? number(keyNumber, day->time_since_epoch().count()) : *this;
+}
+
 RecordWriter& RecordWriter::id(std::uint32_t keyNumber, const RecordId& id)
 {
     m_map.put(keyNumber, journal::idItem(id));
@@ -110,6 +115,23 @@ std::optional<Entered<Length>> RecordReader::length(std::uint32_t keyNumber)
 {
     const auto typed = m_map ? m_map->quantity(keyNumber) : std::nullopt;
     return typed ? std::optional(entered(needed(journal::lengthOf(*typed)), *typed)) : std::nullopt;
+}
+
+std::optional<std::chrono::sys_days> RecordReader::day(std::uint32_t keyNumber)
+{
+    using std::chrono::year, std::chrono::sys_days;
+    constexpr sys_days first = year::min() / std::chrono::January / 1, last = year::max() / std::chrono::December / 31;
+    const auto number = m_map ? m_map->number(keyNumber) : std::nullopt;
+    if (!number)
+        return std::nullopt;
+    const bool fits = *number >= first.time_since_epoch().count() && *number <= last.time_since_epoch().count();
+    return std::optional(needed(fits ? std::optional(sys_days(std::chrono::days(static_cast<int>(*number)))) : std::nullopt));
+}
+
+void RecordReader::endsAt(std::uint32_t lastKeyNumber)
+{
+    const auto keys = m_map ? m_map->keyNumbers() : std::vector<std::uint32_t>();
+    m_read = m_read && std::all_of(keys.begin(), keys.end(), [lastKeyNumber](std::uint32_t key) { return key >= 1 && key <= lastKeyNumber; });
 }
 
 bool RecordReader::flag(std::uint32_t keyNumber)

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <array>
+#include <chrono>
 #include <utility>
 
 namespace steelyard {
@@ -56,6 +57,8 @@ public:
     /// Written only where it is so.
     RecordWriter& flag(std::uint32_t keyNumber, bool yes);
     RecordWriter& number(std::uint32_t keyNumber, std::int64_t number);
+    /// Days since 1970.
+    RecordWriter& day(std::uint32_t keyNumber, const std::optional<std::chrono::sys_days>& day);
     RecordWriter& id(std::uint32_t keyNumber, const RecordId& id);
     RecordWriter& text(std::uint32_t keyNumber, const std::string& text);
     RecordWriter& part(std::uint32_t keyNumber, const std::optional<journal::ByteBuffer>& content);
@@ -88,21 +91,32 @@ public:
     /// False where it is not there.
     [[nodiscard]] bool flag(std::uint32_t keyNumber);
     [[nodiscard]] std::int64_t neededNumber(std::uint32_t keyNumber) { return needed(m_map ? m_map->number(keyNumber) : std::nullopt); }
+    /// Nothing, and all of it unread, for a day of no year that the calendar has (-32767 to 32767).
+    [[nodiscard]] std::optional<std::chrono::sys_days> day(std::uint32_t keyNumber);
+    [[nodiscard]] std::chrono::sys_days neededDay(std::uint32_t keyNumber) { return needed(day(keyNumber)); }
     [[nodiscard]] RecordId neededId(std::uint32_t keyNumber) { return needed(m_map ? m_map->id(keyNumber) : std::nullopt); }
     [[nodiscard]] std::string neededText(std::uint32_t keyNumber) { return needed(m_map ? m_map->text(keyNumber) : std::nullopt); }
     [[nodiscard]] RecordReader part(std::uint32_t keyNumber) { return RecordReader(m_map ? m_map->map(keyNumber) : std::nullopt); }
-    /// Each item read by `read`; none where there is no list.
+    /// Each item, a map, read by `read`; none where there is no list.
     template <typename Value>
     [[nodiscard]] std::vector<Value> list(std::uint32_t keyNumber, std::optional<Value> (*read)(RecordReader))
     {
-        std::vector<Value> values;
-        const auto items = m_map ? m_map->list(keyNumber) : std::nullopt;
-        if (!items)
-            return values;
-        for (const journal::ByteBuffer& item : *items)
-            values.push_back(needed(read(RecordReader(item))));
-        return values;
+        return eachOf<Value>(keyNumber, [read](const journal::ByteBuffer& item) { return read(RecordReader(item)); });
     }
+    /// The same for items that are something else.
+    template <typename Value>
+    [[nodiscard]] std::vector<Value> list(std::uint32_t keyNumber, std::optional<Value> (*read)(journal::ByteView))
+    {
+        return eachOf<Value>(keyNumber, [read](const journal::ByteBuffer& item) { return read(item); });
+    }
+    /// What a function of its own reads.
+    template <typename Value>
+    [[nodiscard]] Value neededItem(std::uint32_t keyNumber, std::optional<Value> (*read)(journal::ByteView))
+    {
+        return needed(m_map ? m_map->read(keyNumber, read) : std::nullopt);
+    }
+    /// For a record of which half would be another one: all of it is unread where there is a key behind the last one known.
+    void endsAt(std::uint32_t lastKeyNumber);
     /// The value of an enumeration by its number.
     template <typename Value, std::size_t count>
     [[nodiscard]] Value among(std::uint32_t keyNumber, const Numbered<Value, count>& values)
@@ -119,6 +133,16 @@ public:
     [[nodiscard]] bool fits() const { return m_map && m_read && m_map->fits(); }
 
 private:
+    template <typename Value, typename Read>
+    std::vector<Value> eachOf(std::uint32_t keyNumber, const Read& read)
+    {
+        std::vector<Value> values;
+        if (const auto items = m_map ? m_map->list(keyNumber) : std::nullopt)
+            for (const journal::ByteBuffer& item : *items)
+                values.push_back(needed(read(item)));
+        return values;
+    }
+
     std::optional<journal::MapReader> m_map;
     bool m_read = true;
 };

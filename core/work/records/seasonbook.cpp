@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/records/seasonbook.h"
 
-#include "core/work/records/codec.h"
+#include "core/journal/content.h"
 
 #include <algorithm>
 #include <utility>
@@ -15,41 +15,36 @@ using journal::RegisterKey;
 
 namespace {
 
-Place placeOf(const RegisterKey& key)
-{
-    return {key.subject, key.athlete};
-}
-
-std::optional<std::chrono::year> yearIn(journal::ByteView content)
-{
-    const auto number = journal::numberIn(content);
-    const bool fits = number && *number >= int(std::chrono::year::min()) && *number <= int(std::chrono::year::max());
-    return fits ? std::optional(std::chrono::year(static_cast<int>(*number))) : std::nullopt;
-}
-
-template <typename Unit>
-std::optional<Unit> amongUnits(journal::ByteView content, std::initializer_list<Unit> units)
-{
-    const auto number = journal::numberIn(content);
-    const auto at = std::find_if(units.begin(), units.end(), [&](Unit unit) { return number == static_cast<std::int64_t>(unitFor(unit)); });
-    return at == units.end() ? std::nullopt : std::optional(*at);
-}
-
-std::optional<MassUnit> massUnitIn(journal::ByteView content)
-{
-    return amongUnits(content, {MassUnit::Kilogram, MassUnit::Pound});
-}
-
-std::optional<LengthUnit> lengthUnitIn(journal::ByteView content)
-{
-    return amongUnits(content, {LengthUnit::Centimetre, LengthUnit::Inch});
-}
-
 template <typename Value>
 const Value* find(const std::map<RecordId, Value>& map, const RecordId& id)
 {
     const auto at = map.find(id);
     return at == map.end() ? nullptr : &at->second;
+}
+
+template <typename Ranked>
+auto find(const std::map<Place, Ranked>& map, const Place& place) -> decltype(&map.begin()->second.value)
+{
+    const auto at = map.find(place);
+    return at == map.end() ? nullptr : &at->second.value;
+}
+
+/// Those of an athlete that `fits` takes, by day, and by the order they were kept in.
+template <typename Ranked, typename Fits>
+auto byDay(const std::map<Place, Ranked>& map, const RecordId& athlete, const Fits& fits)
+{
+    std::vector<const Ranked*> those;
+    for (const auto& [place, ranked] : map)
+        if (place.athlete == athlete && fits(ranked.value))
+            those.push_back(&ranked);
+    std::sort(those.begin(), those.end(), [](const Ranked* a, const Ranked* b) {
+        return a->value.day != b->value.day ? a->value.day < b->value.day : a->rank < b->rank;
+    });
+    std::vector<decltype(&those.front()->value)> values;
+    values.reserve(those.size());
+    for (const Ranked* ranked : those)
+        values.push_back(&ranked->value);
+    return values;
 }
 
 /// The values that `fits` takes, sorted by `before`, and by id where that leaves it open.
@@ -73,7 +68,8 @@ constexpr auto byItemName = [](const KitRecord& a, const KitRecord& b) { return 
 vault::Wanted SeasonBook::wanted()
 {
     return {{RecordKind::Athlete, RecordKind::Venue, RecordKind::KitItem, RecordKind::Setup, RecordKind::Measurement,
-             RecordKind::Acknowledgement, RecordKind::VaultSettings, RecordKind::BodySize, RecordKind::Lift}};
+             RecordKind::Acknowledgement, RecordKind::VaultSettings, RecordKind::BodySize, RecordKind::Lift, RecordKind::StrengthTest, RecordKind::Clearance,
+             RecordKind::DayStatus}};
 }
 
 void SeasonBook::load(const vault::Snapshot& snapshot)
@@ -158,6 +154,46 @@ std::vector<const Acknowledgement*> SeasonBook::acknowledgementsOf(const RecordI
                   [](const Acknowledgement& a, const Acknowledgement& b) { return a.day < b.day; });
 }
 
+std::vector<const StrengthTest*> SeasonBook::testsOf(const RecordId& athlete) const
+{
+    return byDay(m_tests, athlete, all);
+}
+
+std::vector<const StrengthTest*> SeasonBook::testsOf(const RecordId& athlete, const LiftId& lift) const
+{
+    return byDay(m_tests, athlete, [&lift](const StrengthTest& test) { return test.lift == lift; });
+}
+
+std::vector<const Clearance*> SeasonBook::clearancesOf(const RecordId& athlete) const
+{
+    return byDay(m_clearances, athlete, all);
+}
+
+std::vector<const DayStatus*> SeasonBook::statusesOf(const RecordId& athlete) const
+{
+    return byDay(m_statuses, athlete, all);
+}
+
+std::vector<const DayStatus*> SeasonBook::statusOn(const RecordId& athlete, std::chrono::sys_days day) const
+{
+    return byDay(m_statuses, athlete, [day](const DayStatus& status) { return holdsOn(status, day); });
+}
+
+const StrengthTest* SeasonBook::test(const Place& place) const
+{
+    return find(m_tests, place);
+}
+
+const Clearance* SeasonBook::clearance(const Place& place) const
+{
+    return find(m_clearances, place);
+}
+
+const DayStatus* SeasonBook::status(const Place& place) const
+{
+    return find(m_statuses, place);
+}
+
 const Athlete* SeasonBook::athlete(const RecordId& id) const
 {
     return find(m_athletes, id);
@@ -238,247 +274,6 @@ void SeasonBook::forget()
 {
     m_fold = {};
     readAll();
-}
-
-void SeasonBook::readAll()
-{
-    m_athletes.clear();
-    m_venues.clear();
-    m_lifts.clear();
-    m_kit.clear();
-    m_setups.clear();
-    m_acknowledgements.clear();
-    m_measurements.clear();
-    m_sizes.clear();
-    m_settings = {};
-    m_unread.clear();
-    std::set<Place> places;
-    for (const auto& entry : m_fold.registers())
-        places.insert(placeOf(entry.first));
-    for (const Place& place : places)
-        read(place);
-}
-
-void SeasonBook::read(const Place& place)
-{
-    // reading one record may ask for another to be read anew
-    const std::size_t outer = std::exchange(m_unreadHereCount, 0);
-    readKind(place);
-    if (m_unreadHereCount == 0)
-        m_unread.erase(place);
-    else
-        m_unread[place] = m_unreadHereCount;
-    m_unreadHereCount = outer;
-}
-
-void SeasonBook::readKind(const Place& place)
-{
-    switch (place.subject.kind) {
-    case RecordKind::Athlete: return readAthlete(place);
-    case RecordKind::Venue: return readVenue(place);
-    case RecordKind::Lift: return readLift(place);
-    case RecordKind::KitItem: return readItem(place.subject.id);
-    case RecordKind::Setup: return readSetup(place);
-    case RecordKind::Measurement: return readMeasurement(place);
-    case RecordKind::Acknowledgement: return readAcknowledgement(place);
-    case RecordKind::VaultSettings: return readSettings();
-    case RecordKind::BodySize: return readBodySize(place);
-    case RecordKind::Chain: return;
-    }
-}
-
-template <typename Value>
-std::optional<Value> SeasonBook::value(const Held* entry, std::optional<Value> (*in)(journal::ByteView))
-{
-    std::optional<Value> value = entry ? in(entry->body.content) : std::nullopt;
-    if (entry && !value)
-        ++m_unreadHereCount;
-    return value;
-}
-
-template <typename Value>
-std::optional<SeasonBook::Ranked<Value>> SeasonBook::addedValue(const Place& place, std::optional<Value> (*in)(journal::ByteView))
-{
-    const Held* counts = added(place);
-    std::optional<Value> read = value(counts, in);
-    if (!read)
-        return std::nullopt;
-    read->id = place.subject.id;
-    read->day = counts->body.localDay;
-    const journal::Register* record = m_fold.find(keyOf(RegisterClass::Record, place));
-    return Ranked<Value>{std::move(*read), journal::rankOf(record ? *record->winner() : *counts)};
-}
-
-std::string SeasonBook::text(const Place& place, std::uint32_t fieldNumber)
-{
-    return value(said(place, fieldNumber), journal::textIn).value_or(std::string());
-}
-
-bool SeasonBook::removed(const Place& place) const
-{
-    const journal::Register* here = m_fold.find(keyOf(RegisterClass::Removal, place));
-    return here && journal::flagIn(here->winner()->body.content).value_or(false);
-}
-
-const Held* SeasonBook::added(const Place& place) const
-{
-    if (removed(place))
-        return nullptr;
-    for (const RegisterClass holds : {RegisterClass::Correction, RegisterClass::Record})
-        if (const journal::Register* here = m_fold.find(keyOf(holds, place)))
-            return here->winner();
-    return nullptr;
-}
-
-SeasonBook::Marks SeasonBook::marksOf(const Place& place)
-{
-    Marks marks;
-    const auto& registers = m_fold.registers();
-    RegisterKey key{RegisterClass::Value, place.athlete, place.subject, field::athleteMarksNumber, {}};
-    for (auto at = registers.lower_bound(key); at != registers.end(); ++at) {
-        key.part = at->first.part;
-        if (at->first != key)
-            break;
-        const auto lift = liftIn(key.part);
-        const Held* entry = said(place, key.fieldNumber, key.part);
-        if (const auto read = lift ? value(entry, marksIn) : std::nullopt)
-            marks[*lift] = *read;
-    }
-    return marks;
-}
-
-void SeasonBook::readAthlete(const Place& place)
-{
-    Athlete athlete;
-    athlete.id = place.subject.id;
-    athlete.name = text(place, field::athleteNameNumber);
-    if (athlete.name.empty() || removed(place)) {
-        m_athletes.erase(athlete.id);
-        return;
-    }
-    athlete.squad = text(place, field::athleteSquadNumber);
-    athlete.birthYear = value(said(place, field::athleteBirthYearNumber), yearIn);
-    athlete.agreement = value(said(place, field::athleteAgreementNumber), agreementIn);
-    athlete.notes = text(place, field::athleteNotesNumber);
-    athlete.marks = marksOf(place);
-    std::vector<Ranked<BodySize>> sizes;
-    for (const auto& [where, size] : m_sizes)
-        if (where.athlete == athlete.id)
-            sizes.push_back(size);
-    std::sort(sizes.begin(), sizes.end(), [](const auto& a, const auto& b) {
-        return a.value.day != b.value.day ? a.value.day < b.value.day : a.rank < b.rank;
-    });
-    for (const auto& size : sizes)
-        athlete.sizes.push_back(size.value);
-    m_athletes[athlete.id] = std::move(athlete);
-}
-
-void SeasonBook::readBodySize(const Place& place)
-{
-    if (const auto size = addedValue(place, bodySizeIn))
-        m_sizes.insert_or_assign(place, *size);
-    else
-        m_sizes.erase(place);
-    if (place.athlete)
-        read(athletePlace(*place.athlete));
-}
-
-void SeasonBook::readVenue(const Place& place)
-{
-    Venue venue{place.subject.id, text(place, field::venueNameNumber), text(place, field::venueNotesNumber)};
-    if (venue.name.empty() || removed(place))
-        m_venues.erase(venue.id);
-    else
-        m_venues[venue.id] = std::move(venue);
-}
-
-void SeasonBook::readLift(const Place& place)
-{
-    OwnLift lift;
-    lift.id = place.subject.id;
-    lift.name = text(place, field::liftNameNumber);
-    lift.like = value(said(place, field::liftLikeNumber), liftIdIn).value_or(LiftId{});
-    lift.start = value(said(place, field::liftStartNumber), liftStartIn).value_or(LiftStart::OwnBottom);
-    if (lift.name.empty() || removed(place))
-        m_lifts.erase(lift.id);
-    else
-        m_lifts[lift.id] = std::move(lift);
-}
-
-void SeasonBook::readItem(const RecordId& id)
-{
-    const Place place = itemPlace(id);
-    KitRecord record;
-    record.item.id = id;
-    record.item.name = text(place, field::itemNameNumber);
-    std::vector<const Ranked<MeasurementRecord>*> measured;
-    for (const auto& [measurement, ranked] : m_measurements)
-        if (ranked.value.item == id)
-            measured.push_back(&ranked);
-    // a thing with nothing measured yet says what it is, one that was measured shows it
-    const auto kind = value(said(place, field::itemKindNumber), itemKindIn);
-    if (record.item.name.empty() || (measured.empty() && !kind) || removed(place)) {
-        m_kit.erase(id);
-        return;
-    }
-    record.item.pair = value(said(place, field::itemPairNumber), journal::flagIn).value_or(true);
-    record.item.venue = value(said(place, field::itemVenueNumber), journal::idIn).value_or(RecordId{});
-    record.item.inspection = value(said(place, field::itemInspectionNumber), inspectionIn);
-    record.item.borrowed = value(said(place, field::itemBorrowedNumber), onLoanIn);
-    record.item.lent = value(said(place, field::itemLentNumber), onLoanIn);
-    record.item.takenTo = value(said(place, field::itemTakenToNumber), journal::idIn).value_or(RecordId{});
-    std::sort(measured.begin(), measured.end(), [](const auto* a, const auto* b) {
-        return a->value.day != b->value.day ? a->value.day > b->value.day : a->rank > b->rank;
-    });
-    for (const auto* ranked : measured)
-        record.measurements.push_back(ranked->value);
-    record.item.measurement = measured.empty() ? notYetMeasured(*kind) : record.measurements.front().measured;
-    m_kit[id] = std::move(record);
-}
-
-void SeasonBook::readMeasurement(const Place& place)
-{
-    const RecordId& id = place.subject.id;
-    std::set<RecordId> items;
-    if (const auto at = m_measurements.find(id); at != m_measurements.end()) {
-        items.insert(at->second.value.item);
-        m_measurements.erase(at);
-    }
-    if (auto measured = addedValue(place, measurementIn)) {
-        items.insert(measured->value.item);
-        m_measurements.insert_or_assign(id, std::move(*measured));
-    }
-    for (const RecordId& item : items)
-        read(itemPlace(item));
-}
-
-void SeasonBook::readSetup(const Place& place)
-{
-    const auto lift = value(said(place, field::setupLiftNumber), liftIdIn);
-    const Held* entry = said(place, field::setupLoadNumber);
-    auto load = value(entry, loadIn);
-    if (!lift || !load || !place.athlete || removed(place))
-        m_setups.erase(place);
-    else
-        m_setups[place] = {place.subject.id, *place.athlete, *lift, std::move(*load), entry->body.localDay};
-}
-
-void SeasonBook::readAcknowledgement(const Place& place)
-{
-    auto looked = addedValue(place, acknowledgementIn);
-    if (!looked || !place.athlete) {
-        m_acknowledgements.erase(place);
-        return;
-    }
-    looked->value.athlete = *place.athlete;
-    m_acknowledgements[place] = looked->value;
-}
-
-void SeasonBook::readSettings()
-{
-    const Place place = settingsPlace();
-    m_settings.mass = value(said(place, field::settingsMassUnitNumber), massUnitIn).value_or(MassUnit::Kilogram);
-    m_settings.length = value(said(place, field::settingsLengthUnitNumber), lengthUnitIn).value_or(LengthUnit::Centimetre);
 }
 
 }

@@ -3,8 +3,10 @@
 
 #include "core/journal/fold.h"
 #include "core/season/athlete.h"
+#include "core/season/clearance.h"
 #include "core/season/savedsetup.h"
 #include "core/season/settings.h"
+#include "core/season/strengthtest.h"
 #include "core/season/venue.h"
 #include "core/vault/snapshot.h"
 #include "core/work/records/fields.h"
@@ -57,13 +59,25 @@ public:
     [[nodiscard]] std::vector<const SavedSetup*> setupsOf(const RecordId& athlete) const;
     [[nodiscard]] std::vector<const SavedSetup*> setupsWith(const RecordId& item) const;
     [[nodiscard]] std::vector<const Acknowledgement*> acknowledgementsOf(const RecordId& setup) const;
+    /// Of an athlete, the first day first, and those of one day in the order they were kept: all tests, those of a lift, clearances, and
+    /// day status. One that a newer app set is among those, unread.
+    [[nodiscard]] std::vector<const StrengthTest*> testsOf(const RecordId& athlete) const;
+    [[nodiscard]] std::vector<const StrengthTest*> testsOf(const RecordId& athlete, const LiftId& lift) const;
+    [[nodiscard]] std::vector<const Clearance*> clearancesOf(const RecordId& athlete) const;
+    [[nodiscard]] std::vector<const DayStatus*> statusesOf(const RecordId& athlete) const;
+    /// Those in force on a day.
+    [[nodiscard]] std::vector<const DayStatus*> statusOn(const RecordId& athlete, std::chrono::sys_days day) const;
     [[nodiscard]] const VaultSettings& settings() const { return m_settings; }
+    [[nodiscard]] const CoachLimits& limits() const { return m_limits; }
 
     [[nodiscard]] const Athlete* athlete(const RecordId& id) const;
     [[nodiscard]] const Venue* venue(const RecordId& id) const;
     [[nodiscard]] const KitRecord* item(const RecordId& id) const;
     [[nodiscard]] const SavedSetup* setup(const RecordId& id) const;
     [[nodiscard]] const OwnLift* lift(const RecordId& id) const;
+    [[nodiscard]] const StrengthTest* test(const Place& place) const;
+    [[nodiscard]] const Clearance* clearance(const Place& place) const;
+    [[nodiscard]] const DayStatus* status(const Place& place) const;
     /// Where a lift starts, of those that ship and those that were added; from the lifter's own bottom where it is not known here.
     [[nodiscard]] LiftStart startOf(LiftId which) const;
 
@@ -110,6 +124,11 @@ private:
     void readMeasurement(const Place& place);
     void readBodySize(const Place& place);
     void readAcknowledgement(const Place& place);
+    void readStrengthTest(const Place& place);
+    void readClearance(const Place& place);
+    void readDayStatus(const Place& place);
+    /// What is said so of a record: by each device that said something.
+    [[nodiscard]] std::vector<std::optional<SaidSo>> saidSo(const Place& place, std::uint32_t fieldNumber);
 
     [[nodiscard]] bool removed(const Place& place) const;
     /// An added record as it counts, the correction before what was added; nothing where it is removed.
@@ -131,7 +150,11 @@ private:
     std::map<Place, Acknowledgement> m_acknowledgements;
     std::map<RecordId, Ranked<MeasurementRecord>> m_measurements;
     std::map<Place, Ranked<BodySize>> m_sizes;
+    std::map<Place, Ranked<StrengthTest>> m_tests;
+    std::map<Place, Ranked<Clearance>> m_clearances;
+    std::map<Place, Ranked<DayStatus>> m_statuses;
     VaultSettings m_settings;
+    CoachLimits m_limits;
     std::map<Place, std::size_t> m_unread;
     std::size_t m_unreadHereCount = 0;
     Listeners m_listeners;

@@ -96,7 +96,7 @@ inline journal::Draft addedTo(unsigned athlete, unsigned record, int day, std::s
 inline Wanted everything()
 {
     Wanted wanted;
-    for (std::uint16_t kind = 1; kind <= 10; ++kind)
+    for (std::uint16_t kind = 1; kind <= 14; ++kind)
         wanted.kinds.push_back(static_cast<journal::RecordKind>(kind));
     return wanted;
 }
