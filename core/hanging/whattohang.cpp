@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/hanging/whattohang.h"
 
+#include "core/hanging/pathchoices.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -10,81 +12,12 @@
 
 namespace steelyard {
 
+using namespace choices;
+
 namespace {
 
-constexpr std::size_t placesCount = 4;
 /// Of costs: two of the engine's roundings apart are alike.
 constexpr double alike = 1e-9;
-constexpr double never = std::numeric_limits<double>::infinity();
-
-/// Numbers of one target: a pull, its squared uncertainty, and the two slopes that bar marks make uncertain.
-struct AtTarget {
-    double pull = 0, u2 = 0, one = 0, other = 0;
-    AtTarget& operator+=(const AtTarget& b)
-    {
-        pull += b.pull;
-        u2 += b.u2;
-        one += b.one;
-        other += b.other;
-        return *this;
-    }
-};
-using Numbers = std::array<AtTarget, placesCount>;
-
-Setup setupOf(const HangQuestion& question, const IronLoad& iron)
-{
-    Setup setup = setupOf(iron, question.collars, question.limits);
-    setup.left = question.wornLeft;
-    setup.right = question.wornRight;
-    return setup;
-}
-
-void hang(Setup& setup, const WayToHang& way)
-{
-    setup.left.insert(setup.left.end(), way.left.begin(), way.left.end());
-    setup.right.insert(setup.right.end(), way.right.begin(), way.right.end());
-}
-
-/// What one way adds at each target by itself; nothing where it is not known all the way.
-std::optional<Numbers> numbersOf(const WayToHang& way, const LiftPath& path, const std::vector<HangTarget>& targets)
-{
-    Setup alone;
-    alone.path = path;
-    alone.path.uMark = {};
-    hang(alone, way);
-    const PullSum sum(alone);
-    if (!sum.knowsAll(path.bottom, path.top) || (path.rack && !sum.knows(*path.rack)))
-        return std::nullopt;
-    Numbers out;
-    constexpr Length aside = metres(2e-9);
-    for (std::size_t t = 0; t < targets.size(); ++t) {
-        const TargetPlace place = targets[t].place;
-        const PlaceStretch over = *stretchOf(path, place);
-        const Reading reading = readingOf(sum, path, place);
-        out[t].pull = reading.value.si();
-        out[t].u2 = reading.u.si() * reading.u.si();
-        if (isMean(place)) {
-            out[t].one = (reading.value - sum.total(over.from)).si();
-            out[t].other = (sum.total(over.to) - reading.value).si();
-        } else {
-            out[t].one = sum.slope(over.from - aside).si();
-            out[t].other = sum.slope(over.from + aside).si();
-        }
-    }
-    return out;
-}
-
-/// Loads that give one path, and what each way adds on it.
-struct OnPath {
-    LiftPath path;
-    std::optional<Numbers> worn; ///< what stays adds so much; not known, nothing can be answered here
-    std::vector<std::size_t> loads;
-    std::vector<double> iron, uIron2;            ///< of those loads, lightest first
-    double leastUIron2 = 0;
-    std::vector<std::vector<std::pair<std::size_t, Numbers>>> things; ///< ways of each thing that are known
-    /// Of the things from one on, with so many more of them: the least and the most that they can add at each target.
-    std::vector<std::vector<std::array<double, placesCount>>> least, most;
-};
 
 class Search {
 public:
@@ -95,12 +28,14 @@ public:
         HangAnswers out;
         if (m_count == 0 || m_count > placesCount || m_question.loads.empty() || !everyPlaceIsThere())
             return out;
-        gather();
+        m_paths = pathsOf(m_question);
         for (const OnPath& on : m_paths) {
             if (!on.worn)
                 continue;
             m_on = &on;
             m_chosen.clear();
+            if (m_question.strength)
+                m_level.emplace(levelCostOf(m_question, on.path));
             branch(0, *on.worn, 0);
         }
         out.best = m_best;
@@ -118,65 +53,7 @@ private:
     {
         return std::all_of(m_question.targets.begin(), m_question.targets.end(), [&](const HangTarget& target) {
             return std::all_of(m_question.loads.begin(), m_question.loads.end(), [&](const IronLoad& iron) { return stretchOf(iron.path, target.place).has_value(); });
-        });
-    }
-
-    void gather()
-    {
-        for (std::size_t i = 0; i < m_question.loads.size(); ++i) {
-            const IronLoad& iron = m_question.loads[i];
-            if (m_question.limits.sleeve && iron.load.thickness() > *m_question.limits.sleeve)
-                continue;
-            auto at = std::find_if(m_paths.begin(), m_paths.end(), [&](const OnPath& on) { return on.path.bottom == iron.path.bottom; });
-            if (at == m_paths.end())
-                at = m_paths.insert(m_paths.end(), OnPath{iron.path, numbersOf({0, 0, m_question.wornLeft, m_question.wornRight, 0, true}, iron.path, m_question.targets), {}, {}, {}, never, {}, {}, {}});
-            const double u = weight(iron.uIron).si();
-            at->loads.push_back(i);
-            at->iron.push_back(weight(iron.load.total).si());
-            at->uIron2.push_back(u * u);
-            at->leastUIron2 = std::min(at->leastUIron2, u * u);
-        }
-        for (OnPath& on : m_paths) {
-            std::vector<std::size_t> place;
-            for (std::size_t w = 0; w < m_question.ways.size(); ++w) {
-                const auto numbers = numbersOf(m_question.ways[w], on.path, m_question.targets);
-                if (!numbers)
-                    continue;
-                const std::size_t thing = m_question.ways[w].thingIndex;
-                const auto at = static_cast<std::size_t>(std::find(place.begin(), place.end(), thing) - place.begin());
-                if (at == place.size()) {
-                    place.push_back(thing);
-                    on.things.emplace_back();
-                }
-                on.things[at].emplace_back(w, *numbers);
-            }
-            reach(on);
-        }
-    }
-
-    /// What is still to come adds at each target no more than the things that add most there.
-    void reach(OnPath& on) const
-    {
-        const std::size_t n = on.things.size(), more = m_question.mostThingsCount;
-        on.least.assign(n + 1, std::vector<std::array<double, placesCount>>(more + 1));
-        on.most = on.least;
-        for (std::size_t t = 0; t < m_count; ++t) {
-            std::vector<double> lows, highs;
-            for (std::size_t from = n; from-- > 0;) {
-                double low = 0, high = 0;
-                for (const auto& [way, numbers] : on.things[from]) {
-                    low = std::min(low, numbers[t].pull);
-                    high = std::max(high, numbers[t].pull);
-                }
-                lows.insert(std::upper_bound(lows.begin(), lows.end(), low), low);
-                highs.insert(std::upper_bound(highs.begin(), highs.end(), high, std::greater<>()), high);
-                for (std::size_t m = 1; m <= more; ++m) {
-                    const auto taken = static_cast<std::ptrdiff_t>(std::min(m, lows.size()));
-                    on.least[from][m][t] = std::accumulate(lows.begin(), lows.begin() + taken, 0.0);
-                    on.most[from][m][t] = std::accumulate(highs.begin(), highs.begin() + taken, 0.0);
-                }
-            }
-        }
+        }) && (!m_question.strength || std::all_of(m_question.loads.begin(), m_question.loads.end(), [&](const IronLoad& iron) { return levelStretch(iron.path, *m_question.strength).has_value(); }));
     }
 
     /// Σ over the targets of the squared distance that a load leaves, at least, when each target may still move between two ends.
@@ -223,18 +100,6 @@ private:
         return best;
     }
 
-    [[nodiscard]] double marks2(const AtTarget& at, std::size_t t) const
-    {
-        const LiftPath& path = m_on->path;
-        const TargetPlace place = m_question.targets[t].place;
-        const double u = path.uMark.si();
-        if (!isMean(place))
-            return std::max(at.one * at.one, at.other * at.other) * u * u;
-        const PlaceStretch over = *stretchOf(path, place);
-        const double share = u / (over.to - over.from).si();
-        return (at.one * at.one + at.other * at.other) * share * share;
-    }
-
     void branch(std::size_t from, const Numbers& now, std::uint64_t taken)
     {
         if (m_stopped)
@@ -259,14 +124,19 @@ private:
         if (more == 0)
             return;
         for (std::size_t thing = from; thing < m_on->things.size(); ++thing)
-            for (const auto& [way, numbers] : m_on->things[thing]) {
-                if (m_question.ways[way].takenPieces & taken)
+            for (const Added& added : m_on->things[thing]) {
+                const std::uint64_t takes = m_question.ways[added.wayIndex].takenPieces;
+                if (takes & taken)
                     continue;
                 Numbers next = now;
                 for (std::size_t t = 0; t < m_count; ++t)
-                    next[t] += numbers[t];
-                m_chosen.push_back(way);
-                branch(thing + 1, next, taken | m_question.ways[way].takenPieces);
+                    next[t] += added.numbers[t];
+                m_chosen.push_back(added.wayIndex);
+                if (m_level)
+                    m_level->hang(added.wayIndex);
+                branch(thing + 1, next, taken | takes);
+                if (m_level)
+                    m_level->takeOff();
                 m_chosen.pop_back();
             }
     }
@@ -277,7 +147,7 @@ private:
         double wanted = 0, base = 0;
         for (std::size_t t = 0; t < m_count; ++t) {
             wanted += (m_question.targets[t].wanted.si() - now[t].pull) / static_cast<double>(m_count);
-            base += now[t].u2 + marks2(now[t], t);
+            base += now[t].u2 + marks2(m_on->path, m_question.targets[t].place, now[t]);
         }
         const auto cost2 = [&](std::size_t i) {
             double sum = base + static_cast<double>(m_count) * m_on->uIron2[i];
@@ -291,46 +161,39 @@ private:
         const auto& iron = m_on->iron;
         const auto start = static_cast<std::size_t>(std::lower_bound(iron.begin(), iron.end(), wanted) - iron.begin());
         const auto within = [&](double square) { return std::sqrt(square) <= worst() + alike; };
-        // away from the load that suits best it only gets worse
-        for (std::size_t i = start; i < iron.size() && within(floor2(i)); ++i)
-            if (within(cost2(i)))
+        const auto look = [&](std::size_t i) {
+            const double square = cost2(i);
+            if (within(square) && (!m_level || within(square + m_level->square(iron[i]))))
                 weigh(i);
-        for (std::size_t i = start; i-- > 0 && within(floor2(i));)
-            if (within(cost2(i)))
-                weigh(i);
+        };
+        // away from the load that suits best the misses only get worse
+        auto from = start, to = start;
+        while (to < iron.size() && within(floor2(to)))
+            ++to;
+        while (from > 0 && within(floor2(from - 1)))
+            --from;
+        if (from == to)
+            return;
+        const double least = std::min(to > start ? floor2(start) : never, from < start ? floor2(start - 1) : never);
+        if (m_level && !within(least + m_level->leastSquare(iron[from], iron[to - 1])))
+            return;
+        for (std::size_t i = start; i < to && within(floor2(i)); ++i)
+            look(i);
+        for (std::size_t i = start; i-- > from && within(floor2(i));)
+            look(i);
     }
 
     /// By the engine itself.
     void weigh(std::size_t i)
     {
         const std::size_t index = m_on->loads[i];
-        const IronLoad& iron = m_question.loads[index];
-        Setup setup = setupOf(m_question, iron);
-        for (const std::size_t way : m_chosen)
-            hang(setup, m_question.ways[way]);
-        const PullSum sum(setup);
-        HangAnswer answer;
-        answer.loadIndex = index;
-        answer.wayIndex = m_chosen;
-        answer.isWithin = true;
-        double square = 0;
-        for (const HangTarget& target : m_question.targets) {
-            const Reading reading = readingOf(sum, setup.path, target.place);
-            const double miss = (reading.value - target.wanted).si();
-            square += miss * miss + reading.u.si() * reading.u.si();
-            answer.isWithin = answer.isWithin && std::abs(miss) <= target.tolerance.si();
-            answer.readings.push_back(reading);
-        }
-        answer.cost = newtons(std::sqrt(square));
-        count(answer);
-        if (m_next && !better(answer, *m_next))
+        const Setup setup = choices::setupOf(m_question, index, m_chosen);
+        auto answer = answerOf(m_question, setup, index, m_chosen);
+        if (!answer)
             return;
-        const auto warnings = setupWarnings(setup, sum);
-        const bool forbidden = std::any_of(warnings.begin(), warnings.end(), [](const SetupWarning& w) {
-            return w.code == SetupWarningCode::OverCap || w.code == SetupWarningCode::OverRackRating || w.code == SetupWarningCode::OverSafetyRating || w.code == SetupWarningCode::SleeveFull;
-        });
-        if (!forbidden)
-            take(std::move(answer));
+        count(*answer);
+        if ((!m_next || better(*answer, *m_next)) && !isForbidden(setup))
+            take(std::move(*answer));
     }
 
     void count(HangAnswer& answer) const
@@ -381,6 +244,7 @@ private:
     std::size_t m_count;
     std::vector<OnPath> m_paths;
     const OnPath* m_on = nullptr;
+    std::optional<LevelCost> m_level;
     std::vector<std::size_t> m_chosen;
     std::optional<HangAnswer> m_best, m_next;
     std::size_t m_looks = 0;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/hanging/ironload.h"
+#include "core/hanging/level.h"
 
 #include <cstddef>
 #include <cstdint>
@@ -27,7 +28,8 @@ struct WayToHang {
     bool hangsNow = false;        ///< just so, on the bar as it stands
 };
 
-/// What is asked: loads and ways to choose from, what should come of it, what must not.
+/// What is asked: loads and ways to choose from, what should come of it, what must not. With `strength` the pull is to take, besides,
+/// the same share of it at every height: how much that share varies counts as a miss of the same part of the mean of what is wanted.
 struct HangQuestion {
     std::vector<HangTarget> targets;
     std::vector<IronLoad> loads; ///< lightest first
@@ -38,6 +40,7 @@ struct HangQuestion {
     std::optional<std::size_t> loadNowIndex;   ///< what hangs as the bar stands
     std::size_t mostLooksCount = 50'000'000;   ///< after so many nothing more is proved
     std::vector<HungItem> wornLeft{}, wornRight{}; ///< what stays whatever hangs, as a bench aid does
+    std::optional<StrengthCurve> strength{};
 };
 
 /// One answer: which load, which ways, and what comes of it.
@@ -45,6 +48,7 @@ struct HangAnswer {
     std::size_t loadIndex = 0;
     std::vector<std::size_t> wayIndex; ///< in the order of their places
     std::vector<Reading> readings;       ///< one for each target
+    std::optional<LevelReading> level; ///< where that was asked for
     Force cost;          ///< √Σ(miss² + u²) over the targets: not knowing is never rewarded
     int pieceCount = 0;  ///< plates of both sides and pieces of what hangs
     int changeCount = 0; ///< plates and pieces to take off and to put on
@@ -69,7 +73,7 @@ struct HangListener {
 /// Least cost, then fewest pieces, then least change from the bar as it stands; pulls that are not known and limits passed at the
 /// unfavourable end are no answers. Branch and bound: a branch ends where the least that its uncertainty and what is still to be hung
 /// can leave of the misses, with any load, is more than an answer already found. Costs within a nanonewton count as equal. Nothing where
-/// there is no target, no load, or a place that the path does not have.
+/// there is no target, no load, a place that the path does not have, or a path that her strength is not known on.
 [[nodiscard]] HangAnswers whatToHang(const HangQuestion& question, const HangListener& listener = {});
 
 }

@@ -97,6 +97,16 @@ public:
         return q;
     }
 
+    /// Of somebody who was pulled at three to five heights, from far below every path to far above.
+    StrengthCurve strength()
+    {
+        std::vector<IsometricReading> readings;
+        const int count = whole(3, 5);
+        for (int i = 0; i < count; ++i)
+            readings.push_back({metres(0.05 + 1.6 * i / (count - 1)), newtons(number(600, 2500)), newtons(number(0, 30))});
+        return *StrengthCurve::of(readings);
+    }
+
     /// A store room: so many pairs of chains and bands, each with the ways that straps and pegs give it, and a gym's plates.
     HangQuestion large(std::size_t pairs)
     {

@@ -66,6 +66,15 @@ std::optional<Tried> tried(const HangQuestion& q, std::size_t load, const std::v
         const double miss = (reading->value - t.wanted).si();
         square += miss * miss + reading->u.si() * reading->u.si();
     }
+    if (q.strength) {
+        const auto level = levelOf(setup, *q.strength);
+        if (!level)
+            return std::nullopt;
+        double wanted = 0;
+        for (const HangTarget& t : q.targets)
+            wanted += t.wanted.si() / static_cast<double>(q.targets.size());
+        square += wanted * wanted * (level->variationRatio * level->variationRatio + level->uRatio * level->uRatio);
+    }
     out.cost = std::sqrt(square);
     return out;
 }
@@ -120,6 +129,8 @@ private Q_SLOTS:
     void boundHoldsWhenItGivesUp();
     void asGoodAsEveryChoiceTried_data();
     void asGoodAsEveryChoiceTried();
+    void levelIsLevel();
+    void levelOnlyWhereHerStrengthIsKnown();
 };
 
 void TestWhatToHang::ironAloneIsTheNearestLoad()
@@ -271,7 +282,9 @@ void TestWhatToHang::asGoodAsEveryChoiceTried()
     int answered = 0;
     for (unsigned seed = first; seed < first + 300; ++seed) {
         Kits kits(10'000 + seed);
-        const HangQuestion q = kits.make(1 + seed % 3, 2, 1 + seed % 4);
+        HangQuestion q = kits.make(1 + seed % 3, 2, 1 + seed % 4);
+        if (seed % 3 == 0)
+            q.strength = kits.strength();
         const auto answers = whatToHang(q);
         const auto forced = byForce(q);
         QVERIFY2(answers.best.has_value() == forced.has_value(), qPrintable(QString::number(seed)));
@@ -284,6 +297,37 @@ void TestWhatToHang::asGoodAsEveryChoiceTried()
                  qPrintable(QStringLiteral("%1: %2, %3 and %4, %5").arg(seed).arg(answers.best->pieceCount).arg(answers.best->changeCount).arg(forced->pieces).arg(forced->changes)));
     }
     QVERIFY(answered > 200);
+}
+
+/// She is a third stronger at the top: of two chains the one that follows her, though both meet the mean.
+void TestWhatToHang::levelIsLevel()
+{
+    const std::vector<PlateStock> stock{{plate(20), 2}, {plate(10), 2}, {plate(5), 2}, {plate(2.5), 2}, {plate(1.25), 2}};
+    HangQuestion q{{target(TargetPlace::Mean, 80)}, loadsOf(stock, path(0.8, 1.3), 0),
+                   {chainPair(0, ChainHanging::Straight, 3, 0.8, 2), chainPair(1, ChainHanging::Doubled, 3, 0.8, 8)}, {}, {}, 3, {}, 100000};
+    const std::vector<IsometricReading> pulls{{metres(0.75), newtons(900), {}}, {metres(1.05), newtons(1050), {}}, {metres(1.35), newtons(1200), {}}};
+    q.strength = *StrengthCurve::of(pulls);
+    const auto answers = whatToHang(q);
+    QVERIFY(answers.best && answers.best->level && answers.isProved);
+    QCOMPARE(answers.best->wayIndex, std::vector<std::size_t>{1});
+    const HangAnswer& best = *answers.best;
+    // and without her strength the lighter chain would have done as well
+    Setup plain;
+    plain.bar = kilograms(80);
+    plain.path = q.loads.front().path;
+    QVERIFY(best.level->variationRatio < levelOf(plain, *q.strength)->variationRatio / 2);
+    QVERIFY(best.level->uRatio > 0);
+    q.strength.reset();
+    QVERIFY(!whatToHang(q).best->level);
+}
+
+void TestWhatToHang::levelOnlyWhereHerStrengthIsKnown()
+{
+    const std::vector<PlateStock> stock{{plate(20), 2}};
+    HangQuestion q{{target(TargetPlace::Mean, 60)}, loadsOf(stock, path(0.8, 1.3), 0), {}, {}, {}, 3, {}, 100000};
+    const std::vector<IsometricReading> pulls{{metres(1.1), newtons(900), {}}, {metres(1.2), newtons(1050), {}}, {metres(1.35), newtons(1200), {}}};
+    q.strength = *StrengthCurve::of(pulls);
+    QVERIFY(!whatToHang(q).best);
 }
 
 QTEST_APPLESS_MAIN(TestWhatToHang)
