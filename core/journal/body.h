@@ -35,7 +35,7 @@ enum class RecordKind : std::uint16_t {
     BodySize = 8, ///< mass or height of an athlete at a date
     Chain = 9,    ///< the entries of a device; the id holds the bytes of its OriginId
     Lift = 10,    ///< one that a coach added
-    // 11 is kept for isometric pulls
+    IsometricPull = 11, ///< of an athlete in a lift at a date
     StrengthTest = 12,
     Clearance = 13, ///< that an athlete may do a method with a lift
     DayStatus = 14, ///< how much an athlete may train

@@ -3,6 +3,7 @@
 
 #include "core/work/keeping/acknowledge.h"
 #include "core/work/keeping/keepathlete.h"
+#include "core/work/keeping/athlete/keepisometric.h"
 #include "core/work/keeping/keepkititem.h"
 #include "core/work/keeping/keepsetup.h"
 #include "core/work/keeping/keepvenue.h"
@@ -33,6 +34,10 @@ public:
             for (const BodySize& size : person.athlete.sizes)
                 add(size.day, Round::AboutRecords, person.athlete.name + ", body size", [this, &person, &size](const WhenTold& told) {
                     keepBodySize(m_keeping, keptAs(person.athlete.id), size, told);
+                });
+            for (const IsometricPull& pull : person.athlete.pulls)
+                add(pull.day, Round::AboutRecords, person.athlete.name + ", isometric pull", [this, &person, &pull](const WhenTold& told) {
+                    keepIsometricPull(m_keeping, keptAs(person.athlete.id), pull, told);
                 });
         }
         for (const SampleSetup& setup : season.setups) {
@@ -118,6 +123,7 @@ private:
         Athlete kept = person.athlete;
         kept.id = {};
         kept.sizes.clear();
+        kept.pulls.clear();
         for (auto& [lift, marks] : kept.marks)
             for (std::optional<HoleRead>* hole : {&marks.holes.bottom, &marks.holes.zoneFrom, &marks.holes.zoneTo, &marks.holes.top, &marks.holes.rack})
                 if (*hole && ((*hole)->rack = keptAs((*hole)->rack)).isNone())

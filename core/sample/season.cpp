@@ -171,6 +171,11 @@ private:
             athlete.sizes.push_back({{}, dayIn(size), size.mass("mass_kg"), size.length("height_cm")});
             size.finish();
         }
+        for (StrictObject& pull : from.list("pulls")) {
+            const LiftId lift = liftIn(pull);
+            athlete.pulls.push_back({{}, dayIn(pull), lift, pull.neededLength("height_cm"), pull.neededMass("pull_kg"), pull.mass("scale_step_kg")});
+            pull.finish();
+        }
         m_season.people.push_back(std::move(person));
     }
     /// Marks by the holes of the rack that is named there, in place of heights.

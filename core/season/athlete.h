@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/measure/entered.h"
+#include "core/season/isometricpull.h"
 #include "core/season/lifts.h"
 #include "core/season/marks.h"
 #include "core/season/recordid.h"
@@ -39,6 +40,7 @@ struct Athlete {
     std::string notes;
     std::map<LiftId, BarMarks> marks; ///< per lift, measured once
     std::vector<BodySize> sizes;      ///< by day, the earliest first; they are added one by one and never changed
+    std::vector<IsometricPull> pulls; ///< of every lift, by day, likewise
     bool operator==(const Athlete&) const = default;
 };
 

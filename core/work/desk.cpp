@@ -147,18 +147,18 @@ void Desk::lookOver(CautionCode code)
     changed();
 }
 
-void Desk::want(TargetPlace place, const std::optional<Entered<Mass>>& pull)
+void Desk::setPulls(std::vector<IsometricPull> pulls)
 {
-    if (pull)
-        m_wanted.insert_or_assign(place, *pull);
-    else
-        m_wanted.erase(place);
+    if (pulls == m_pulls)
+        return;
+    m_pulls = std::move(pulls);
+    m_listeners.tell();
 }
 
 void Desk::lay(const BarMarks& marks, SetupRecord setup)
 {
     if (marks != m_marks)
-        m_wanted.clear();
+        m_wanted = {};
     m_marks = marks;
     m_setup = std::move(setup);
     hungChanged();
@@ -170,7 +170,8 @@ void Desk::replaceAll(BarMarks marks, std::vector<KitItem> kit, SetupRecord setu
     m_kit = std::move(kit);
     m_setup = std::move(setup);
     m_lastTime.reset();
-    m_wanted.clear();
+    m_wanted = {};
+    m_pulls.clear();
     m_drafts.clear();
     m_draftListeners.tell();
     hungChanged();

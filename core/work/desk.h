@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/hanging/whattohang.h"
+#include "core/season/isometricpull.h"
 #include "core/season/marks.h"
 #include "core/season/recordid.h"
 #include "core/season/setuprecord.h"
+#include "core/work/asking/wantedpulls.h"
 #include "core/work/subscription.h"
 #include "core/work/weighup.h"
 
-#include <map>
 #include <optional>
 #include <span>
 #include <utility>
@@ -28,10 +28,12 @@ public:
     /// What was on the bar last time, for whom the desk is laid out: a load far from it deserves a question.
     [[nodiscard]] const std::optional<Mass>& lastTime() const { return m_lastTime; }
     void setLastTime(const std::optional<Mass>& load) { m_lastTime = load; }
-    /// What the pull should be at each place, in kg as keyed, for whom the desk is laid out; it goes with the marks it was for,
-    /// and stays while these are put right.
-    [[nodiscard]] const std::map<TargetPlace, Entered<Mass>>& wanted() const { return m_wanted; }
-    void want(TargetPlace place, const std::optional<Entered<Mass>>& pull);
+    /// What the pull should be, for whom the desk is laid out; it goes with the marks it was for, and stays while these are put right.
+    [[nodiscard]] const WantedPulls& wanted() const { return m_wanted; }
+    void want(WantedPulls wanted) { m_wanted = std::move(wanted); }
+    /// Her isometric pulls in this lift, for whom the desk is laid out; they go when another lifter's are laid.
+    [[nodiscard]] const std::vector<IsometricPull>& pulls() const { return m_pulls; }
+    void setPulls(std::vector<IsometricPull> pulls);
     /// Worked out anew at each change, once.
     [[nodiscard]] const WeighedUp& answer() const { return m_answer; }
 
@@ -75,7 +77,8 @@ private:
     SetupRecord m_setup;
     std::vector<KitItem> m_drafts;
     std::optional<Mass> m_lastTime;
-    std::map<TargetPlace, Entered<Mass>> m_wanted;
+    WantedPulls m_wanted;
+    std::vector<IsometricPull> m_pulls;
     std::vector<CautionCode> m_lookedOver;
     WeighedUp m_answer;
     NewIds m_newIds;

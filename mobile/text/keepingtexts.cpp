@@ -83,6 +83,8 @@ QString deed(const DeedDone& done, const SeasonBook& book)
         return named(QT_TR_NOOP("kept %1"), QT_TR_NOOP("kept"), name);
     case Deed::BodySizeKept:
         return tr("kept body mass or height");
+    case Deed::IsometricPullKept:
+        return tr("kept an isometric pull");
     case Deed::SetupKept:
         return named(QT_TR_NOOP("kept set-up: %1"), QT_TR_NOOP("kept a set-up"), name);
     case Deed::SettingsKept:

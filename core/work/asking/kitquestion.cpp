@@ -154,12 +154,7 @@ SetupRecord onlyWorn(SetupRecord setup)
 
 }
 
-Force toleranceOf(Force wanted)
-{
-    return std::max(weight(kilograms(1)), 0.02 * (wanted < Force{} ? -wanted : wanted));
-}
-
-Result<KitQuestion> kitQuestion(const SetupRecord& now, std::span<const KitItem> kit, const BarMarks& marks, const AllowedKinds& allowed, std::vector<HangTarget> targets)
+Result<KitQuestion> kitQuestion(const SetupRecord& now, std::span<const KitItem> kit, const BarMarks& marks, const AllowedKinds& allowed, std::vector<HangTarget> targets, std::optional<StrengthCurve> strength)
 {
     const auto loads = loadsOf(now.bar);
     if (!loads)
@@ -167,6 +162,7 @@ Result<KitQuestion> kitQuestion(const SetupRecord& now, std::span<const KitItem>
     KitQuestion out;
     HangQuestion& question = out.question;
     question.targets = std::move(targets);
+    question.strength = std::move(strength);
     question.collars = now.bar.collars;
     question.limits.sleeve = now.bar.sleeve;
     const PlateLoad& hangs = loads->nearest(now.bar.wanted);
@@ -175,6 +171,10 @@ Result<KitQuestion> kitQuestion(const SetupRecord& now, std::span<const KitItem>
         const auto path = liftPath(marks, load);
         if (!path) {
             refused = path.error();
+            continue;
+        }
+        if (question.strength && !levelStretch(*path, *question.strength)) {
+            refused = Error{Refusal::TooFewPoints, "strength"};
             continue;
         }
         if (load.total == hangs.total)

@@ -9,9 +9,6 @@
 
 namespace steelyard {
 
-/// How far off an answer may be: 2 % of what is wanted, a kilogram at least (our choice).
-[[nodiscard]] Force toleranceOf(Force wanted);
-
 /// What of the kit may hang.
 struct AllowedKinds {
     bool chains = true, bandsBelow = true, bandsAbove = true;
@@ -42,9 +39,11 @@ struct KitQuestion {
 
 /// Every load of the bar's plates; every pair of chains straight and doubled, without a lead and on each pair of leads that is here; every
 /// pair of bands at each place of the racks that are here, and each thing as it hangs now. Nothing that is lent, out of use or not
-/// measured, no band whose anchor might lift. A bench aid that is worn stays. Refuses what `liftPath` and the plates refuse.
+/// measured, no band whose anchor might lift. A bench aid that is worn stays. With `strength` the pull is to be
+/// level with it: a load whose path it does not cover is none. Refuses what `liftPath` and the plates refuse, and strength that covers no path.
 [[nodiscard]] Result<KitQuestion> kitQuestion(const SetupRecord& now, std::span<const KitItem> kit, const BarMarks& marks, const AllowedKinds& allowed,
-                                              std::vector<HangTarget> targets);
+                                              std::vector<HangTarget> targets,
+                                              std::optional<StrengthCurve> strength = std::nullopt);
 
 /// The set-up that an answer means, with the rest of the bar as it stands.
 [[nodiscard]] SetupRecord setupOf(const SetupRecord& now, const KitQuestion& asked, const HangAnswer& answer);

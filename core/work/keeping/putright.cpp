@@ -31,6 +31,10 @@ bool isThere(const SeasonBook& book, const Place& place)
     case journal::RecordKind::KitItem: return book.item(id);
     case journal::RecordKind::Lift: return book.lift(id);
     case journal::RecordKind::Setup: return book.setup(id) && place.athlete == book.setup(id)->athlete;
+    case journal::RecordKind::IsometricPull: {
+        const Athlete* athlete = place.athlete ? book.athlete(*place.athlete) : nullptr;
+        return athlete && found(athlete->pulls, id) != athlete->pulls.end();
+    }
     case journal::RecordKind::BodySize: {
         const Athlete* athlete = place.athlete ? book.athlete(*place.athlete) : nullptr;
         return athlete && found(athlete->sizes, id) != athlete->sizes.end();

@@ -54,7 +54,7 @@ using WhenTold = std::function<void(Told)>;
 
 /// What somebody did, for the list that it can be undone from.
 enum class Deed : std::uint8_t { AthleteKept, BodySizeKept, LiftKept, VenueKept, ItemKept, SetupKept, SettingsKept, PutRight, TakenOut, Settled, Inspected, LoanKept, TakenAlong, ListCopied,
-                                 TestKept, ClearanceKept, ClearanceTakenBack, StatusKept, StatusLifted, LimitsKept };
+                                 TestKept, ClearanceKept, ClearanceTakenBack, StatusKept, StatusLifted, LimitsKept, IsometricPullKept };
 
 /// One deed with the entries it made, and what stood in their registers before.
 struct DeedDone {

@@ -85,6 +85,7 @@ struct Place {
 [[nodiscard]] inline Place measurementPlace(const RecordId& id) { return {{journal::RecordKind::Measurement, id}, std::nullopt}; }
 [[nodiscard]] inline Place settingsPlace() { return {{journal::RecordKind::VaultSettings, settingsId}, std::nullopt}; }
 [[nodiscard]] inline Place setupPlace(const RecordId& id, const RecordId& athlete) { return {{journal::RecordKind::Setup, id}, athlete}; }
+[[nodiscard]] inline Place isometricPullPlace(const RecordId& id, const RecordId& athlete) { return {{journal::RecordKind::IsometricPull, id}, athlete}; }
 [[nodiscard]] inline Place bodySizePlace(const RecordId& id, const RecordId& athlete) { return {{journal::RecordKind::BodySize, id}, athlete}; }
 [[nodiscard]] inline Place strengthTestPlace(const RecordId& id, const RecordId& athlete) { return {{journal::RecordKind::StrengthTest, id}, athlete}; }
 [[nodiscard]] inline Place clearancePlace(const RecordId& id, const RecordId& athlete) { return {{journal::RecordKind::Clearance, id}, athlete}; }

@@ -68,7 +68,7 @@ constexpr auto byItemName = [](const KitRecord& a, const KitRecord& b) { return 
 vault::Wanted SeasonBook::wanted()
 {
     return {{RecordKind::Athlete, RecordKind::Venue, RecordKind::KitItem, RecordKind::Setup, RecordKind::Measurement,
-             RecordKind::Acknowledgement, RecordKind::VaultSettings, RecordKind::BodySize, RecordKind::Lift, RecordKind::StrengthTest, RecordKind::Clearance,
+             RecordKind::Acknowledgement, RecordKind::VaultSettings, RecordKind::BodySize, RecordKind::Lift, RecordKind::IsometricPull, RecordKind::StrengthTest, RecordKind::Clearance,
              RecordKind::DayStatus}};
 }
 

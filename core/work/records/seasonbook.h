@@ -122,7 +122,9 @@ private:
     void readSetup(const Place& place);
     void readSettings();
     void readMeasurement(const Place& place);
-    void readBodySize(const Place& place);
+    /// An added record of an athlete, who is read anew with it.
+    template <typename Value>
+    void readAdded(const Place& place, std::optional<Value> (*in)(journal::ByteView), std::map<Place, Ranked<Value>>& list);
     void readAcknowledgement(const Place& place);
     void readStrengthTest(const Place& place);
     void readClearance(const Place& place);
@@ -130,6 +132,9 @@ private:
     /// What is said so of a record: by each device that said something.
     [[nodiscard]] std::vector<std::optional<SaidSo>> saidSo(const Place& place, std::uint32_t fieldNumber);
 
+    /// Those of an athlete, the earliest first; of one day as they were added.
+    template <typename Value>
+    [[nodiscard]] static std::vector<Value> earliestFirst(const std::map<Place, Ranked<Value>>& list, const RecordId& athlete);
     [[nodiscard]] bool removed(const Place& place) const;
     /// An added record as it counts, the correction before what was added; nothing where it is removed.
     [[nodiscard]] const journal::Held* added(const Place& place) const;
@@ -153,6 +158,7 @@ private:
     std::map<Place, Ranked<StrengthTest>> m_tests;
     std::map<Place, Ranked<Clearance>> m_clearances;
     std::map<Place, Ranked<DayStatus>> m_statuses;
+    std::map<Place, Ranked<IsometricPull>> m_pulls;
     VaultSettings m_settings;
     CoachLimits m_limits;
     std::map<Place, std::size_t> m_unread;

@@ -2,6 +2,7 @@
 #include "core/work/records/seasonbook.h"
 
 #include "core/work/records/codec.h"
+#include "core/work/records/isometriccodec.h"
 
 #include <algorithm>
 #include <utility>
@@ -73,6 +74,7 @@ void SeasonBook::readAll()
     m_acknowledgements.clear();
     m_measurements.clear();
     m_sizes.clear();
+    m_pulls.clear();
     m_tests.clear();
     m_clearances.clear();
     m_statuses.clear();
@@ -109,7 +111,8 @@ void SeasonBook::readKind(const Place& place)
     case RecordKind::Measurement: return readMeasurement(place);
     case RecordKind::Acknowledgement: return readAcknowledgement(place);
     case RecordKind::VaultSettings: return readSettings();
-    case RecordKind::BodySize: return readBodySize(place);
+    case RecordKind::BodySize: return readAdded(place, bodySizeIn, m_sizes);
+    case RecordKind::IsometricPull: return readAdded(place, isometricPullIn, m_pulls);
     case RecordKind::StrengthTest: return readStrengthTest(place);
     case RecordKind::Clearance: return readClearance(place);
     case RecordKind::DayStatus: return readDayStatus(place);
@@ -177,6 +180,22 @@ SeasonBook::Marks SeasonBook::marksOf(const Place& place)
     return marks;
 }
 
+template <typename Value>
+std::vector<Value> SeasonBook::earliestFirst(const std::map<Place, Ranked<Value>>& list, const RecordId& athlete)
+{
+    std::vector<const Ranked<Value>*> ranked;
+    for (const auto& [where, value] : list)
+        if (where.athlete == athlete)
+            ranked.push_back(&value);
+    std::sort(ranked.begin(), ranked.end(), [](const auto* a, const auto* b) {
+        return a->value.day != b->value.day ? a->value.day < b->value.day : a->rank < b->rank;
+    });
+    std::vector<Value> values;
+    for (const auto* one : ranked)
+        values.push_back(one->value);
+    return values;
+}
+
 void SeasonBook::readAthlete(const Place& place)
 {
     Athlete athlete;
@@ -191,24 +210,18 @@ void SeasonBook::readAthlete(const Place& place)
     athlete.agreement = value(said(place, field::athleteAgreementNumber), agreementIn);
     athlete.notes = text(place, field::athleteNotesNumber);
     athlete.marks = marksOf(place);
-    std::vector<Ranked<BodySize>> sizes;
-    for (const auto& [where, size] : m_sizes)
-        if (where.athlete == athlete.id)
-            sizes.push_back(size);
-    std::sort(sizes.begin(), sizes.end(), [](const auto& a, const auto& b) {
-        return a.value.day != b.value.day ? a.value.day < b.value.day : a.rank < b.rank;
-    });
-    for (const auto& size : sizes)
-        athlete.sizes.push_back(size.value);
+    athlete.sizes = earliestFirst(m_sizes, athlete.id);
+    athlete.pulls = earliestFirst(m_pulls, athlete.id);
     m_athletes[athlete.id] = std::move(athlete);
 }
 
-void SeasonBook::readBodySize(const Place& place)
+template <typename Value>
+void SeasonBook::readAdded(const Place& place, std::optional<Value> (*in)(journal::ByteView), std::map<Place, Ranked<Value>>& list)
 {
-    if (const auto size = addedValue(place, bodySizeIn))
-        m_sizes.insert_or_assign(place, *size);
+    if (const auto value = addedValue(place, in))
+        list.insert_or_assign(place, *value);
     else
-        m_sizes.erase(place);
+        list.erase(place);
     if (place.athlete)
         read(athletePlace(*place.athlete));
 }

@@ -66,6 +66,7 @@ private Q_SLOTS:
     void onlyWhatIsAllowed();
     void whatIsWornStays();
     void asItHangsNowIsAChoice();
+    void strengthHasToCoverThePath();
     void refusals();
 };
 
@@ -191,6 +192,22 @@ void KitQuestionTest::asItHangsNowIsAChoice()
     // nothing to take off and nothing to put on
     QCOMPARE(answers.best->changeCount, 0);
     QCOMPARE(setupOf(now, q, *answers.best).hung, now.hung);
+}
+
+/// Her pulls cover the path of none of the loads: said, and not answered past them.
+void KitQuestionTest::strengthHasToCoverThePath()
+{
+    const auto curve = [](double from, double to) {
+        const std::vector<IsometricReading> pulls{{metres(from), newtons(900), {}}, {metres((from + to) / 2), newtons(1000), {}}, {metres(to), newtons(1300), {}}};
+        return *StrengthCurve::of(pulls);
+    };
+    const auto whole = kitQuestion(samples::setup(60), store(), samples::marks(0.8, 1.3), {}, {target(TargetPlace::Mean, 80)}, curve(0.75, 1.35));
+    QVERIFY(whole && whole->question.strength);
+    const auto answer = whatToHang(whole->question).best;
+    QVERIFY(answer && answer->level && answer->level->variationRatio < 0.1);
+    const auto part = kitQuestion(samples::setup(60), store(), samples::marks(0.8, 1.3), {}, {target(TargetPlace::Mean, 80)}, curve(1.1, 1.35));
+    QVERIFY(!part);
+    QVERIFY((part.error() == Error{Refusal::TooFewPoints, "strength"}));
 }
 
 void KitQuestionTest::refusals()

@@ -65,6 +65,9 @@ void KeepSeasonTest::bookHoldsTheSeason()
         const Athlete& athlete = **at;
         QVERIFY(athlete.squad == person.athlete.squad && athlete.birthYear == person.athlete.birthYear && athlete.notes == person.athlete.notes);
         QVERIFY(athlete.agreement == person.athlete.agreement && athlete.marks.size() == person.athlete.marks.size());
+        QCOMPARE(athlete.pulls.size(), person.athlete.pulls.size());
+        for (std::size_t i = 0; i < athlete.pulls.size(); ++i)
+            QVERIFY(athlete.pulls[i].day == person.athlete.pulls[i].day && athlete.pulls[i].pull == person.athlete.pulls[i].pull && athlete.pulls[i].height == person.athlete.pulls[i].height);
         QCOMPARE(athlete.sizes.size(), person.athlete.sizes.size());
         for (std::size_t i = 0; i < athlete.sizes.size(); ++i)
             QVERIFY(athlete.sizes[i].day == person.athlete.sizes[i].day && athlete.sizes[i].mass == person.athlete.sizes[i].mass);

@@ -36,6 +36,8 @@ RECORDS = {
     "agreement": {1: "her mother", 2: 20000},
     "bodySize": {1: typed("61.5", "kg"), 2: typed("172", "cm")},
     "bodySizeInPounds": {1: typed("135.5", "lb")},
+    "isometricPull": {1: 1, 3: typed("92.5", "cm"), 4: typed("143.5", "kg"), 5: typed("0.5", "kg")},
+    "isometricPullInOwnLift": {2: record(9), 3: typed("36", "in"), 4: typed("315", "lb")},
     "chain": {1: record(7), 2: {1: 2, 2: typed("180", "cm"), 5: typed("16", "mm"), 6: typed("45", "mm"), 7: typed("21.6", "mm")}},
     "band": {1: record(7), 3: {1: typed("100", "cm"), 2: [{1: typed("5", "kg"), 2: typed("115", "cm")}, {1: typed("7.5", "kg"), 3: True}], 3: 3}},
     "bandReadBothWays": {1: record(7), 3: {1: typed("100", "cm"), 2: [{1: typed("5", "kg"), 2: typed("115", "cm")},

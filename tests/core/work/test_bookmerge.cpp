@@ -3,6 +3,7 @@
 #ifndef Q_MOC_RUN
 #include "core/journal/content.h"
 #include "core/work/keeping/keepathlete.h"
+#include "core/work/keeping/athlete/keepisometric.h"
 #include "core/work/keeping/keepkititem.h"
 #include "core/work/keeping/keepsetup.h"
 #include "core/work/keeping/keepvenue.h"
@@ -61,10 +62,11 @@ void edit(Device& d, const Dice& dice)
     const KitRecord* item = pick(d.book.kit(), which);
     Athlete fresh;
     fresh.name = word(value);
-    switch (deed % 11) {
+    switch (deed % 12) {
     case 0: return keepAthlete(d.keeping, fresh, d.told());
     case 1: return athlete ? editAthlete(d, *athlete, value) : void();
     case 2: return athlete ? keepBodySize(d.keeping, athlete->id, {{}, d.today - std::chrono::days(value % 5), kilograms(50 + value % 30), std::nullopt}, d.told()) : void();
+    case 11: return athlete ? keepIsometricPull(d.keeping, athlete->id, {{}, d.today - std::chrono::days(value % 5), LiftId{1}, metres(0.8 + 0.01 * (value % 40)), kilograms(100 + value % 60), std::nullopt}, d.told()) : void();
     case 3: return keepVenue(d.keeping, {{}, word(value), {}}, d.told());
     case 4: return keepKitItem(d.keeping, samples::item(0, word(value), samples::weighed()), d.told());
     case 5: {

@@ -62,6 +62,7 @@ private Q_SLOTS:
     void stepLoadFromALoadThatCannotHang();
     void replaceAllLeavesNothingOfBefore();
     void whatIsWantedIsForTheseMarks();
+    void pullsAreOfWhomTheDeskIsFor();
 };
 
 void DeskTest::startsWithTheUsualPlates()
@@ -299,22 +300,36 @@ void DeskTest::whatIsWantedIsForTheseMarks()
 {
     Desk desk(samples::counted());
     fill(desk);
-    const auto wants = [&] { desk.want(TargetPlace::Top, Entered<Mass>(kilograms(90))); };
-    wants();
-    QCOMPARE(desk.wanted().at(TargetPlace::Top).quantity().si(), 90.0);
+    WantedPulls wanted;
+    wanted.masses = {{TargetPlace::Top, kilograms(90)}};
+    desk.want(wanted);
+    QVERIFY(desk.wanted() == wanted);
     desk.lay(desk.marks(), samples::setup(60));
-    QCOMPARE(desk.wanted().size(), std::size_t{1});
+    QVERIFY(desk.wanted() == wanted);
     desk.setMarks(samples::marks(0.71, 1.21));
-    QCOMPARE(desk.wanted().size(), std::size_t{1}); // put right, and still hers
+    QVERIFY(desk.wanted() == wanted); // put right, and still hers
     desk.lay(samples::marks(0.8, 1.4), samples::setup(60));
-    QVERIFY(desk.wanted().empty()); // another lifter's or another lift's
-    wants();
+    QVERIFY(desk.wanted() == WantedPulls{}); // another lifter's or another lift's
+    desk.want(wanted);
     desk.replaceAll(desk.marks(), {}, samples::setup(60));
-    QVERIFY(desk.wanted().empty());
-    wants();
-    desk.want(TargetPlace::Bottom, std::nullopt);
-    desk.want(TargetPlace::Top, std::nullopt);
-    QVERIFY(desk.wanted().empty());
+    QVERIFY(desk.wanted() == WantedPulls{});
+}
+
+void DeskTest::pullsAreOfWhomTheDeskIsFor()
+{
+    Desk desk(samples::counted());
+    fill(desk);
+    int changes = 0;
+    const auto counted = desk.onChanged([&changes] { ++changes; });
+    const std::vector<IsometricPull> pulls{{{}, {}, LiftId{1}, metres(0.9), kilograms(120), std::nullopt}};
+    desk.setPulls(pulls);
+    desk.setPulls(pulls);
+    QCOMPARE(changes, 1); // the same once more is no change
+    QVERIFY(desk.pulls() == pulls);
+    desk.lay(desk.marks(), samples::setup(60));
+    QVERIFY(desk.pulls() == pulls);
+    desk.replaceAll(desk.marks(), {}, samples::setup(60));
+    QVERIFY(desk.pulls().empty());
 }
 
 QTEST_APPLESS_MAIN(DeskTest)

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // the meta-object compiler of Qt 6.4 cannot read the standard library's concepts
 #ifndef Q_MOC_RUN
-#include "core/work/records/codec.h"
+#include "core/work/records/isometriccodec.h"
 
 #include "tests/core/seal/sealing.h"
 #include "tests/core/work/recordsversion1.h"
@@ -42,6 +42,9 @@ BarMarks floorMarks()
     m.top = metres(0.7112);
     return m;
 }
+
+IsometricPull isometricPull() { return {{}, {}, LiftId{1}, metres(0.925), kilograms(143.5), kilograms(0.5)}; }
+IsometricPull ownIsometricPull() { return {{}, {}, LiftId::added(samples::numbered(9)), metres(0.9144), pounds(315), std::nullopt}; }
 
 BandMeasurement band()
 {
@@ -185,6 +188,8 @@ void RecordCodecTest::bytesOfVersion1_data()
     row("agreement", contentOf(GuardianAgreement{"her mother", std::chrono::sys_days(std::chrono::days(20000))}), recordsversion1::agreement);
     row("body size", contentOf(BodySize{{}, {}, kilograms(61.5), metres(1.72)}, metric), recordsversion1::bodySize);
     row("body size in pounds", contentOf(BodySize{{}, {}, pounds(135.5), std::nullopt}, imperial), recordsversion1::bodySizeInPounds);
+    row("isometric pull", contentOf(isometricPull(), metric), recordsversion1::isometricPull);
+    row("isometric pull in a lift of our own, in pounds and inches", contentOf(ownIsometricPull(), imperial), recordsversion1::isometricPullInOwnLift);
     row("chain", contentOf(MeasurementRecord{{}, samples::numbered(7), {}, samples::gauged()}, metric), recordsversion1::chain);
     row("band", contentOf(MeasurementRecord{{}, samples::numbered(7), {}, band()}, metric), recordsversion1::band);
     row("band read both ways", contentOf(MeasurementRecord{{}, samples::numbered(7), {}, bandReadBothWays()}, metric), recordsversion1::bandReadBothWays);
@@ -222,6 +227,10 @@ void RecordCodecTest::readAgain()
     QVERIFY(marksIn(fromHex(recordsversion1::floorMarksInInches)) == floorMarks());
     QVERIFY((agreementIn(fromHex(recordsversion1::agreement)) == GuardianAgreement{"her mother", std::chrono::sys_days(std::chrono::days(20000))}));
     QVERIFY((bodySizeIn(fromHex(recordsversion1::bodySize)) == BodySize{{}, {}, kilograms(61.5), metres(1.72)}));
+    QVERIFY(isometricPullIn(fromHex(recordsversion1::isometricPull)) == isometricPull());
+    // pounds come back to the mg
+    const auto own = isometricPullIn(fromHex(recordsversion1::isometricPullInOwnLift));
+    QVERIFY(own && own->lift == ownIsometricPull().lift && contentOf(*own, WrittenIn::plain()) == contentOf(ownIsometricPull(), WrittenIn::plain()));
     QVERIFY((measurementIn(fromHex(recordsversion1::chain)) == MeasurementRecord{{}, samples::numbered(7), {}, samples::gauged()}));
     QVERIFY((measurementIn(fromHex(recordsversion1::band)) == MeasurementRecord{{}, samples::numbered(7), {}, band()}));
     QVERIFY((measurementIn(fromHex(recordsversion1::bandReadBothWays)) == MeasurementRecord{{}, samples::numbered(7), {}, bandReadBothWays()}));
@@ -312,6 +321,9 @@ void RecordCodecTest::cutOrOtherBytesAreNotRead()
     QVERIFY(!loadIn(fromHex(recordsversion1::marks)));
     QVERIFY(!measurementIn(fromHex(recordsversion1::marks)));
     QVERIFY(!agreementIn(journal::nullItem()));
+    const auto pulled = fromHex(recordsversion1::isometricPull);
+    for (std::size_t size = 0; size < pulled.size(); ++size)
+        QVERIFY(!isometricPullIn(journal::ByteView(pulled).first(size)));
     for (const auto& [name, measured, expected] : laterKinds()) {
         const auto whole = fromHex(expected);
         for (std::size_t size = 0; size < whole.size(); ++size)
@@ -329,6 +341,8 @@ void RecordCodecTest::newerNumbersAreNotRead()
     QVERIFY(!measurementIn(fromHex(band.chopped(4) + "0304")));
     // a tenth kind of thing
     QVERIFY(!measurementIn(fromHex("a201500000000000000000000000000000000" "70aa0")));
+    // a lift that is none, no lift at all, and no height
+    QVERIFY(!isometricPullIn(fromHex("a20100" "0483011a00")) && !isometricPullIn(fromHex("a0")) && !isometricPullIn(fromHex("a10101")));
     // a length where a mass belongs
     QVERIFY(!bodySizeIn(fromHex("a101831a03aa6a606436312e350c")));
 }
