@@ -35,6 +35,7 @@ PageStack {
     AskPages {
         id: askPages
         stack: root
+        work: deskWork
     }
     DeskWork {
         id: deskWork

@@ -1289,60 +1289,12 @@
 <context>
     <name>HangAsker</name>
     <message>
-        <source>At the bottom</source>
-        <translation>Unten</translation>
-    </message>
-    <message>
-        <source>In the sticking zone</source>
-        <translation>In der Sticking-Zone</translation>
-    </message>
-    <message>
-        <source>At the top</source>
-        <translation>Oben</translation>
-    </message>
-    <message>
-        <source>Mean of the path</source>
-        <translation>Mittel über den Weg</translation>
-    </message>
-    <message>
-        <source>lent, or out of use</source>
-        <translation>verliehen oder außer Gebrauch</translation>
-    </message>
-    <message>
-        <source>not measured yet</source>
-        <translation>noch nicht gemessen</translation>
-    </message>
-    <message>
-        <source>only one: both sides hang alike</source>
-        <translation>nur einmal da: beide Seiten hängen gleich</translation>
-    </message>
-    <message>
-        <source>no place to anchor it: measure the rack&apos;s</source>
-        <translation>kein Platz, es zu verankern: die des Racks messen</translation>
-    </message>
-    <message>
-        <source>not measured as far as it would be stretched</source>
-        <translation>nicht so weit gemessen, wie es gedehnt würde</translation>
-    </message>
-    <message>
         <source>There is no such entry.</source>
         <translation>So einen Eintrag gibt es nicht.</translation>
     </message>
     <message>
-        <source>Her bar marks come first</source>
-        <translation>Zuerst ihre Stangen­marken</translation>
-    </message>
-    <message>
         <source>Looking for the best</source>
         <translation>Suche nach dem Besten</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Not among the choices: %1.</source>
-        <translation>Nicht zur Wahl: %1.</translation>
     </message>
     <message>
         <source>Nothing here may hang that way.</source>
@@ -1361,32 +1313,40 @@
         <translation>Nicht mit dem Material, das hier ist. Diese kommen am nächsten.</translation>
     </message>
     <message>
-        <source>%1: just that</source>
-        <translation>%1: genau so viel</translation>
-    </message>
-    <message>
-        <source>%1: %2 less</source>
-        <translation>%1: %2 weniger</translation>
-    </message>
-    <message>
-        <source>%1: %2 more</source>
-        <translation>%1: %2 mehr</translation>
-    </message>
-    <message>
-        <source>take off: %1</source>
-        <translation>abnehmen: %1</translation>
-    </message>
-    <message>
-        <source>hang: %1</source>
-        <translation>anhängen: %1</translation>
-    </message>
-    <message>
         <source>Not with the kit that is here. What fails first: %1. These come nearest.</source>
         <translation>Nicht mit dem Material, das hier ist. Was zuerst scheitert: %1. Diese kommen am nächsten.</translation>
     </message>
     <message>
-        <source>hang another way: %1</source>
-        <translation>anders anhängen: %1</translation>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>per cent of the 1RM</source>
+        <translation>Prozent des 1RM</translation>
+    </message>
+    <message>
+        <source>1RM</source>
+        <translation>1RM</translation>
+    </message>
+    <message>
+        <source>of this lift, as it was lifted at that place; typed for now</source>
+        <translation>dieser Übung, wie es dort gehoben wurde; vorläufig eingetippt</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>The 1RM comes first</source>
+        <translation>Zuerst das 1RM</translation>
+    </message>
+    <message>
+        <source>Key it above. It is typed for now: nothing here has tested it.</source>
+        <translation>Oben eintippen. Es ist vorläufig: Hier hat es nichts geprüft.</translation>
+    </message>
+    <message>
+        <source>Pull at three heights at least, from near her lowest to near her highest.</source>
+        <translation>An mindestens drei Höhen ziehen, von nahe ihrer tiefsten bis nahe ihrer höchsten.</translation>
     </message>
 </context>
 <context>
@@ -2243,6 +2203,29 @@
     <message>
         <source>Lead</source>
         <translation>Riemen</translation>
+    </message>
+</context>
+<context>
+    <name>LevelPicture</name>
+    <message>
+        <source>the pull</source>
+        <translation>der Zug</translation>
+    </message>
+    <message>
+        <source>what she can hold</source>
+        <translation>was sie halten kann</translation>
+    </message>
+    <message>
+        <source>its share of that</source>
+        <translation>sein Anteil daran</translation>
+    </message>
+    <message>
+        <source>with plain iron</source>
+        <translation>mit bloßem Eisen</translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
     </message>
 </context>
 <context>
@@ -3376,6 +3359,80 @@
     </message>
 </context>
 <context>
+    <name>PullsEditor</name>
+    <message>
+        <source>Height of the bar</source>
+        <translation>Höhe der Stange</translation>
+    </message>
+    <message>
+        <source>its middle above the floor, held still by the rack</source>
+        <translation>ihre Mitte über dem Boden, vom Rack festgehalten</translation>
+    </message>
+    <message>
+        <source>Greatest pull</source>
+        <translation>Größter Zug</translation>
+    </message>
+    <message>
+        <source>what the scale showed, the bar&apos;s weight among it</source>
+        <translation>was die Waage zeigte, das Gewicht der Stange darin</translation>
+    </message>
+    <message>
+        <source>Step of the scale</source>
+        <translation>Teilschritt der Waage</translation>
+    </message>
+    <message>
+        <source>the smallest difference that it shows</source>
+        <translation>der kleinste Unterschied, den sie zeigt</translation>
+    </message>
+    <message>
+        <source>There is no such number.</source>
+        <translation>So eine Zahl gibt es nicht.</translation>
+    </message>
+</context>
+<context>
+    <name>PullsPage</name>
+    <message>
+        <source>What she can hold</source>
+        <translation>Was sie halten kann</translation>
+    </message>
+    <message>
+        <source>KEEP THIS PULL</source>
+        <translation>ZUG BEHALTEN</translation>
+    </message>
+    <message>
+        <source>She pulls as hard as she can on a bar that the rack holds, at three heights at least, from near her lowest to near her highest; a scale or a plate shows how hard.</source>
+        <translation>Sie zieht so fest sie kann an einer Stange, die das Rack festhält, an mindestens drei Höhen, von nahe ihrer tiefsten bis nahe ihrer höchsten; eine Waage oder eine Messplatte zeigt, wie fest.</translation>
+    </message>
+    <message>
+        <source>Take out</source>
+        <translation>Heraus­nehmen</translation>
+    </message>
+    <message>
+        <source>A greatest pull is a maximal test</source>
+        <translation>Ein größter Zug ist ein Maximaltest</translation>
+    </message>
+    <message>
+        <source>Warm, cleared for it and supervised; the rack bolted or loaded so that it cannot move, and the bar under pins, never on hooks alone. Build the pull up over a second, without a jerk. Stop for pain, dizziness, chest pain, sudden headache or numbness. Under 18 only with a named approval. Your local rules come first.</source>
+        <translation>Aufgewärmt, dafür freigegeben und beaufsichtigt; das Rack verschraubt oder so beladen, dass es sich nicht bewegt, und die Stange unter Stiften, nie nur auf Haken. Den Zug über eine Sekunde aufbauen, ohne Ruck. Aufhören bei Schmerz, Schwindel, Brustschmerz, plötzlichem Kopfschmerz oder Taubheit. Unter 18 nur mit namentlicher Erlaubnis. Die Regeln vor Ort gehen vor.</translation>
+    </message>
+    <message>
+        <source>The desk is laid out for nobody: these pulls go with the marks. Choose an athlete and a lift to keep them.</source>
+        <translation>Das hier ist für niemanden aufgebaut: Diese Züge gehen mit den Marken. Eine Athletin und eine Übung wählen, um sie zu behalten.</translation>
+    </message>
+    <message>
+        <source>Pulls count together for 28 days; an older one is another strength. One pull is taken to spread by 5 % until three are repeats.</source>
+        <translation>Züge zählen 28 Tage lang zusammen; ein älterer ist eine andere Kraft. Einem Zug werden 5 % Streuung zugeschrieben, bis drei wiederholt sind.</translation>
+    </message>
+    <message>
+        <source>Wanted</source>
+        <translation>Gewünscht</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
     <name>RackEditor</name>
     <message>
         <source>Lowest hole</source>
@@ -4412,6 +4469,13 @@
     </message>
 </context>
 <context>
+    <name>WantedPlaces</name>
+    <message>
+        <source>any</source>
+        <translation>beliebig</translation>
+    </message>
+</context>
+<context>
     <name>WeighedHere</name>
     <message>
         <source>The bar weighs</source>
@@ -4515,10 +4579,6 @@
         <translation>DAS ANHÄNGEN</translation>
     </message>
     <message>
-        <source>any</source>
-        <translation>beliebig</translation>
-    </message>
-    <message>
         <source>Chains</source>
         <translation>Ketten</translation>
     </message>
@@ -4538,12 +4598,237 @@
         <source>Say what the pull should be, at one place or at several.</source>
         <translation>Sag, wie groß der Zug sein soll, an einer Stelle oder an mehreren.</translation>
     </message>
+    <message>
+        <source>Wanted</source>
+        <translation>Gewünscht</translation>
+    </message>
+    <message>
+        <source>as a load</source>
+        <translation>als Last</translation>
+    </message>
+    <message>
+        <source>in % of a 1RM</source>
+        <translation>in % eines 1RM</translation>
+    </message>
+    <message>
+        <source>1RM</source>
+        <translation>1RM</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>Level with her strength</source>
+        <translation>Gleichmäßig zu ihrer Kraft</translation>
+    </message>
+    <message>
+        <source>no matter</source>
+        <translation>egal</translation>
+    </message>
+    <message>
+        <source>as level as it goes</source>
+        <translation>so gleichmäßig es geht</translation>
+    </message>
+    <message>
+        <source>What she can hold</source>
+        <translation>Was sie halten kann</translation>
+    </message>
+    <message>
+        <source>isometric pulls at three heights at least</source>
+        <translation>isometrische Züge an mindestens drei Höhen</translation>
+    </message>
+    <message>
+        <source>typed for now, not tested</source>
+        <translation>vorläufig, nicht geprüft</translation>
+    </message>
 </context>
 <context>
     <name>Working</name>
     <message>
         <source>One moment: the key is being made. It takes a second or two on purpose, so that guessing costs as much each time.</source>
         <translation>Einen Moment: Der Schlüssel wird erzeugt. Das dauert mit Absicht ein, zwei Sekunden, damit Raten jedes Mal genauso viel kostet.</translation>
+    </message>
+</context>
+<context>
+    <name>askingtexts</name>
+    <message>
+        <source>lent, or out of use</source>
+        <translation>verliehen oder außer Gebrauch</translation>
+    </message>
+    <message>
+        <source>not measured yet</source>
+        <translation>noch nicht gemessen</translation>
+    </message>
+    <message>
+        <source>only one: both sides hang alike</source>
+        <translation>nur einmal da: beide Seiten hängen gleich</translation>
+    </message>
+    <message>
+        <source>no place to anchor it: measure the rack&apos;s</source>
+        <translation>kein Platz, es zu verankern: die des Racks messen</translation>
+    </message>
+    <message>
+        <source>not measured as far as it would be stretched</source>
+        <translation>nicht so weit gemessen, wie es gedehnt würde</translation>
+    </message>
+    <message>
+        <source>%1 ± %2</source>
+        <translation>%1 ± %2</translation>
+    </message>
+    <message>
+        <source>%1: takes off %2 at the bottom and %3 at the top.</source>
+        <translation>%1: nimmt unten %2 ab und oben %3.</translation>
+    </message>
+    <message>
+        <source>%1: gives the rise, %2 from bottom to top.</source>
+        <translation>%1: gibt den Anstieg, %2 von unten nach oben.</translation>
+    </message>
+    <message>
+        <source>%1: %2 of the rise.</source>
+        <translation>%1: %2 vom Anstieg.</translation>
+    </message>
+    <message>
+        <source>%1: %2 all the way.</source>
+        <translation>%1: %2 auf dem ganzen Weg.</translation>
+    </message>
+    <message>
+        <source>%1 instead would do as well, a little less near.</source>
+        <translation>%1 stattdessen ginge auch, ein wenig weniger genau.</translation>
+    </message>
+    <message>
+        <source>With %1 besides it would do as well, a little less near.</source>
+        <translation>Mit %1 dazu ginge es auch, ein wenig weniger genau.</translation>
+    </message>
+    <message>
+        <source>%1 instead would be %2 too little %3.</source>
+        <translation>%1 stattdessen wären %2 zu wenig %3.</translation>
+    </message>
+    <message>
+        <source>With %1 it would be %2 too little %3.</source>
+        <translation>Mit %1 wären es %2 zu wenig %3.</translation>
+    </message>
+    <message>
+        <source>%1 instead would overshoot by %2 %3.</source>
+        <translation>%1 stattdessen wären %2 zu viel %3.</translation>
+    </message>
+    <message>
+        <source>With %1 it would overshoot by %2 %3.</source>
+        <translation>Mit %1 wären es %2 zu viel %3.</translation>
+    </message>
+    <message>
+        <source>At the bottom</source>
+        <translation>Unten</translation>
+    </message>
+    <message>
+        <source>In the sticking zone</source>
+        <translation>In der Sticking-Zone</translation>
+    </message>
+    <message>
+        <source>At the top</source>
+        <translation>Oben</translation>
+    </message>
+    <message>
+        <source>Mean of the path</source>
+        <translation>Mittel über den Weg</translation>
+    </message>
+    <message>
+        <source>at the bottom</source>
+        <translation>unten</translation>
+    </message>
+    <message>
+        <source>in the sticking zone</source>
+        <translation>in der Sticking-Zone</translation>
+    </message>
+    <message>
+        <source>at the top</source>
+        <translation>oben</translation>
+    </message>
+    <message>
+        <source>on the mean</source>
+        <translation>im Mittel</translation>
+    </message>
+    <message>
+        <source>Isometric pulls along more of her path come first</source>
+        <translation>Zuerst isometrische Züge über mehr von ihrem Weg</translation>
+    </message>
+    <message>
+        <source>Her bar marks come first</source>
+        <translation>Zuerst ihre Stangen­marken</translation>
+    </message>
+    <message>
+        <source>The plates come first</source>
+        <translation>Zuerst die Scheiben</translation>
+    </message>
+    <message>
+        <source>It cannot be asked yet</source>
+        <translation>Das lässt sich noch nicht fragen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Not among the choices: %1.</source>
+        <translation>Nicht zur Wahl: %1.</translation>
+    </message>
+    <message>
+        <source>%1: just that</source>
+        <translation>%1: genau so viel</translation>
+    </message>
+    <message>
+        <source>%1: %2 less</source>
+        <translation>%1: %2 weniger</translation>
+    </message>
+    <message>
+        <source>%1: %2 more</source>
+        <translation>%1: %2 mehr</translation>
+    </message>
+    <message>
+        <source>her share varies by %1 %</source>
+        <translation>ihr Anteil schwankt um %1 %</translation>
+    </message>
+    <message>
+        <source>take off: %1</source>
+        <translation>abnehmen: %1</translation>
+    </message>
+    <message>
+        <source>hang: %1</source>
+        <translation>anhängen: %1</translation>
+    </message>
+    <message>
+        <source>hang another way: %1</source>
+        <translation>anders anhängen: %1</translation>
+    </message>
+    <message>
+        <source>Iron alone comes nearest.</source>
+        <translation>Eisen allein kommt am nächsten.</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>noch keine</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln pulls</source>
+        <translation>
+            <numerusform>%Ln Zug</numerusform>
+            <numerusform>%Ln Züge</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln heights</source>
+        <translation>
+            <numerusform>%Ln Höhe</numerusform>
+            <numerusform>%Ln Höhen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 an %2</translation>
+    </message>
+    <message>
+        <source>She pulls %1 % of what she can hold, from %2 to %3. That share varies by %4 %; with plain iron by %5 %.</source>
+        <translation>Sie zieht %1 % von dem, was sie halten kann, von %2 bis %3. Der Anteil schwankt um %4 %; mit bloßem Eisen um %5 %.</translation>
     </message>
 </context>
 <context>
@@ -5361,6 +5646,10 @@
     <message>
         <source>d MMM yyyy</source>
         <translation>d. MMM yyyy</translation>
+    </message>
+    <message>
+        <source>kept an isometric pull</source>
+        <translation>isometrischen Zug behalten</translation>
     </message>
 </context>
 <context>

@@ -106,6 +106,23 @@
     </message>
 </context>
 <context>
+    <name>askingtexts</name>
+    <message numerus="yes">
+        <source>%Ln pulls</source>
+        <translation>
+            <numerusform>%Ln pull</numerusform>
+            <numerusform>%Ln pulls</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln heights</source>
+        <translation>
+            <numerusform>%Ln height</numerusform>
+            <numerusform>%Ln heights</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>itemorigintexts</name>
     <message numerus="yes">
         <source>%n readings</source>

@@ -1289,60 +1289,12 @@
 <context>
     <name>HangAsker</name>
     <message>
-        <source>At the bottom</source>
-        <translation>Abajo</translation>
-    </message>
-    <message>
-        <source>In the sticking zone</source>
-        <translation>En la zona de estancamiento</translation>
-    </message>
-    <message>
-        <source>At the top</source>
-        <translation>Arriba</translation>
-    </message>
-    <message>
-        <source>Mean of the path</source>
-        <translation>Media del recorrido</translation>
-    </message>
-    <message>
-        <source>lent, or out of use</source>
-        <translation>prestado o fuera de uso</translation>
-    </message>
-    <message>
-        <source>not measured yet</source>
-        <translation>aún sin medir</translation>
-    </message>
-    <message>
-        <source>only one: both sides hang alike</source>
-        <translation>solo hay uno: los dos lados van iguales</translation>
-    </message>
-    <message>
-        <source>no place to anchor it: measure the rack&apos;s</source>
-        <translation>sin punto de anclaje: mide los del rack</translation>
-    </message>
-    <message>
-        <source>not measured as far as it would be stretched</source>
-        <translation>no se midió hasta donde se estiraría</translation>
-    </message>
-    <message>
         <source>There is no such entry.</source>
         <translation>Esa entrada no existe.</translation>
     </message>
     <message>
-        <source>Her bar marks come first</source>
-        <translation>Primero, sus marcas de la barra</translation>
-    </message>
-    <message>
         <source>Looking for the best</source>
         <translation>Buscando lo mejor</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Not among the choices: %1.</source>
-        <translation>No entra en la elección: %1.</translation>
     </message>
     <message>
         <source>Nothing here may hang that way.</source>
@@ -1361,32 +1313,40 @@
         <translation>No con el material que hay. Esto es lo más cercano.</translation>
     </message>
     <message>
-        <source>%1: just that</source>
-        <translation>%1: justo eso</translation>
-    </message>
-    <message>
-        <source>%1: %2 less</source>
-        <translation>%1: %2 menos</translation>
-    </message>
-    <message>
-        <source>%1: %2 more</source>
-        <translation>%1: %2 más</translation>
-    </message>
-    <message>
-        <source>take off: %1</source>
-        <translation>quitar: %1</translation>
-    </message>
-    <message>
-        <source>hang: %1</source>
-        <translation>colgar: %1</translation>
-    </message>
-    <message>
         <source>Not with the kit that is here. What fails first: %1. These come nearest.</source>
         <translation>No con el material que hay. Lo primero que falla: %1. Esto es lo más cercano.</translation>
     </message>
     <message>
-        <source>hang another way: %1</source>
-        <translation>colgar de otra forma: %1</translation>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>per cent of the 1RM</source>
+        <translation>por ciento del 1RM</translation>
+    </message>
+    <message>
+        <source>1RM</source>
+        <translation>1RM</translation>
+    </message>
+    <message>
+        <source>of this lift, as it was lifted at that place; typed for now</source>
+        <translation>de este ejercicio, tal como se levantó en ese punto; escrito por ahora</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>The 1RM comes first</source>
+        <translation>Primero, el 1RM</translation>
+    </message>
+    <message>
+        <source>Key it above. It is typed for now: nothing here has tested it.</source>
+        <translation>Escríbelo arriba. Es provisional: aquí nada lo ha comprobado.</translation>
+    </message>
+    <message>
+        <source>Pull at three heights at least, from near her lowest to near her highest.</source>
+        <translation>Tira al menos a tres alturas, desde cerca de la más baja hasta cerca de la más alta.</translation>
     </message>
 </context>
 <context>
@@ -2243,6 +2203,29 @@
     <message>
         <source>Lead</source>
         <translation>Correa</translation>
+    </message>
+</context>
+<context>
+    <name>LevelPicture</name>
+    <message>
+        <source>the pull</source>
+        <translation>la tracción</translation>
+    </message>
+    <message>
+        <source>what she can hold</source>
+        <translation>lo que puede sostener</translation>
+    </message>
+    <message>
+        <source>its share of that</source>
+        <translation>su parte de eso</translation>
+    </message>
+    <message>
+        <source>with plain iron</source>
+        <translation>solo con hierro</translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
     </message>
 </context>
 <context>
@@ -3376,6 +3359,80 @@
     </message>
 </context>
 <context>
+    <name>PullsEditor</name>
+    <message>
+        <source>Height of the bar</source>
+        <translation>Altura de la barra</translation>
+    </message>
+    <message>
+        <source>its middle above the floor, held still by the rack</source>
+        <translation>su centro sobre el suelo, sujeta por el rack</translation>
+    </message>
+    <message>
+        <source>Greatest pull</source>
+        <translation>Tracción máxima</translation>
+    </message>
+    <message>
+        <source>what the scale showed, the bar&apos;s weight among it</source>
+        <translation>lo que marcó la báscula, con el peso de la barra incluido</translation>
+    </message>
+    <message>
+        <source>Step of the scale</source>
+        <translation>Escalón de la báscula</translation>
+    </message>
+    <message>
+        <source>the smallest difference that it shows</source>
+        <translation>la menor diferencia que muestra</translation>
+    </message>
+    <message>
+        <source>There is no such number.</source>
+        <translation>Ese número no existe.</translation>
+    </message>
+</context>
+<context>
+    <name>PullsPage</name>
+    <message>
+        <source>What she can hold</source>
+        <translation>Lo que puede sostener</translation>
+    </message>
+    <message>
+        <source>KEEP THIS PULL</source>
+        <translation>GUARDAR ESTA TRACCIÓN</translation>
+    </message>
+    <message>
+        <source>She pulls as hard as she can on a bar that the rack holds, at three heights at least, from near her lowest to near her highest; a scale or a plate shows how hard.</source>
+        <translation>Tira tan fuerte como puede de una barra que el rack sujeta, al menos a tres alturas, desde cerca de la más baja hasta cerca de la más alta; una báscula o una plataforma muestra cuánto.</translation>
+    </message>
+    <message>
+        <source>Take out</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>A greatest pull is a maximal test</source>
+        <translation>Una tracción máxima es una prueba máxima</translation>
+    </message>
+    <message>
+        <source>Warm, cleared for it and supervised; the rack bolted or loaded so that it cannot move, and the bar under pins, never on hooks alone. Build the pull up over a second, without a jerk. Stop for pain, dizziness, chest pain, sudden headache or numbness. Under 18 only with a named approval. Your local rules come first.</source>
+        <translation>Con calentamiento, autorización y supervisión; el rack atornillado o cargado para que no se mueva, y la barra bajo pasadores, nunca solo en ganchos. Sube la tracción durante un segundo, sin tirones. Para ante dolor, mareo, dolor de pecho, dolor de cabeza repentino o entumecimiento. Menores de 18 años, solo con una autorización con nombre. Las normas locales van primero.</translation>
+    </message>
+    <message>
+        <source>The desk is laid out for nobody: these pulls go with the marks. Choose an athlete and a lift to keep them.</source>
+        <translation>Esto no está preparado para nadie: estas tracciones se van con las marcas. Elige atleta y ejercicio para guardarlas.</translation>
+    </message>
+    <message>
+        <source>Pulls count together for 28 days; an older one is another strength. One pull is taken to spread by 5 % until three are repeats.</source>
+        <translation>Las tracciones cuentan juntas durante 28 días; una anterior es otra fuerza. Se supone que una varía un 5 % hasta que haya tres repeticiones.</translation>
+    </message>
+    <message>
+        <source>Wanted</source>
+        <translation>Se quiere</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
     <name>RackEditor</name>
     <message>
         <source>Lowest hole</source>
@@ -4412,6 +4469,13 @@
     </message>
 </context>
 <context>
+    <name>WantedPlaces</name>
+    <message>
+        <source>any</source>
+        <translation>cualquiera</translation>
+    </message>
+</context>
+<context>
     <name>WeighedHere</name>
     <message>
         <source>The bar weighs</source>
@@ -4515,10 +4579,6 @@
         <translation>COLGAR ESTO</translation>
     </message>
     <message>
-        <source>any</source>
-        <translation>cualquiera</translation>
-    </message>
-    <message>
         <source>Chains</source>
         <translation>Cadenas</translation>
     </message>
@@ -4538,12 +4598,237 @@
         <source>Say what the pull should be, at one place or at several.</source>
         <translation>Di cuánta tracción quieres, en un punto o en varios.</translation>
     </message>
+    <message>
+        <source>Wanted</source>
+        <translation>Se quiere</translation>
+    </message>
+    <message>
+        <source>as a load</source>
+        <translation>como carga</translation>
+    </message>
+    <message>
+        <source>in % of a 1RM</source>
+        <translation>en % de un 1RM</translation>
+    </message>
+    <message>
+        <source>1RM</source>
+        <translation>1RM</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>sin decir</translation>
+    </message>
+    <message>
+        <source>Level with her strength</source>
+        <translation>Pareja con su fuerza</translation>
+    </message>
+    <message>
+        <source>no matter</source>
+        <translation>da igual</translation>
+    </message>
+    <message>
+        <source>as level as it goes</source>
+        <translation>lo más pareja posible</translation>
+    </message>
+    <message>
+        <source>What she can hold</source>
+        <translation>Lo que puede sostener</translation>
+    </message>
+    <message>
+        <source>isometric pulls at three heights at least</source>
+        <translation>tracciones isométricas al menos a tres alturas</translation>
+    </message>
+    <message>
+        <source>typed for now, not tested</source>
+        <translation>por ahora, sin probar</translation>
+    </message>
 </context>
 <context>
     <name>Working</name>
     <message>
         <source>One moment: the key is being made. It takes a second or two on purpose, so that guessing costs as much each time.</source>
         <translation>Un momento: se está creando la clave. Tarda uno o dos segundos a propósito, para que cada intento de adivinar cueste lo mismo.</translation>
+    </message>
+</context>
+<context>
+    <name>askingtexts</name>
+    <message>
+        <source>lent, or out of use</source>
+        <translation>prestado o fuera de uso</translation>
+    </message>
+    <message>
+        <source>not measured yet</source>
+        <translation>aún sin medir</translation>
+    </message>
+    <message>
+        <source>only one: both sides hang alike</source>
+        <translation>solo hay uno: los dos lados van iguales</translation>
+    </message>
+    <message>
+        <source>no place to anchor it: measure the rack&apos;s</source>
+        <translation>sin punto de anclaje: mide los del rack</translation>
+    </message>
+    <message>
+        <source>not measured as far as it would be stretched</source>
+        <translation>no se midió hasta donde se estiraría</translation>
+    </message>
+    <message>
+        <source>%1 ± %2</source>
+        <translation>%1 ± %2</translation>
+    </message>
+    <message>
+        <source>%1: takes off %2 at the bottom and %3 at the top.</source>
+        <translation>%1: quita %2 abajo y %3 arriba.</translation>
+    </message>
+    <message>
+        <source>%1: gives the rise, %2 from bottom to top.</source>
+        <translation>%1: da la subida, %2 de abajo arriba.</translation>
+    </message>
+    <message>
+        <source>%1: %2 of the rise.</source>
+        <translation>%1: %2 de la subida.</translation>
+    </message>
+    <message>
+        <source>%1: %2 all the way.</source>
+        <translation>%1: %2 en todo el recorrido.</translation>
+    </message>
+    <message>
+        <source>%1 instead would do as well, a little less near.</source>
+        <translation>%1 en su lugar también valdría, un poco menos cerca.</translation>
+    </message>
+    <message>
+        <source>With %1 besides it would do as well, a little less near.</source>
+        <translation>Con %1 además también valdría, un poco menos cerca.</translation>
+    </message>
+    <message>
+        <source>%1 instead would be %2 too little %3.</source>
+        <translation>%1 en su lugar sería %2 de menos %3.</translation>
+    </message>
+    <message>
+        <source>With %1 it would be %2 too little %3.</source>
+        <translation>Con %1 serían %2 de menos %3.</translation>
+    </message>
+    <message>
+        <source>%1 instead would overshoot by %2 %3.</source>
+        <translation>%1 en su lugar se pasaría %2 %3.</translation>
+    </message>
+    <message>
+        <source>With %1 it would overshoot by %2 %3.</source>
+        <translation>Con %1 se pasaría %2 %3.</translation>
+    </message>
+    <message>
+        <source>At the bottom</source>
+        <translation>Abajo</translation>
+    </message>
+    <message>
+        <source>In the sticking zone</source>
+        <translation>En la zona de estancamiento</translation>
+    </message>
+    <message>
+        <source>At the top</source>
+        <translation>Arriba</translation>
+    </message>
+    <message>
+        <source>Mean of the path</source>
+        <translation>Media del recorrido</translation>
+    </message>
+    <message>
+        <source>at the bottom</source>
+        <translation>abajo</translation>
+    </message>
+    <message>
+        <source>in the sticking zone</source>
+        <translation>en la zona de estancamiento</translation>
+    </message>
+    <message>
+        <source>at the top</source>
+        <translation>arriba</translation>
+    </message>
+    <message>
+        <source>on the mean</source>
+        <translation>en la media</translation>
+    </message>
+    <message>
+        <source>Isometric pulls along more of her path come first</source>
+        <translation>Primero, tracciones isométricas en más parte de su recorrido</translation>
+    </message>
+    <message>
+        <source>Her bar marks come first</source>
+        <translation>Primero, sus marcas de la barra</translation>
+    </message>
+    <message>
+        <source>The plates come first</source>
+        <translation>Primero, los discos</translation>
+    </message>
+    <message>
+        <source>It cannot be asked yet</source>
+        <translation>Aún no se puede preguntar</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Not among the choices: %1.</source>
+        <translation>No entra en la elección: %1.</translation>
+    </message>
+    <message>
+        <source>%1: just that</source>
+        <translation>%1: justo eso</translation>
+    </message>
+    <message>
+        <source>%1: %2 less</source>
+        <translation>%1: %2 menos</translation>
+    </message>
+    <message>
+        <source>%1: %2 more</source>
+        <translation>%1: %2 más</translation>
+    </message>
+    <message>
+        <source>her share varies by %1 %</source>
+        <translation>su parte varía un %1 %</translation>
+    </message>
+    <message>
+        <source>take off: %1</source>
+        <translation>quitar: %1</translation>
+    </message>
+    <message>
+        <source>hang: %1</source>
+        <translation>colgar: %1</translation>
+    </message>
+    <message>
+        <source>hang another way: %1</source>
+        <translation>colgar de otra forma: %1</translation>
+    </message>
+    <message>
+        <source>Iron alone comes nearest.</source>
+        <translation>Solo con hierro se acerca más.</translation>
+    </message>
+    <message>
+        <source>none yet</source>
+        <translation>aún no hay</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln pulls</source>
+        <translation>
+            <numerusform>%Ln tracción</numerusform>
+            <numerusform>%Ln tracciones</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln heights</source>
+        <translation>
+            <numerusform>%Ln altura</numerusform>
+            <numerusform>%Ln alturas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>She pulls %1 % of what she can hold, from %2 to %3. That share varies by %4 %; with plain iron by %5 %.</source>
+        <translation>Tira el %1 % de lo que puede sostener, de %2 a %3. Esa parte varía un %4 %; solo con hierro, un %5 %.</translation>
     </message>
 </context>
 <context>
@@ -5361,6 +5646,10 @@
     <message>
         <source>d MMM yyyy</source>
         <translation>d MMM yyyy</translation>
+    </message>
+    <message>
+        <source>kept an isometric pull</source>
+        <translation>tracción isométrica guardada</translation>
     </message>
 </context>
 <context>

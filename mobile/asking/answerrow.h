@@ -21,14 +21,15 @@ struct TargetRow {
 
 /** One answer: what comes of it, how far off it is, what hangs and what changes on the bar. */
 struct AnswerRow {
-    QString title, off, load;
+    QString title, off, load, why;
     QStringList hangs, changes;
     bool within = false;
     bool operator==(const AnswerRow&) const = default;
     static std::vector<RowRole<AnswerRow>> roles()
     {
         return {{"title", [](const AnswerRow& r) { return r.title; }}, {"off", [](const AnswerRow& r) { return r.off; }},
-                {"load", [](const AnswerRow& r) { return r.load; }},   {"hangs", [](const AnswerRow& r) { return r.hangs; }},
+                {"load", [](const AnswerRow& r) { return r.load; }},   {"why", [](const AnswerRow& r) { return r.why; }},
+                {"hangs", [](const AnswerRow& r) { return r.hangs; }},
                 {"changes", [](const AnswerRow& r) { return r.changes; }}, {"within", [](const AnswerRow& r) { return r.within; }}};
     }
 };

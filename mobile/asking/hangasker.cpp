@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/asking/hangasker.h"
 
-#include "core/work/measuredkit.h"
+#include "core/hanging/whyhung.h"
+#include "core/work/asking/herstrength.h"
+#include "core/work/asking/kitquestion.h"
+#include "mobile/asking/askingtexts.h"
 #include "mobile/pages/setuptexts.h"
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
@@ -22,6 +25,7 @@ struct Place {
     const char* key;
 };
 constexpr std::array places = {Place{TargetPlace::Bottom, "bottom"}, Place{TargetPlace::Zone, "zone"}, Place{TargetPlace::Top, "top"}, Place{TargetPlace::Mean, "mean"}};
+const QString maximumKey = QStringLiteral("maximum");
 
 std::optional<TargetPlace> placeOf(const QString& key)
 {
@@ -31,42 +35,49 @@ std::optional<TargetPlace> placeOf(const QString& key)
     return std::nullopt;
 }
 
-QString nameOf(TargetPlace place)
+template <typename Value>
+std::optional<Value> at(const std::map<TargetPlace, Value>& list, TargetPlace place)
 {
-    switch (place) {
-    case TargetPlace::Bottom: return HangAsker::tr("At the bottom");
-    case TargetPlace::Zone: return HangAsker::tr("In the sticking zone");
-    case TargetPlace::Top: return HangAsker::tr("At the top");
-    case TargetPlace::Mean: break;
-    }
-    return HangAsker::tr("Mean of the path");
+    const auto found = list.find(place);
+    return found == list.end() ? std::nullopt : std::optional(found->second);
 }
 
-QString itemName(const Desk& desk, const RecordId& id)
-{
-    const KitItem* item = desk.item(id);
-    return item ? QString::fromStdString(item->name) : QString();
-}
-
-QString whyNot(NotChosen why)
-{
-    switch (why) {
-    case NotChosen::NotToBeUsed: return HangAsker::tr("lent, or out of use");
-    case NotChosen::NotMeasured: return HangAsker::tr("not measured yet");
-    case NotChosen::NoPair: return HangAsker::tr("only one: both sides hang alike");
-    case NotChosen::NoAnchor: return HangAsker::tr("no place to anchor it: measure the rack's");
-    case NotChosen::NotFarEnough: break;
-    }
-    return HangAsker::tr("not measured as far as it would be stretched");
-}
+QString percent(double of) { return HangAsker::tr("%1 %").arg(say::plain(of, 1)); }
 
 }
 
-/// One search: what was asked, and whether anybody still wants the answer.
+/// One search: what it is asked with, what was asked then, and whether anybody still wants the answer.
 struct HangAsker::Job {
-    KitQuestion asked;
     SetupRecord now;
+    std::vector<KitItem> kit;
+    BarMarks marks;
+    AllowedKinds allowed;
+    std::vector<HangTarget> targets;
+    std::vector<IsometricPull> pulls;
+    bool level = false;
+    std::optional<KitQuestion> asked; ///< made by the search, before it first tells
     std::atomic<bool> cancelled = false;
+};
+
+/// What a search tells: so far, or at its end; all that takes time is worked out with it.
+struct HangAsker::Found {
+    struct Answer {
+        HangAnswer answer;
+        SetupRecord meant;
+        WeighedUp weighed;
+    };
+    std::vector<Answer> answers;
+    std::optional<HangReason> reason;
+    std::optional<Error> refused;
+    std::optional<TargetPlace> failing;
+    bool isAtAnEnd = false, isProved = false;
+
+    void add(const Job& job, const HangAnswer& answer)
+    {
+        SetupRecord meant = setupOf(job.now, *job.asked, answer);
+        WeighedUp weighed = weighUp(meant, job.kit, job.marks, {}, 0);
+        answers.push_back({answer, std::move(meant), std::move(weighed)});
+    }
 };
 
 HangAsker::~HangAsker()
@@ -80,13 +91,13 @@ bool HangAsker::hasPlace(TargetPlace place) const
     return place != TargetPlace::Zone || (ready() && desk().marks().zoneFrom && desk().marks().zoneTo);
 }
 
-std::optional<Entered<Mass>> HangAsker::wanted(const QString& key) const
+bool HangAsker::inPercent() const { return ready() && desk().wanted().inPercent; }
+
+bool HangAsker::isLevel() const { return ready() && desk().wanted().isLevel; }
+
+QString HangAsker::oneRepMax() const
 {
-    const auto place = placeOf(key);
-    if (!place || !ready())
-        return std::nullopt;
-    const auto at = desk().wanted().find(*place);
-    return at == desk().wanted().end() ? std::nullopt : std::optional(at->second);
+    return ready() && desk().wanted().oneRepMax ? say::inMassUnit(say::entered(*desk().wanted().oneRepMax)) : QString();
 }
 
 std::vector<FieldSpec> HangAsker::specs() const
@@ -94,28 +105,57 @@ std::vector<FieldSpec> HangAsker::specs() const
     std::vector<FieldSpec> all;
     if (!ready())
         return all;
-    for (const Place& one : places)
-        if (hasPlace(one.place))
-            all.push_back({QLatin1String(one.key), nameOf(one.place), inMass(wanted(QLatin1String(one.key))), {3, 2, 1, 600}, false, {}});
+    const WantedPulls& wanted = desk().wanted();
+    constexpr EntryLimits pull{3, 2, 1, 600}, share{3, 1, 1, 200};
+    for (const Place& one : places) {
+        if (!hasPlace(one.place))
+            continue;
+        const QString key = QLatin1String(one.key), name = askingtexts::place(one.place);
+        if (wanted.inPercent)
+            all.push_back({key, name, unitless(at(wanted.percents, one.place)), share, false, tr("per cent of the 1RM")});
+        else
+            all.push_back({key, name, inMass(at(wanted.masses, one.place)), pull, false, {}});
+    }
+    if (wanted.inPercent)
+        all.push_back({maximumKey, tr("1RM"), inMass(wanted.oneRepMax), pull, false, tr("of this lift, as it was lifted at that place; typed for now")});
     return all;
 }
 
 KeepOutcome HangAsker::keepNumber(const QString& key, const KeyedFigure& keyed)
 {
     const auto place = placeOf(key);
-    if (!place || !hasPlace(*place))
+    if (!ready() || !spec(key))
         return {tr("There is no such entry."), {}};
-    desk().want(*place, keyed.mass());
+    WantedPulls wanted = desk().wanted();
+    if (!place)
+        wanted.oneRepMax = keyed.mass();
+    else if (wanted.inPercent)
+        wanted.percents[*place] = keyed.ratio;
+    else
+        wanted.masses[*place] = keyed.mass();
+    desk().want(std::move(wanted));
     refresh();
     return {};
 }
 
-bool HangAsker::clearNumber(const QString& key)
+bool HangAsker::canClear(const QString& key) const
 {
     const auto place = placeOf(key);
-    if (!place || !wanted(key))
+    return ready() && (place ? desk().wanted().wants(*place) : key == maximumKey && desk().wanted().oneRepMax.has_value());
+}
+
+bool HangAsker::clearNumber(const QString& key)
+{
+    if (!canClear(key))
         return false;
-    desk().want(*place, std::nullopt);
+    WantedPulls wanted = desk().wanted();
+    if (const auto place = placeOf(key); !place)
+        wanted.oneRepMax.reset();
+    else if (wanted.inPercent)
+        wanted.percents.erase(*place);
+    else
+        wanted.masses.erase(*place);
+    desk().want(std::move(wanted));
     refresh();
     return true;
 }
@@ -123,43 +163,72 @@ bool HangAsker::clearNumber(const QString& key)
 void HangAsker::step(const QString& key, bool up)
 {
     const auto place = placeOf(key);
-    const auto before = wanted(key);
-    if (!place || !before)
+    if (!place || !ready() || !desk().wanted().wants(*place))
         return;
-    const Mass by = say::units().mass == MassUnit::Pound ? 5 * pound : kilograms(2.5);
-    const Mass next = up ? before->quantity() + by : before->quantity() - by;
-    if (next < by)
+    WantedPulls wanted = desk().wanted();
+    if (wanted.inPercent) {
+        constexpr double by = 2.5, least = 2.5, most = 200;
+        const double next = wanted.percents.at(*place) + (up ? by : -by);
+        if (next < least || next > most)
+            return;
+        wanted.percents[*place] = next;
+    } else {
+        const Mass by = say::units().mass == MassUnit::Pound ? 5 * pound : kilograms(2.5);
+        const Mass before = wanted.masses.at(*place).quantity(), next = up ? before + by : before - by;
+        if (next < by)
+            return;
+        wanted.masses[*place] = Entered<Mass>(next);
+    }
+    desk().want(std::move(wanted));
+    refresh();
+}
+
+void HangAsker::setInPercent(bool inPercent)
+{
+    if (!ready() || desk().wanted().inPercent == inPercent)
         return;
-    desk().want(*place, Entered<Mass>(next));
+    WantedPulls wanted = desk().wanted();
+    wanted.inPercent = inPercent;
+    desk().want(std::move(wanted));
+    refresh();
+}
+
+void HangAsker::setLevel(bool level)
+{
+    if (!ready() || desk().wanted().isLevel == level)
+        return;
+    WantedPulls wanted = desk().wanted();
+    wanted.isLevel = level;
+    desk().want(std::move(wanted));
     refresh();
 }
 
 void HangAsker::setChains(bool chains)
 {
-    if (m_allowed.chains == chains)
-        return;
-    m_allowed.chains = chains;
-    refresh();
+    if (std::exchange(m_chains, chains) != chains)
+        refresh();
 }
 
 void HangAsker::setBands(bool bands)
 {
-    if (m_allowed.bandsBelow == bands)
-        return;
-    m_allowed.bandsBelow = m_allowed.bandsAbove = bands;
-    refresh();
-}
-
-void HangAsker::lookOn()
-{
-    if (++m_lookers == 1)
+    if (std::exchange(m_bands, bands) != bands)
         refresh();
 }
 
-void HangAsker::lookAway()
+TargetRow HangAsker::rowOf(TargetPlace place) const
 {
-    if (--m_lookers == 0)
-        refresh();
+    const WantedPulls& wanted = desk().wanted();
+    TargetRow row;
+    row.name = askingtexts::place(place);
+    row.wanted = wanted.wants(place);
+    const auto mass = wanted.at(place);
+    if (!row.wanted)
+        return row;
+    if (wanted.inPercent)
+        row.value = mass ? tr("%1 · %2").arg(percent(wanted.percents.at(place)), say::massWithUnit(kilograms(std::round(mass->si() * 10) / 10))) : percent(wanted.percents.at(place));
+    else
+        row.value = say::inMassUnit(say::entered(wanted.masses.at(place)));
+    return row;
 }
 
 void HangAsker::refresh()
@@ -167,12 +236,11 @@ void HangAsker::refresh()
     if (!ready())
         return;
     std::vector<TargetRow> rows;
-    for (const Place& one : places) {
-        if (!hasPlace(one.place))
-            continue;
-        const auto mass = wanted(QLatin1String(one.key));
-        rows.push_back({QLatin1String(one.key), nameOf(one.place), mass ? say::inMassUnit(say::entered(*mass)) : QString(), mass.has_value()});
-    }
+    for (const Place& one : places)
+        if (hasPlace(one.place)) {
+            rows.push_back(rowOf(one.place));
+            rows.back().key = QLatin1String(one.key);
+        }
     m_targetRows.setRows(std::move(rows));
     FieldEditor::refresh();
     ask();
@@ -183,6 +251,7 @@ void HangAsker::say(State state, const QString& head, const QString& body)
     m_state = state;
     m_head = head;
     m_body = body;
+    m_picture.pulls = askingtexts::pulls(desk().pulls());
     Q_EMIT asked();
 }
 
@@ -190,6 +259,7 @@ void HangAsker::sayWithout(State state, const QString& head, const QString& body
 {
     m_meant.clear();
     m_best.clear();
+    m_picture = {};
     m_answerRows.setRows({});
     say(state, head, body);
 }
@@ -199,29 +269,58 @@ void HangAsker::ask()
     if (m_job)
         m_job->cancelled = true;
     m_job.reset();
-    std::vector<HangTarget> targets;
-    for (const auto& [place, mass] : desk().wanted())
-        if (hasPlace(place))
-            targets.push_back({place, weight(mass.quantity()), toleranceOf(weight(mass.quantity()))});
-    if (targets.empty() || m_lookers == 0)
-        return sayWithout(Idle);
-    auto question = kitQuestion(desk().setup(), desk().kit(), desk().marks(), m_allowed, std::move(targets));
-    if (!question)
-        return sayWithout(Refused, tr("Her bar marks come first"), sentences::refusal(question.error()));
+    const Desk& here = desk();
+    auto targets = targetsOf(here.wanted(), here.marks());
+    if (targets.empty()) {
+        const bool noMaximum = here.wanted().inPercent && !here.wanted().percents.empty() && !here.wanted().oneRepMax;
+        return noMaximum ? sayWithout(Refused, tr("The 1RM comes first"), tr("Key it above. It is typed for now: nothing here has tested it.")) : sayWithout(Idle);
+    }
     m_job = std::make_shared<Job>();
-    m_job->asked = std::move(*question);
-    m_job->now = desk().setup();
+    m_job->now = here.setup();
+    m_job->kit = here.kit();
+    m_job->marks = here.marks();
+    m_job->allowed = {m_chains, m_bands, m_bands};
+    m_job->targets = std::move(targets);
+    m_job->pulls = here.pulls();
+    m_job->level = here.wanted().isLevel;
     say(Looking, tr("Looking for the best"));
     QThreadPool::globalInstance()->start([job = m_job, self = QPointer<HangAsker>(this)] {
-        const auto tell = [&](const HangAnswers& found, bool atAnEnd) {
-            QMetaObject::invokeMethod(QCoreApplication::instance(), [job, self, found, atAnEnd] {
+        const auto tell = [&](const Found& found) {
+            QMetaObject::invokeMethod(QCoreApplication::instance(), [job, self, found] {
                 if (self && self->m_job == job)
-                    self->show(job, found, atAnEnd);
+                    self->show(job, found);
             }, Qt::QueuedConnection);
         };
-        const HangAnswers found = whatToHang(job->asked.question, {[&](const HangAnswer& answer) { tell({answer, std::nullopt, false, {}, {}, 0}, false); },
-                                                                   [&] { return !job->cancelled; }});
-        tell(found, true);
+        Found end;
+        end.isAtAnEnd = true;
+        std::optional<StrengthCurve> strength;
+        if (job->level) {
+            const auto curve = strengthOf(job->pulls);
+            if (!curve) {
+                end.refused = Error{curve.error().code, "strength"};
+                return tell(end);
+            }
+            strength = *curve;
+        }
+        auto question = kitQuestion(job->now, job->kit, job->marks, job->allowed, job->targets, std::move(strength));
+        if (!question) {
+            end.refused = question.error();
+            return tell(end);
+        }
+        job->asked = std::move(*question);
+        const HangAnswers answers = whatToHang(job->asked->question, {[&](const HangAnswer& answer) {
+            Found found;
+            found.add(*job, answer);
+            tell(found);
+        }, [&] { return !job->cancelled; }});
+        for (const auto* answer : {&answers.best, &answers.next})
+            if (*answer)
+                end.add(*job, **answer);
+        end.isProved = answers.isProved;
+        end.failing = answers.failing;
+        if (answers.best && answers.isProved)
+            end.reason = whyHung(job->asked->question, *answers.best);
+        tell(end);
     });
 }
 
@@ -231,67 +330,45 @@ void HangAsker::stop()
         m_job->cancelled = true;
 }
 
-void HangAsker::show(const std::shared_ptr<Job>& job, const HangAnswers& found, bool atAnEnd)
+void HangAsker::show(const std::shared_ptr<Job>& job, const Found& found)
 {
+    if (found.refused) {
+        const bool strength = found.refused->what == "strength";
+        return sayWithout(Refused, askingtexts::comesFirst(*found.refused),
+                          strength ? tr("Pull at three heights at least, from near her lowest to near her highest.") : sentences::refusal(*found.refused));
+    }
+    const askingtexts::Names names(job->kit);
     std::vector<AnswerRow> rows;
     m_meant.clear();
-    for (const auto* answer : {&found.best, &found.next})
-        if (*answer) {
-            m_meant.push_back(setupOf(job->now, job->asked, **answer));
-            rows.push_back(rowOf(*job, **answer, m_meant.back()));
-        }
-    m_best = rows.empty() ? QString() : rows.front().load;
+    for (const Found::Answer& one : found.answers) {
+        AnswerRow row;
+        row.title = setuptexts::answer(one.weighed).title;
+        row.off = askingtexts::off(*job->asked, one.answer);
+        row.load = say::massWithUnit(job->asked->question.loads[one.answer.loadIndex].load.total);
+        row.hangs = askingtexts::hangs(one.meant, names);
+        row.changes = askingtexts::changes(job->now, one.meant, *job->asked, one.answer, names);
+        row.within = one.answer.isWithin;
+        if (found.reason && rows.empty())
+            row.why = askingtexts::why(*job->asked, *found.reason, names);
+        m_meant.push_back(one.meant);
+        rows.push_back(std::move(row));
+    }
+    m_best = rows.empty() ? QStringList() : QStringList{rows.front().title, rows.front().off, rows.front().load};
+    m_picture = {};
+    const auto& strength = job->asked->question.strength;
+    if (strength && !found.answers.empty() && found.answers.front().weighed.setup)
+        m_picture = askingtexts::level(*found.answers.front().weighed.setup, *strength);
     m_answerRows.setRows(std::move(rows));
-    if (!atAnEnd)
+    if (!found.isAtAnEnd)
         return say(Looking, tr("Looking for the best"));
-    QStringList body;
-    for (const LeftOut& out : job->asked.leftOut)
-        body << tr("%1: %2").arg(itemName(desk(), out.item), whyNot(out.why));
-    const QString left = body.isEmpty() ? QString() : tr("Not among the choices: %1.").arg(body.join(QStringLiteral("; ")));
-    if (!found.best)
+    const QString left = askingtexts::leftOut(*job->asked, names);
+    if (found.answers.empty())
         return say(Proved, tr("Nothing here may hang that way."), left);
     if (!found.isProved)
         return say(Stopped, tr("Stopped: something better may exist."), left);
-    if (found.best->isWithin)
+    if (found.answers.front().answer.isWithin)
         return say(Proved, tr("Nothing comes nearer with the kit that is here."), left);
-    say(Proved, found.failing ? tr("Not with the kit that is here. What fails first: %1. These come nearest.").arg(nameOf(*found.failing)) : tr("Not with the kit that is here. These come nearest."), left);
-}
-
-AnswerRow HangAsker::rowOf(const Job& job, const HangAnswer& answer, const SetupRecord& meant) const
-{
-    AnswerRow row;
-    row.within = answer.isWithin;
-    const Desk& here = desk();
-    row.title = setuptexts::answer(weighUp(meant, here.kit(), here.marks(), {}, 0)).title;
-    QStringList off;
-    const auto& targets = job.asked.question.targets;
-    for (std::size_t t = 0; t < targets.size(); ++t) {
-        const Mass miss = asMass(answer.readings[t].value - targets[t].wanted), size = miss < Mass{} ? kilograms(-miss.si()) : miss;
-        const QString by = say::massWithUnit(kilograms(std::round(size.si() * 10) / 10));
-        off << (size < kilograms(0.05) ? tr("%1: just that").arg(nameOf(targets[t].place)) : miss < Mass{} ? tr("%1: %2 less").arg(nameOf(targets[t].place), by) : tr("%1: %2 more").arg(nameOf(targets[t].place), by));
-    }
-    row.off = off.join(QStringLiteral(" · "));
-    const IronLoad& iron = job.asked.question.loads[answer.loadIndex];
-    row.load = say::massWithUnit(iron.load.total);
-    for (const HungRecord& hung : meant.hung)
-        row.hangs << tr("%1: %2").arg(itemName(here, hung.item), setuptexts::howItHangs(hung));
-    const auto& now = job.now.hung;
-    if (here.answer().load)
-        row.changes << setuptexts::plateChange(job.now.bar, changeBetween(*here.answer().load, iron.load));
-    const auto thing = [](const std::vector<HungRecord>& hung, const RecordId& item) {
-        return std::find_if(hung.begin(), hung.end(), [&item](const HungRecord& one) { return one.item == item; });
-    };
-    for (const HungRecord& hung : now)
-        if (thing(meant.hung, hung.item) == meant.hung.end())
-            row.changes << tr("take off: %1").arg(itemName(here, hung.item));
-    for (const HungRecord& hung : meant.hung) {
-        const auto before = thing(now, hung.item);
-        if (before == now.end())
-            row.changes << tr("hang: %1").arg(itemName(here, hung.item));
-        else if (*before != hung)
-            row.changes << tr("hang another way: %1").arg(itemName(here, hung.item));
-    }
-    return row;
+    say(Proved, found.failing ? tr("Not with the kit that is here. What fails first: %1. These come nearest.").arg(askingtexts::place(*found.failing)) : tr("Not with the kit that is here. These come nearest."), left);
 }
 
 void HangAsker::take(int index)

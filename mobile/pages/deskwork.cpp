@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/pages/deskwork.h"
 
+#include "core/work/asking/herstrength.h"
 #include "core/work/keeping/acknowledge.h"
 #include "core/work/keeping/keepathlete.h"
 #include "core/work/keeping/keepsetup.h"
@@ -177,7 +178,8 @@ void DeskWork::take(const QString& athleteId, const QString& lift)
     const LiftId nextLift = liftIn(lift.toStdString()).value_or(LiftId{});
     const bool nobodys = !athlete() && m_desk->desk().marks() != noMarks();
     putMarksAside();
-    if (next != m_athlete || m_lift != nextLift)
+    const bool another = next != m_athlete || m_lift != nextLift;
+    if (another)
         m_setup = {};
     m_athlete = next;
     m_lift = nextLift;
@@ -187,6 +189,12 @@ void DeskWork::take(const QString& athleteId, const QString& lift)
     const bool hers = nobodys && keptMarks() == noMarks() && m_desk->desk().marks().start == noMarks().start && !marksAside();
     if (!hers)
         layMarks(marksAside().value_or(keptMarks()));
+    if (another && !hers) {
+        // what was wanted, and what was pulled, was another's or another lift's
+        m_desk->desk().want({});
+        m_desk->desk().setPulls({});
+    }
+    layPulls();
     Q_EMIT changed();
 }
 
@@ -236,6 +244,8 @@ void DeskWork::open(const QString& setupId)
     std::erase_if(setup.hung, [&desk](const HungRecord& hung) { return !desk.item(hung.item); });
     m_laidMarks = keptMarks();
     desk.lay(*m_laidMarks, std::move(setup));
+    desk.setPulls({});
+    layPulls();
     layLastTime();
     Q_EMIT changed();
 }
@@ -302,10 +312,17 @@ void DeskWork::layLastTime()
         m_desk->desk().setLastTime(athlete() ? loadLastTime(m_book->book(), m_athlete, m_lift, m_setup) : std::nullopt);
 }
 
+void DeskWork::layPulls()
+{
+    if (const Athlete* known = ready() ? athlete() : nullptr)
+        m_desk->desk().setPulls(pullsThatCount(known->pulls, m_lift));
+}
+
 void DeskWork::refresh()
 {
     layKit();
     layLastTime();
+    layPulls();
     Q_EMIT changed();
 }
 

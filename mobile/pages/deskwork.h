@@ -69,6 +69,8 @@ Q_SIGNALS:
 private:
     void refresh();
     void layKit();
+    /// Her isometric pulls that count; nobody's stay as they are.
+    void layPulls();
     /// What hung last time for whom the desk is laid out.
     void layLastTime();
     /// Cautions looked over on the desk are kept, once the set-up is kept as it stands there.

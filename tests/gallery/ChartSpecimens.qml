@@ -10,7 +10,7 @@ QtObject {
     id: root
 
     readonly property var entries: [{name: "pull by height", component: pull}, {name: "pull by height, read", component: read}, {name: "pull by height, not known to the top", component: unknown},
-        {name: "pull by height, help from above", component: above}, {name: "fit", component: fit}, {name: "fit, an odd one", component: odd}]
+        {name: "pull by height, help from above", component: above}, {name: "fit", component: fit}, {name: "fit, an odd one", component: odd}, {name: "level with her strength", component: level}]
     readonly property var plates: [{diameterMm: 450, thicknessMm: 45}, {diameterMm: 228, thicknessMm: 25}]
     readonly property var items: [{kind: "chain", hang: "straight", lead: 0.45, length: 0.7, pitch: 0.048, wire: 0.016}, {kind: "band", hang: "single", length: 0.5, anchorHeight: 0}]
     readonly property var usual: root.curve({})
@@ -70,6 +70,30 @@ QtObject {
         }
     }
 
+    readonly property Component level: Component {
+        Sheet {
+            heading: "Level with her strength"
+            back: "Kit"
+            LevelPicture {
+                Layout.fillWidth: true
+                pull: root.heights(at => 62 + 22 * at)
+                strength: root.heights(at => 96 + 44 * at * at)
+                strengthLow: root.heights(at => 88 + 42 * at * at)
+                strengthHigh: root.heights(at => 104 + 46 * at * at)
+                share: root.heights(at => 64 - 3 * at * (1 - at))
+                shareLow: root.heights(at => 59 - 3 * at * (1 - at))
+                shareHigh: root.heights(at => 69 - 3 * at * (1 - at))
+                plain: root.heights(at => 76 - 24 * at * at)
+                pullUnit: "kg"
+                heightUnit: "cm"
+                sentence: "she pulls 64 % of what she can hold"
+            }
+        }
+    }
+
+    function heights(at: var): var {
+        return Array.from({length: 41}, (_, i) => Qt.point(at(i / 40), 82 + 1.45 * i))
+    }
     function line(shift: real): var {
         return Array.from({length: 47}, (_, i) => Qt.point(Math.max(0, 15.5 * i / 50 + 2.4 * i * i / 2500 + shift * (0.25 + 0.01 * i)), 52 + 2 * i))
     }

@@ -26,6 +26,11 @@ constexpr Function table[] = {
      "left right; a chain of theirs also [u_kg_per_m] [measurement], a band [measurement] [twin]",
      "pulls at the marks, means, work, moving mass, u of each, ready, warnings {code side height_m}", setUp},
     {"plates", "target_kg bar_kg collars_kg stock {\"25\": 4, …}", "each_side total_kg below_kg above_kg", plates},
+    {"what_to_hang",
+     "bar_kg collars_kg stock bottom_m top_m [sticking_from_m] [sticking_to_m: both or none] [u_mark_m] [u_plates_share] "
+     "targets [{place kg [tolerance_kg]}, …] chains [{kg_per_m length_m [u_kg_per_m] [leads_m]}, …] bands [{rest_m points model anchors_m}, …] "
+     "[cap_kg] [most_things] [strength [[height_m, pull_n], …] [u_strength_n]]; every chain and band is a pair, one on each side",
+     "best and next {total_kg each_side hung pull_kg u_kg miss_kg within level_variation u_level_variation} miss bound proved failing", whatToHangOf},
     {"measured_help", "points at_m", "help_n u (null outside the points)", measuredHelp},
     {"cam_torque", "stack_kg radius_m", "torque_nm", camTorqueOf},
     {"one_rm", "load_kg reps formula", "one_rm_kg", oneRm},

@@ -34,6 +34,7 @@ Out bandPull(Fields& in);
 Out bandHang(Fields& in);
 Out setUp(Fields& in);
 Out plates(Fields& in);
+Out whatToHangOf(Fields& in);
 Out measuredHelp(Fields& in);
 Out camTorqueOf(Fields& in);
 Out oneRm(Fields& in);

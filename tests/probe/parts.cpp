@@ -30,9 +30,8 @@ std::string keyOf(const std::string& what)
     static const std::map<std::string, std::string> keys{
         {"wire", "wire_m"}, {"pitch", "pitch_m"}, {"inner width", "inner_width_m"}, {"density", "density_kg_m3"},
         {"length", "length_m"}, {"bunch", "bunch_m"}, {"rest length", "rest_m"}, {"bottom", "bottom_m"}, {"top", "top_m"},
-        {"sticking zone", "sticking_from_m, sticking_to_m"}, {"plates", "stock"},
-        {"eccentric load", "eccentric_percent"},
-        {"sticking zone", "sticking_from_m, sticking_to_m"}, {"plates", "stock"}, {"depth", "depth_m"}, {"specific gravity", "specific_gravity"}, {"moisture", "moisture_percent"}, {"pull", "pull_n"}, {"angle", "angle_deg"},
+        {"sticking zone", "sticking_from_m, sticking_to_m"}, {"plates", "stock"}, {"heights", "strength"}, {"eccentric load", "eccentric_percent"},
+        {"depth", "depth_m"}, {"specific gravity", "specific_gravity"}, {"moisture", "moisture_percent"}, {"pull", "pull_n"}, {"angle", "angle_deg"},
     };
     const auto at = keys.find(what);
     return at == keys.end() ? what : at->second;

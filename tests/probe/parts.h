@@ -3,10 +3,12 @@
 
 #include "core/measure/result.h"
 #include "core/resistance/band.h"
+#include "core/hanging/plates.h"
 #include "core/resistance/chain.h"
 #include "tests/probe/functions.h"
 
 #include <optional>
+#include <vector>
 
 namespace steelyard::probe {
 
@@ -27,6 +29,9 @@ template <typename T>
 
 /// kg_per_m length_m hang lead_m bunch_m lead_kg; the uncertainty and its source are the set-up's to add.
 [[nodiscard]] HungChain chainFrom(Fields& in, Mass uPerMetre = {}, SourceId measurement = ownSource);
+
+/// stock {"25": 4, …}: single plates by their kilograms, without size
+[[nodiscard]] std::vector<PlateStock> stockFrom(Fields& in);
 
 /// rest_m points model
 [[nodiscard]] BandFit fitFrom(Fields& in);

@@ -18,6 +18,10 @@ double massNamed(const std::string& key, const std::string& name)
     return Fields::checked(mass, name, aboveZero);
 }
 
+Out totalOf(const PlateLoad* load) { return load ? Out(load->total.si()) : Out(nullptr); }
+
+}
+
 std::vector<PlateStock> stockFrom(Fields& in)
 {
     constexpr int most = 1000;
@@ -31,10 +35,6 @@ std::vector<PlateStock> stockFrom(Fields& in)
         stock.push_back({type, given.whole(key.c_str(), 0, most)});
     }
     return stock;
-}
-
-Out totalOf(const PlateLoad* load) { return load ? Out(load->total.si()) : Out(nullptr); }
-
 }
 
 Out plates(Fields& in)

@@ -83,7 +83,8 @@ private Q_SLOTS:
     /// Take any required key away and it is named; add one and it is named.
     void everyMissingKeyIsNamed()
     {
-        const std::set<std::string> optional{"lead_kg", "bunch_m", "wrap_m", "rack_m", "u_mark_m", "u_plates_kg", "sticking_from_m", "sticking_to_m", "u_lift_m", "u_contact_m"};
+        const std::set<std::string> optional{"lead_kg", "bunch_m", "wrap_m", "rack_m", "u_mark_m", "u_plates_kg", "sticking_from_m", "sticking_to_m", "u_lift_m", "u_contact_m",
+                                             "u_plates_share", "cap_kg", "most_things", "strength", "u_strength_n"};
         int looked = 0;
         for (int i = 0; i < m_lines.size(); i += 3) {
             if (!m_lines[i + 2].startsWith("{\"out\""))

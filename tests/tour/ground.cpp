@@ -29,7 +29,7 @@ bool Ground::alike(const Stop& a, const Stop& b)
 
 bool Ground::liesFor(const Stop& stop) const
 {
-    return m_laidOutFor && alike(*m_laidOutFor, stop) && m_changesBefore == changes() && m_house.desk.desk().wanted().empty();
+    return m_laidOutFor && alike(*m_laidOutFor, stop) && m_changesBefore == changes() && m_house.desk.desk().wanted() == steelyard::WantedPulls{};
 }
 
 QStringList Ground::layOutFor(const Stop& stop)

@@ -129,6 +129,14 @@ std::vector<Stop> itinerary()
     stop("what-to-hang-nothing-wanted", tall, "WhatToHangPage", deeds("press whatToHang")).everywhere = true;
     stop("what-to-hang", tall, "WhatToHangPage", deeds("press whatToHang, press ask:top, key 97.5, press mainAction")).everywhere = true;
     stop("what-to-hang-not-with-this-kit", tall, "WhatToHangPage", deeds("press whatToHang, press ask:bottom, key 40, press mainAction, press ask:top, key 160, press mainAction"));
+    stop("what-to-hang-in-per-cent", tall, "WhatToHangPage", deeds("press whatToHang, choose said 1, press ask:bottom, key 70, press mainAction, press ask:top, key 90, press mainAction, press maximum, key 110, press mainAction"));
+    stop("what-to-hang-everywhere-wanted", tall, "WhatToHangPage", deeds("press whatToHang, press ask:bottom, key 80, press mainAction, press ask:zone, key 90, press mainAction, press ask:top, key 100, press mainAction, press ask:mean, key 90, press mainAction"));
+    const QString pulls = QStringLiteral("press whatToHang, choose level 1, press pulls, press field:height, key 92, press mainAction, key 128, press mainAction, press mainAction, "
+                                         "press field:height, key 115, press mainAction, key 121, press mainAction, press mainAction, "
+                                         "press field:height, key 158, press mainAction, key 203, press mainAction, press mainAction");
+    stop("isometric-pulls-none", tall, "PullsPage", deeds("press whatToHang, choose level 1, press pulls"));
+    stop("isometric-pulls", tall, "PullsPage", pulls.split(QStringLiteral(", "))).everywhere = true;
+    stop("what-to-hang-level", tall, "WhatToHangPage", (pulls + QStringLiteral(", press back, press ask:bottom, key 75, press mainAction, press ask:top, key 105, press mainAction")).split(QStringLiteral(", "))).everywhere = true;
     stop("set-up-hung-as-found", tall, "SetupPage", deeds("press whatToHang, press ask:top, key 97.5, press mainAction, press mainAction"));
     stop("set-up-past-the-measurement", past, "SetupPage");
     stop("set-up-deadlift", dead, "SetupPage");

@@ -15,7 +15,8 @@ Item {
     required property var hangs
     required property var changes
     required property bool within
-    /** The best one is taken by the page's own key. */
+    required property string why
+    /** The page's own head says what the best one pulls, and its own key takes it. */
     property bool first: false
     signal taken
 
@@ -28,16 +29,17 @@ Item {
         spacing: Theme.line
 
         Rule { width: root.width; total: root.first }
-        Words { width: root.width; objectName: "title"; text: root.title; size: root.first ? Theme.title : Theme.act; strong: true; lineHeight: Theme.snug }
+        Words { width: root.width; visible: !root.first; objectName: "title"; text: root.title; size: Theme.act; strong: true; lineHeight: Theme.snug }
         Words { width: root.width; objectName: "off"; text: root.off; size: Theme.body }
         Words { width: root.width; objectName: "load"; text: qsTr("iron: %1").arg(root.load); size: Theme.body }
         Repeater {
             model: root.hangs
             Words { required property string modelData; width: root.width; text: modelData; size: Theme.body }
         }
+        Words { width: root.width; visible: text !== ""; objectName: "why"; text: root.why; size: Theme.body }
         Repeater {
             model: root.changes
-            Words { required property string modelData; width: root.width; text: modelData; size: Theme.note; quiet: true }
+            Words { required property string modelData; width: root.width; objectName: "change"; text: modelData; size: Theme.note; quiet: true }
         }
         PressKey {
             width: Math.min(implicitWidth, root.width)

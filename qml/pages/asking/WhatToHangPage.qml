@@ -13,14 +13,22 @@ Sheet {
 
     required property HangAsker asker
     signal numberRequested(string key)
+    signal pullsRequested
     signal taken
 
     heading: qsTr("What do I hang?")
     under: qsTr("both sides alike, from what is here and free")
     back: qsTr("Set-up")
-    Component.onCompleted: root.asker.lookOn()
-    Component.onDestruction: root.asker.lookAway()
     foot: [
+        Words {
+            Layout.fillWidth: true
+            objectName: "bestOff"
+            visible: text !== "" && !Theme.wide && !Theme.stacked
+            text: root.asker.best[1] ?? ""
+            size: Theme.note
+            strong: true
+            horizontalAlignment: Text.AlignHCenter
+        },
         PressKey {
             Layout.fillWidth: true
             objectName: visible ? "stop" : ""
@@ -32,92 +40,98 @@ Sheet {
         PressKey {
             Layout.fillWidth: true
             objectName: visible ? "mainAction" : ""
-            visible: root.asker.best !== ""
+            visible: root.asker.best.length > 0
             main: true
             text: qsTr("HANG THIS")
-            fact: root.asker.best
+            fact: root.asker.best[2] ?? ""
             onClicked: root.hang(0)
         }
     ]
 
+    Words {
+        Layout.fillWidth: true
+        objectName: "found"
+        visible: text !== ""
+        text: root.asker.state === HangAsker.Idle ? qsTr("Say what the pull should be, at one place or at several.") : root.asker.head
+        size: Theme.act
+        strong: root.asker.best.length === 0
+        Accessible.role: Accessible.Heading
+        Accessible.name: text
+    }
+    Words {
+        Layout.fillWidth: true
+        objectName: "bestTitle"
+        visible: text !== ""
+        text: (root.asker.best[0] ?? "").split(" ± ").join("\u00a0±\u00a0")
+        size: Theme.title
+        strong: true
+        lineHeight: Theme.snug
+    }
     Pair {
         Layout.fillWidth: true
         first: [
-            Column {
-                id: targets
+            ChoiceRow {
                 Layout.fillWidth: true
-                spacing: Theme.block
-
-                Repeater {
-                    model: root.asker.targets
-                    Column {
-                        id: target
-
-                        required property string key
-                        required property string name
-                        required property string value
-                        required property bool wanted
-
-                        width: targets.width
-                        objectName: "target:" + target.key
-                        spacing: Theme.line
-
-                        FactRow {
-                            width: target.width
-                            visible: !target.wanted
-                            objectName: "ask:" + target.key
-                            label: target.name
-                            value: qsTr("any")
-                            onOpened: root.numberRequested(target.key)
-                        }
-                        Words {
-                            width: target.width
-                            visible: target.wanted
-                            text: target.name
-                            size: Theme.note
-                            quiet: true
-                        }
-                        Stepper {
-                            width: target.width
-                            objectName: "step:" + target.key
-                            visible: target.wanted
-                            name: target.name
-                            value: target.value
-                            onStepDown: root.asker.step(target.key, false)
-                            onStepUp: root.asker.step(target.key, true)
-                            onTypeRequested: root.numberRequested(target.key)
-                        }
-                    }
-                }
+                objectName: "said"
+                label: qsTr("Wanted")
+                options: [qsTr("as a load"), qsTr("in % of a 1RM")]
+                current: root.asker.inPercent ? 1 : 0
+                onChosen: index => root.asker.inPercent = index === 1
+            },
+            FactRow {
+                Layout.fillWidth: true
+                visible: root.asker.inPercent
+                objectName: "maximum"
+                label: qsTr("1RM")
+                hint: qsTr("typed for now, not tested")
+                value: root.asker.oneRepMax === "" ? qsTr("not said") : root.asker.oneRepMax
+                onOpened: root.numberRequested("maximum")
+            },
+            WantedPlaces {
+                Layout.fillWidth: true
+                asker: root.asker
+                onNumberRequested: key => root.numberRequested(key)
+            },
+            ChoiceRow {
+                Layout.fillWidth: true
+                objectName: "level"
+                label: qsTr("Level with her strength")
+                options: [qsTr("no matter"), qsTr("as level as it goes")]
+                current: root.asker.level ? 1 : 0
+                onChosen: index => root.asker.level = index === 1
+            },
+            FactRow {
+                Layout.fillWidth: true
+                visible: root.asker.level
+                objectName: "pulls"
+                label: qsTr("What she can hold")
+                hint: qsTr("isometric pulls at three heights at least")
+                value: root.asker.picture.pulls
+                onOpened: root.pullsRequested()
             }
         ]
         second: [
+            Answers {
+                Layout.fillWidth: true
+                asker: root.asker
+                onTaken: index => root.hang(index)
+            },
             Words {
                 Layout.fillWidth: true
-                objectName: "found"
-                visible: text !== ""
-                text: root.asker.state === HangAsker.Idle ? qsTr("Say what the pull should be, at one place or at several.") : root.asker.head
-                size: Theme.act
-                strong: true
-                Accessible.role: Accessible.Heading
-                Accessible.name: text
+                objectName: "levelSentence"
+                visible: root.asker.picture.pull.length > 0
+                text: root.asker.picture.sentence
+                size: Theme.body
             },
-            Column {
-                id: answers
+            AnswerPicture {
                 Layout.fillWidth: true
-                spacing: Theme.block
-
-                Repeater {
-                    model: root.asker.answers
-                    AnswerCard {
-                        id: answer
-                        required property int index
-                        width: answers.width
-                        objectName: "answer:" + answer.index
-                        first: answer.index === 0
-                        onTaken: root.hang(answer.index)
-                    }
-                }
+                asker: root.asker
+            },
+            Answers {
+                Layout.fillWidth: true
+                asker: root.asker
+                best: false
+                onTaken: index => root.hang(index)
             },
             Words {
                 Layout.fillWidth: true

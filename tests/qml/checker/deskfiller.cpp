@@ -93,6 +93,18 @@ void DeskFiller::worn(DeskService* desk) const
     layOut(*BookForeign::instance, desk->desk(), bench, {{numbered(4), "Aid", false, aid}, {numbered(5), "Leg curl", false, machine}}, setup);
 }
 
+void DeskFiller::asked(DeskService* desk, double bottom, double top, bool level) const
+{
+    std::vector<IsometricPull> pulls;
+    for (const auto& [cm, kg] : {std::pair{75, 118}, {92, 112}, {110, 138}, {130, 171}})
+        pulls.push_back({{}, {}, LiftId{1}, metres(cm / 100.0), kilograms(kg), kilograms(0.5)});
+    desk->desk().setPulls(std::move(pulls));
+    WantedPulls wanted;
+    wanted.masses = {{TargetPlace::Bottom, kilograms(bottom)}, {TargetPlace::Top, kilograms(top)}};
+    wanted.isLevel = level;
+    desk->desk().want(std::move(wanted));
+}
+
 void DeskFiller::tools(DeskService* desk) const
 {
     SetupRecord setup = iron();

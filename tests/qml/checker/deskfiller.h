@@ -26,6 +26,8 @@ public:
     Q_INVOKABLE void worn(DeskService* desk) const;
     /// Chains and bands hung alike on both sides, and in the kit a scale, weighed iron, straps and a rack.
     Q_INVOKABLE void tools(DeskService* desk) const;
+    /// Isometric pulls at four heights of the path, and what is wanted: so many kilograms at the bottom and the top, level with them or not.
+    Q_INVOKABLE void asked(DeskService* desk, double bottom, double top, bool level) const;
     /// So many kilograms hung last time, for whom the desk is laid out.
     Q_INVOKABLE void lastTime(DeskService* desk, double kilograms) const;
     /// A book with so many people and nothing else.

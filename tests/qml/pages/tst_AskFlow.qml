@@ -48,7 +48,7 @@ Item {
         }
         function test_askedFoundAndHung() {
             testCase.ask({bottom: "85", top: "97.5"})
-            const title = testCase.part("title").text, load = testCase.part("load").text
+            const title = testCase.part("bestTitle").text.split("\u00a0").join(" "), load = testCase.part("load").text
             testCase.press("mainAction")
             testCase.compare(flow.depth, 1)
             testCase.compare(testCase.part("answer").text.split("\u00a0").join(" "), title)
@@ -82,6 +82,45 @@ Item {
             testCase.choose("chains", "may hang")
             testCase.press("back")
             testCase.compare(testCase.part("answer").text, before, "nothing is hung by asking")
+        }
+        function test_inPerCent() {
+            testCase.press("whatToHang")
+            testCase.choose("said", "in % of a 1RM")
+            testCase.press("ask:top")
+            testCase.keyIn("87.5")
+            testCase.compare(testCase.part("found").text, "The 1RM comes first")
+            testCase.press("maximum")
+            testCase.keyIn("110")
+            testCase.found()
+            testCase.verify(testCase.part("step:top").value.includes("96.3"), testCase.part("step:top").value)
+            testCase.press("mainAction")
+            testCase.compare(flow.depth, 1)
+        }
+        /** Her pulls are keyed on their own page, and the answer comes with its picture. */
+        function test_levelWithHerStrength() {
+            testCase.ask({bottom: "75", top: "97.5"})
+            testCase.choose("level", "as level as it goes")
+            testCase.tryVerify(() => flow.currentItem.asker.state === HangAsker.Refused, 20000)
+            testCase.press("pulls")
+            testCase.compare(flow.depth, 3)
+            for (const [height, kg] of [["75", "118"], ["100", "126"], ["130", "171"]]) {
+                testCase.press("field:height")
+                testCase.keyIn(height)
+                testCase.keyIn(kg)
+                testCase.press("mainAction")
+            }
+            testCase.compare(testCase.part("counts").text, "3 pulls at 3 heights")
+            testCase.press("back")
+            testCase.found()
+            testCase.verify(testCase.part("levelSentence").text.includes("plain iron"))
+            testCase.verify(testCase.part("levelPicture").pulls.chart.series.heavy.count > 10)
+            testCase.verify(testCase.part("why").text !== "")
+            testCase.press("pulls")
+            testCase.press("pull:0")
+            testCase.press("out")
+            testCase.compare(testCase.part("counts").text, "2 pulls at 2 heights")
+            testCase.press("back")
+            testCase.tryVerify(() => flow.currentItem.asker.state === HangAsker.Refused, 20000)
         }
         function test_leftOut() {
             testCase.ask({bottom: "85", top: "97.5"})

@@ -5,6 +5,7 @@ import QtTest
 import Steelyard.Checker
 import Steelyard.Drawings
 import Steelyard.Model
+import Steelyard.Pages.Asking
 import Steelyard.Pages.Kit
 import Steelyard.Pages.Measure
 import Steelyard.Pages.Squad
@@ -35,26 +36,14 @@ Item {
         id: setupPage
         SetupPage { view: SetupView { desk: TheDesk } work: deskWork; places: ["Squad", "Kit"]; place: 1 }
     }
-    Component {
-        id: marksPage
-        MarksPage { editor: MarksEditor { desk: TheDesk } work: deskWork }
-    }
+    Component { id: marksPage; MarksPage { editor: MarksEditor { desk: TheDesk } work: deskWork } }
     Component {
         id: barPage
         BarPage { editor: BarEditor { desk: TheDesk } weighed: WeighedIronView { desk: TheDesk; book: TheBook } }
     }
-    Component {
-        id: thingsPage
-        ThingsPage { view: KitView { desk: TheDesk } work: deskWork }
-    }
-    Component {
-        id: hangChain
-        HangPage { editor: HangEditor { desk: TheDesk; row: 0 } }
-    }
-    Component {
-        id: hangBand
-        HangPage { editor: HangEditor { desk: TheDesk; row: 1 } }
-    }
+    Component { id: thingsPage; ThingsPage { view: KitView { desk: TheDesk } work: deskWork } }
+    Component { id: hangChain; HangPage { editor: HangEditor { desk: TheDesk; row: 0 } } }
+    Component { id: hangBand; HangPage { editor: HangEditor { desk: TheDesk; row: 1 } } }
     Component {
         id: chainPage
         ChainPage { editor: ChainEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 2) } }
@@ -112,6 +101,14 @@ Item {
         SetupsPage { view: LiftsView { book: TheBook; athleteId: athleteEditor.athleteId } }
     }
     Component {
+        id: askPage
+        WhatToHangPage { asker: HangAsker { desk: TheDesk } }
+    }
+    Component {
+        id: pullsPage
+        PullsPage { editor: PullsEditor { desk: TheDesk; work: deskWork } }
+    }
+    Component {
         id: preferencesPage
         PreferencesPage { }
     }
@@ -153,7 +150,7 @@ Item {
         }
         /** What is to be read on an item and below, and what a screen reader would say; names of kit and marks of plates are the coach's. */
         function said(item: Item): var {
-            if (!item.visible || item instanceof PlateStrip || item instanceof StockLine)
+            if (!item.visible || item instanceof PlateStrip || item instanceof StockLine || item.objectName === "change")
                 return []
             let list = [AccessProbe.name(item), AccessProbe.description(item)]
             if (item instanceof Text)
@@ -162,7 +159,25 @@ Item {
                 list = list.concat(testCase.said(child))
             return list.filter(text => text !== "").map(text => text.split("Chain, 16 mm, 70 cm").join("Chain"))
         }
+        /** The page, once what it looks for is found. */
+        function made(row: var): Item {
+            const page = row.component.createObject(root, {width: root.width, height: root.height})
+            testCase.verify(page)
+            if (page.asker)
+                testCase.tryVerify(() => page.asker.state === HangAsker.Proved, 20000)
+            return page
+        }
+        function lay(row: var) {
+            if (row.worn)
+                TheDeskFiller.worn(TheDesk)
+            else if (row.tools || row.asked)
+                TheDeskFiller.tools(TheDesk)
+            if (row.asked)
+                TheDeskFiller.asked(TheDesk, 85, 97.5, true)
+        }
         function saying(pattern: var): var {
+            if (testCase.page.asker)
+                testCase.tryVerify(() => testCase.page.asker.state === HangAsker.Proved, 20000)
             testCase.verify(PageAudit.settle(testCase.page), "comes to rest")
             return testCase.said(testCase.page).filter(text => pattern.test(text))
         }
@@ -177,16 +192,13 @@ Item {
                 {tag: "scale", component: scalePage, numbers: 5, tools: true}, {tag: "rack", component: rackPage, numbers: 4, tools: true},
                 {tag: "scale in steps", component: scaleSteps, numbers: 1, tools: true}, {tag: "kit with tools", component: thingsPage, numbers: 8, tools: true},
                 {tag: "bar and plates, weighed", component: barPage, numbers: 6, tools: true}, {tag: "hang by a strap", component: hangChain, numbers: 4, tools: true},
+                {tag: "what to hang", component: askPage, numbers: 14, asked: true}, {tag: "what she can hold", component: pullsPage, numbers: 8, asked: true},
                 {tag: "lifts", component: liftsPage, numbers: 1}, {tag: "set-ups", component: setupsPage, numbers: 1}]
         }
         function test_everyPage(row) {
-            const metric = /\b(kg|cm|mm)\b/, imperial = /\blb\b|^in$|[0-9] in\b|\ba foot\b/
-            if (row.worn)
-                TheDeskFiller.worn(TheDesk)
-            else if (row.tools)
-                TheDeskFiller.tools(TheDesk)
-            testCase.page = row.component.createObject(root, {width: root.width, height: root.height})
-            testCase.verify(testCase.page)
+            const metric = /\b(kg|cm|mm)\b/, imperial = /\blb\b|^in$|[0-9] in\b(?! the sticking zone)|\ba foot\b/
+            testCase.lay(row)
+            testCase.page = testCase.made(row)
             const before = testCase.saying(metric)
             testCase.verify(before.length >= row.numbers, row.tag + " has numbers to show: " + before.join(" | "))
             testCase.compare(testCase.saying(imperial), [], "in metric units")
@@ -204,11 +216,8 @@ Item {
         }
         /** What stood there in English stands there as on a page that is made anew in the other language, and back. */
         function test_everyLanguage(row) {
-            if (row.worn)
-                TheDeskFiller.worn(TheDesk)
-            else if (row.tools)
-                TheDeskFiller.tools(TheDesk)
-            const make = () => row.component.createObject(root, {width: root.width, height: root.height})
+            testCase.lay(row)
+            const make = () => testCase.made(row)
             testCase.page = make()
             const english = testCase.saying(/./)
             for (const language of [2, 3]) {
