@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/work/strength/maxima.h"
+
+#include "core/work/records/seasonbook.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace steelyard {
+
+namespace {
+
+/// What may be compared: the same things hung, in the same kept set-up.
+struct Under {
+    bool isHung = false;
+    std::set<Method> hung;
+    RecordId setup;
+    auto operator<=>(const Under&) const = default;
+};
+
+Under underOf(const StrengthTest& test)
+{
+    return {!test.conditions.isPlainIron(), test.conditions.hung, test.conditions.setup};
+}
+
+/// Where the body is lifted too, all of it is the load; help takes from it.
+Mass loadOf(const StrengthTest& test)
+{
+    return test.conditions.bodyMass ? test.load.quantity() + test.conditions.bodyMass->quantity() : test.load.quantity();
+}
+
+std::optional<DayMaximum> maximumOf(std::chrono::sys_days day, const std::vector<StrengthTest>& tests)
+{
+    std::vector<StrengthEvidence> evidence;
+    for (const StrengthTest& test : tests)
+        evidence.push_back(evidenceOf(test));
+    const DayEvidence found = bestOfDay(evidence);
+    if (!found.best)
+        return std::nullopt;
+    DayMaximum made{day, found.best->max, tests[found.best->index], found.best->why, found.best->setsShowMore, {}};
+    for (const RefusedEvidence& refused : found.refused)
+        made.refused.push_back(tests[refused.index]);
+    return made;
+}
+
+}
+
+StrengthEvidence evidenceOf(const StrengthTest& test)
+{
+    if (test.maximum)
+        return TestedMax{{loadOf(test), {}}, test.leastJump ? test.leastJump->quantity() : usualJump};
+    RepsSet set;
+    set.load = {loadOf(test), {}};
+    set.reps = test.reps;
+    set.repsInReserve = test.repsInReserve.value_or(0);
+    set.missedReps = test.missed ? 1 : 0;
+    return set;
+}
+
+std::vector<DayMaximum> maximaByDay(std::span<const StrengthTest> tests, const LiftId& lift)
+{
+    std::map<std::pair<std::chrono::sys_days, Under>, std::vector<StrengthTest>> days;
+    for (const StrengthTest& test : tests)
+        if (test.lift == lift)
+            days[{test.day, underOf(test)}].push_back(test);
+    std::vector<DayMaximum> maxima;
+    for (const auto& [when, those] : days)
+        if (auto made = maximumOf(when.first, those))
+            maxima.push_back(std::move(*made));
+    return maxima;
+}
+
+std::optional<DayMaximum> maximumOn(std::span<const StrengthTest> tests, const LiftId& lift, std::chrono::sys_days day)
+{
+    std::optional<DayMaximum> plain, other;
+    for (DayMaximum& one : maximaByDay(tests, lift))
+        if (one.day <= day)
+            (one.test.conditions.isPlainIron() ? plain : other) = std::move(one);
+    return plain ? plain : other;
+}
+
+std::optional<KnownMaximum> knownMaximum(std::span<const StrengthTest> tests, const LiftId& lift, std::chrono::sys_days day)
+{
+    const auto found = maximumOn(tests, lift, day);
+    if (!found)
+        return std::nullopt;
+    const OneRepMax& max = found->max;
+    return KnownMaximum{lift, found->test.conditions.isPlainIron(), max.forCaps(), max.middle.value, max.middle.u, found->day, max.isTested};
+}
+
+std::optional<KnownMaximum> knownMaximum(const SeasonBook& book, const RecordId& athlete, const LiftId& lift, std::chrono::sys_days day)
+{
+    std::vector<StrengthTest> tests;
+    for (const StrengthTest* test : book.testsOf(athlete, lift))
+        tests.push_back(*test);
+    return knownMaximum(tests, lift, day);
+}
+
+}
