@@ -1301,10 +1301,6 @@
         <translation>Nichts, was hier ist, darf so hängen.</translation>
     </message>
     <message>
-        <source>Stopped: something better may exist.</source>
-        <translation>Angehalten: Es kann Besseres geben.</translation>
-    </message>
-    <message>
         <source>Nothing comes nearer with the kit that is here.</source>
         <translation>Nichts kommt näher mit dem Material, das hier ist.</translation>
     </message>
@@ -4829,6 +4825,14 @@
     <message>
         <source>She pulls %1 % of what she can hold, from %2 to %3. That share varies by %4 %; with plain iron by %5 %.</source>
         <translation>Sie zieht %1 % von dem, was sie halten kann, von %2 bis %3. Der Anteil schwankt um %4 %; mit bloßem Eisen um %5 %.</translation>
+    </message>
+    <message>
+        <source>Stopped: something better may exist.</source>
+        <translation>Angehalten: Es mag etwas Besseres geben.</translation>
+    </message>
+    <message>
+        <source>Not proved: something better may exist, but nothing comes nearer than %1.</source>
+        <translation>Nicht bewiesen: Es mag etwas Besseres geben, aber nichts kommt näher als %1.</translation>
     </message>
 </context>
 <context>

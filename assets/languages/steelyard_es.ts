@@ -1301,10 +1301,6 @@
         <translation>Nada de lo que hay puede colgarse así.</translation>
     </message>
     <message>
-        <source>Stopped: something better may exist.</source>
-        <translation>Detenido: puede haber algo mejor.</translation>
-    </message>
-    <message>
         <source>Nothing comes nearer with the kit that is here.</source>
         <translation>Nada se acerca más con el material que hay.</translation>
     </message>
@@ -4829,6 +4825,14 @@
     <message>
         <source>She pulls %1 % of what she can hold, from %2 to %3. That share varies by %4 %; with plain iron by %5 %.</source>
         <translation>Tira el %1 % de lo que puede sostener, de %2 a %3. Esa parte varía un %4 %; solo con hierro, un %5 %.</translation>
+    </message>
+    <message>
+        <source>Stopped: something better may exist.</source>
+        <translation>Parado: puede haber algo mejor.</translation>
+    </message>
+    <message>
+        <source>Not proved: something better may exist, but nothing comes nearer than %1.</source>
+        <translation>Sin probar: puede haber algo mejor, pero nada se acerca más que %1.</translation>
     </message>
 </context>
 <context>

@@ -137,6 +137,13 @@ QString off(const KitQuestion& asked, const HangAnswer& answer)
     return off.join(QStringLiteral(" · "));
 }
 
+QString stopped(Force bound)
+{
+    if (asMass(bound) < nothingToSpeakOf)
+        return tr("Stopped: something better may exist.");
+    return tr("Not proved: something better may exist, but nothing comes nearer than %1.").arg(size(bound));
+}
+
 QStringList hangs(const SetupRecord& meant, const Names& names)
 {
     QStringList list;

@@ -29,6 +29,8 @@ private:
 [[nodiscard]] QString leftOut(const steelyard::KitQuestion& asked, const Names& names);
 /// "At the top: 2 kg more · …", and how level it is where that was asked.
 [[nodiscard]] QString off(const steelyard::KitQuestion& asked, const steelyard::HangAnswer& answer);
+/// That the best was not proved, and how near anything could come at most.
+[[nodiscard]] QString stopped(steelyard::Force bound);
 /// What hangs, and what comes off and goes on against the bar as it stands.
 [[nodiscard]] QStringList hangs(const steelyard::SetupRecord& meant, const Names& names);
 [[nodiscard]] QStringList changes(const steelyard::SetupRecord& now, const steelyard::SetupRecord& meant, const steelyard::KitQuestion& asked,

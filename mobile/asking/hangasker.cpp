@@ -71,6 +71,7 @@ struct HangAsker::Found {
     std::optional<Error> refused;
     std::optional<TargetPlace> failing;
     bool isAtAnEnd = false, isProved = false;
+    Force bound; ///< no answer costs less
 
     void add(const Job& job, const HangAnswer& answer)
     {
@@ -317,6 +318,7 @@ void HangAsker::ask()
             if (*answer)
                 end.add(*job, **answer);
         end.isProved = answers.isProved;
+        end.bound = answers.bound;
         end.failing = answers.failing;
         if (answers.best && answers.isProved)
             end.reason = whyHung(job->asked->question, *answers.best);
@@ -365,7 +367,7 @@ void HangAsker::show(const std::shared_ptr<Job>& job, const Found& found)
     if (found.answers.empty())
         return say(Proved, tr("Nothing here may hang that way."), left);
     if (!found.isProved)
-        return say(Stopped, tr("Stopped: something better may exist."), left);
+        return say(Stopped, askingtexts::stopped(found.bound), left);
     if (found.answers.front().answer.isWithin)
         return say(Proved, tr("Nothing comes nearer with the kit that is here."), left);
     say(Proved, found.failing ? tr("Not with the kit that is here. What fails first: %1. These come nearest.").arg(askingtexts::place(*found.failing)) : tr("Not with the kit that is here. These come nearest."), left);

@@ -62,7 +62,7 @@ Sheet {
         Layout.fillWidth: true
         objectName: "bestTitle"
         visible: text !== ""
-        text: (root.asker.best[0] ?? "").split(" ± ").join("\u00a0±\u00a0")
+        text: String(root.asker.best[0] ?? "").split(" ± ").join("\u00a0±\u00a0")
         size: Theme.title
         strong: true
         lineHeight: Theme.snug

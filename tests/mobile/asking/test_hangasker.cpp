@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // the meta-object compiler of Qt 6.4 cannot read the standard library's concepts
 #ifndef Q_MOC_RUN
+#include "mobile/asking/askingtexts.h"
 #include "mobile/asking/hangasker.h"
 
 #include "tests/core/work/samples.h"
@@ -31,6 +32,7 @@ private Q_SLOTS:
     void levelWithHerStrength();
     void withoutHerPullsItSaysWhatIsMissing();
     void withoutPlatesItSaysSo();
+    void notProvedItSaysHowNearAnythingComes();
 
 private:
     void want(const char* key, const char* digits);
@@ -288,6 +290,13 @@ void HangAskerTest::withoutPlatesItSaysSo()
     QVERIFY(settle());
     QCOMPARE(m_asker->state(), HangAsker::Refused);
     QVERIFY2(!m_asker->head().contains(QStringLiteral("bar marks")), qPrintable(m_asker->head()));
+}
+
+void HangAskerTest::notProvedItSaysHowNearAnythingComes()
+{
+    QCOMPARE(askingtexts::stopped({}), QStringLiteral("Stopped: something better may exist."));
+    const QString bounded = askingtexts::stopped(weight(kilograms(1.26)));
+    QVERIFY2(bounded.contains(QStringLiteral("1.3 kg")), qPrintable(bounded));
 }
 
 QTEST_GUILESS_MAIN(HangAskerTest)
