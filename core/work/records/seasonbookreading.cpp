@@ -191,6 +191,7 @@ std::vector<Value> SeasonBook::earliestFirst(const std::map<Place, Ranked<Value>
         return a->value.day != b->value.day ? a->value.day < b->value.day : a->rank < b->rank;
     });
     std::vector<Value> values;
+    values.reserve(ranked.size());
     for (const auto* one : ranked)
         values.push_back(one->value);
     return values;

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <map>
 #include <set>
+#include <tuple>
 
 namespace steelyard {
 
@@ -16,7 +17,7 @@ struct Under {
     bool isHung = false;
     std::set<Method> hung;
     RecordId setup;
-    auto operator<=>(const Under&) const = default;
+    bool operator<(const Under& other) const { return std::tie(isHung, hung, setup) < std::tie(other.isHung, other.hung, other.setup); }
 };
 
 Under underOf(const StrengthTest& test)
@@ -33,6 +34,7 @@ Mass loadOf(const StrengthTest& test)
 std::optional<DayMaximum> maximumOf(std::chrono::sys_days day, const std::vector<StrengthTest>& tests)
 {
     std::vector<StrengthEvidence> evidence;
+    evidence.reserve(tests.size());
     for (const StrengthTest& test : tests)
         evidence.push_back(evidenceOf(test));
     const DayEvidence found = bestOfDay(evidence);
