@@ -3,7 +3,9 @@
 
 #include "core/work/keeping/acknowledge.h"
 #include "core/work/keeping/keepathlete.h"
+#include "core/work/keeping/athlete/keepclearance.h"
 #include "core/work/keeping/athlete/keepisometric.h"
+#include "core/work/keeping/athlete/keepstatus.h"
 #include "core/work/keeping/keepkititem.h"
 #include "core/work/keeping/keepsetup.h"
 #include "core/work/keeping/keepvenue.h"
@@ -47,6 +49,18 @@ public:
                     acknowledge(m_keeping, keptAs(setup.saved.id), caution, told);
                 });
         }
+        for (const Clearance& clearance : season.clearances)
+            add(clearance.day, Round::AboutRecords, "clearance", [this, &clearance](const WhenTold& told) {
+                Clearance kept = clearance;
+                kept.athlete = keptAs(clearance.athlete);
+                keepClearance(m_keeping, kept, told);
+            });
+        for (const DayStatus& status : season.statuses)
+            add(status.day, Round::AboutRecords, "day status", [this, &status](const WhenTold& told) {
+                DayStatus kept = status;
+                kept.athlete = keptAs(status.athlete);
+                keepDayStatus(m_keeping, kept, told);
+            });
         std::stable_sort(m_deeds.begin(), m_deeds.end(), [](const OneDeed& a, const OneDeed& b) { return a.when() < b.when(); });
     }
 

@@ -6,6 +6,7 @@
 #include "core/work/measuring/rackholes.h"
 
 #include <algorithm>
+#include <set>
 
 namespace steelyard::sample {
 
@@ -28,6 +29,14 @@ const Entry* find(const std::vector<Entry>& all, const Name& is)
     return at == all.end() ? nullptr : &*at;
 }
 
+/// As the files say them, in the order of their numbers.
+const std::vector<std::string>& methodWords()
+{
+    static const std::vector<std::string> words{"plain iron", "maximal test", "eccentric release", "chains", "bands below", "bands above", "bench aid", "machine", "overhead",
+                                                "tyre", "implement", "carry", "sled", "kettlebell", "isometric test", "jumps", "throws"};
+    return words;
+}
+
 /// Reads the files one after the other, each by the names that those before it gave.
 class Reader {
 public:
@@ -39,6 +48,8 @@ public:
         each("kit.json", "kit", [this](StrictObject& from) { readItem(from); });
         each("squad.json", "squad", [this](StrictObject& from) { readPerson(from); });
         each("setups.json", "setups", [this](StrictObject& from) { readSetup(from); });
+        each("clearances.json", "clearances", [this](StrictObject& from) { readClearance(from); });
+        each("statuses.json", "statuses", [this](StrictObject& from) { readStatus(from); });
         return std::move(m_season);
     }
 
@@ -246,6 +257,59 @@ private:
                 setup.lookedOver.push_back(static_cast<CautionCode>(at - cautions.begin()));
         }
         m_season.setups.push_back(std::move(setup));
+    }
+
+    RecordId athleteIn(StrictObject& from)
+    {
+        const SamplePerson* person = named(from, "athlete", &Season::person);
+        return person ? person->athlete.id : RecordId{};
+    }
+    /// The last of so many days, the first among them; none where no number stands there.
+    std::optional<std::chrono::sys_days> untilIn(StrictObject& from, std::chrono::sys_days first)
+    {
+        if (!from.has("for_days"))
+            return std::nullopt;
+        const int count = from.neededCount("for_days");
+        if (count < 1)
+            from.fault("for_days", "is no day");
+        return first + std::chrono::days(count - 1);
+    }
+    template <typename Number>
+    std::set<Number> numbersIn(StrictObject& from, const std::string& key, const std::vector<std::string>& words)
+    {
+        std::set<Number> numbers;
+        for (const std::string& word : from.texts(key)) {
+            const auto at = std::find(words.begin(), words.end(), word);
+            if (at == words.end())
+                from.fault(key, "\"" + word + "\" is not known");
+            else
+                numbers.insert(static_cast<Number>(at - words.begin() + 1));
+        }
+        return numbers;
+    }
+    void readClearance(StrictObject& from)
+    {
+        Clearance clearance;
+        clearance.athlete = athleteIn(from);
+        clearance.lift = liftIn(from);
+        clearance.method = static_cast<Method>(from.choiceIndex("method", methodWords()) + 1);
+        clearance.who = from.neededText("who");
+        clearance.day = dayIn(from);
+        clearance.until = untilIn(from, clearance.day);
+        clearance.approvesMinor = from.flag("approves_minor", false);
+        m_season.clearances.push_back(std::move(clearance));
+    }
+    void readStatus(StrictObject& from)
+    {
+        DayStatus status;
+        status.athlete = athleteIn(from);
+        status.who = from.neededText("who");
+        status.day = dayIn(from);
+        status.until = untilIn(from, status.day);
+        status.fitness = static_cast<Fitness>(from.choiceIndex("fitness", {"all", "some", "none"}) + 1);
+        status.notMethods = numbersIn<Method>(from, "not_methods", methodWords());
+        status.notGroups = numbersIn<LiftGroup>(from, "not_groups", {"squat", "hinge", "press", "pull", "explosive", "one leg"});
+        m_season.statuses.push_back(std::move(status));
     }
 
     const SeasonTexts& m_texts;

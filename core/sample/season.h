@@ -3,6 +3,7 @@
 
 #include "core/sample/strictobject.h"
 #include "core/season/athlete.h"
+#include "core/season/clearance.h"
 #include "core/season/savedsetup.h"
 #include "core/season/venue.h"
 
@@ -43,16 +44,18 @@ struct Season {
     std::vector<SampleItem> kit;
     std::vector<SamplePerson> people;
     std::vector<SampleSetup> setups;
+    std::vector<Clearance> clearances;
+    std::vector<DayStatus> statuses;
 
     [[nodiscard]] const SampleVenue* venue(const std::string& name) const;
     [[nodiscard]] const SampleItem* item(const std::string& name) const;
     [[nodiscard]] const SamplePerson* person(const std::string& name) const;
 };
 
-/// The texts of a season's files by their names: venues.json, kit.json, squad.json, setups.json. What each says stands in the readme
+/// The texts of a season's files by their names: venues.json, kit.json, squad.json, setups.json, clearances.json, statuses.json. What each says stands in the readme
 /// beside them.
 using SeasonTexts = std::map<std::string, std::string>;
-inline const std::vector<std::string> seasonFileNames{"venues.json", "kit.json", "squad.json", "setups.json"};
+inline const std::vector<std::string> seasonFileNames{"venues.json", "kit.json", "squad.json", "setups.json", "clearances.json", "statuses.json"};
 
 /// The season with its days counted back from `today`, and the ages that its people reach in that year. Strict: a missing file, an
 /// unknown key, a wrong type and a name that nothing has are faults; with any of them the season is not to be used.

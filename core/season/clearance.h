@@ -6,7 +6,9 @@
 #include <chrono>
 #include <optional>
 #include <set>
+#include <span>
 #include <string>
+#include <vector>
 
 namespace steelyard {
 
@@ -38,6 +40,9 @@ enum class ClearanceState : std::uint8_t { Valid, NotYet, Expired, TakenBack };
 /// Its first and its last day count. Taken back on a day it is not valid on that day any more, whatever else its days say.
 [[nodiscard]] ClearanceState stateOn(const Clearance& clearance, std::chrono::sys_days day);
 
+/// The same among all that somebody has: one that was given before another of the same lift and method was taken back went with it.
+[[nodiscard]] ClearanceState stateAmong(std::span<const Clearance> all, const Clearance& clearance, std::chrono::sys_days day);
+
 /// How much somebody may train.
 enum class Fitness : std::uint8_t { All = 1, Some = 2, None = 3 };
 /// Whether it is one that is known here.
@@ -63,5 +68,19 @@ struct DayStatus {
 
 /// Whether it is in force on a day: from its first day to its last, and not lifted. The day on which it is lifted is free of it.
 [[nodiscard]] bool holdsOn(const DayStatus& status, std::chrono::sys_days day);
+
+/// What several come to on a day: each of them forbids what it names.
+struct DayStanding {
+    Fitness fitness = Fitness::All;             ///< of the strictest
+    bool unread = false;                        ///< one of them cannot be read here
+    std::optional<std::chrono::sys_days> until; ///< last day on which any of it is forbidden; none where nobody said or nothing is
+    std::set<Method> notMethods;
+    std::set<LiftGroup> notGroups;
+    std::set<LiftId> notLifts;
+    std::vector<std::string> texts;             ///< each once
+    bool operator==(const DayStanding&) const = default;
+};
+/// Those that hold on the day; of the others nothing counts.
+[[nodiscard]] DayStanding standingOn(std::span<const DayStatus> statuses, std::chrono::sys_days day);
 
 }

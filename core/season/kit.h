@@ -169,6 +169,7 @@ struct KitItem {
     std::optional<OnLoan> borrowed{};       ///< it belongs to somebody else
     std::optional<OnLoan> lent{};           ///< somebody else has it
     RecordId takenTo{};                     ///< the venue that it is at for now, taken along from where it belongs
+    std::optional<std::chrono::sys_days> measuredOn{}; ///< day of its measurement; none where that is not kept yet
 
     /// Until a look over finds it fit again.
     [[nodiscard]] bool isOutOfUse() const { return inspection && inspection->fault; }

@@ -3,7 +3,10 @@
 
 #include "core/season/athlete.h"
 
+#include <algorithm>
+#include <array>
 #include <chrono>
+#include <cstdint>
 #include <optional>
 
 namespace steelyard {
@@ -46,25 +49,88 @@ struct CoachLimits {
     [[nodiscard]] constexpr std::chrono::years adultFrom() const { return ofAge.value_or(ours::ofAge); }
 };
 
-/// Whether a limit lies where one can lie; an absent one does.
-[[nodiscard]] constexpr bool isLimitBetween(const std::optional<int>& percent, int leastPercent, int mostPercent)
+/// Which of the limits.
+enum class LimitKind : std::uint8_t { TyrePercent, EccentricPercent, MaximumAge, BandAge, HoldPercent, OfAge };
+inline constexpr std::array allLimits{LimitKind::TyrePercent, LimitKind::EccentricPercent, LimitKind::MaximumAge, LimitKind::BandAge, LimitKind::HoldPercent, LimitKind::OfAge};
+
+/// What one limit is, as a whole number of percent, days or years: the least and the most that it can be, and the step it is set by.
+struct LimitRange {
+    int leastCount = 0, mostCount = 0, stepCount = 1;
+};
+/// Of a limit; ours where no source is named beside it.
+[[nodiscard]] constexpr LimitRange rangeOf(LimitKind kind)
 {
-    return !percent || (*percent >= leastPercent && *percent <= mostPercent);
+    switch (kind) {
+    case LimitKind::TyrePercent: return {1, 100, 5};
+    case LimitKind::EccentricPercent: return {100, 130, 5};
+    case LimitKind::MaximumAge: return {1, 365, 5};
+    case LimitKind::BandAge: return {1, 730, 7};
+    case LimitKind::HoldPercent: return {100, 1000, 10};
+    case LimitKind::OfAge: break;
+    }
+    return {16, 25, 1};
 }
-/// The same of a limit that is a time.
-template <typename Duration>
-[[nodiscard]] constexpr bool isLimitBetween(const std::optional<Duration>& limit, Duration least, Duration most)
+
+/// The coach's own, as that number; none where it is as ours.
+[[nodiscard]] constexpr std::optional<int> ownLimitCount(const CoachLimits& limits, LimitKind kind)
 {
-    return !limit || (*limit >= least && *limit <= most);
+    const auto counted = [](const auto& limit) { return limit ? std::optional(static_cast<int>(limit->count())) : std::nullopt; };
+    switch (kind) {
+    case LimitKind::TyrePercent: return limits.tyrePercent;
+    case LimitKind::EccentricPercent: return limits.eccentricPercent;
+    case LimitKind::MaximumAge: return counted(limits.maximumAge);
+    case LimitKind::BandAge: return counted(limits.bandAge);
+    case LimitKind::HoldPercent: return limits.holdPercent;
+    case LimitKind::OfAge: break;
+    }
+    return counted(limits.ofAge);
+}
+
+/// As it was shipped.
+[[nodiscard]] constexpr int ourLimitCount(LimitKind kind)
+{
+    switch (kind) {
+    case LimitKind::TyrePercent: return ours::tyrePercent;
+    case LimitKind::EccentricPercent: return ours::eccentricPercent;
+    case LimitKind::MaximumAge: return static_cast<int>(ours::maximumAge.count());
+    case LimitKind::BandAge: return static_cast<int>(ours::bandAge.count());
+    case LimitKind::HoldPercent: return ours::holdPercent;
+    case LimitKind::OfAge: break;
+    }
+    return static_cast<int>(ours::ofAge.count());
+}
+
+/// The limits with one of them set to that number, or to ours.
+[[nodiscard]] constexpr CoachLimits withLimit(CoachLimits limits, LimitKind kind, std::optional<int> count)
+{
+    const auto set = [&count]<typename Duration>(std::optional<Duration>& limit) { limit = count ? std::optional(Duration(*count)) : std::nullopt; };
+    switch (kind) {
+    case LimitKind::TyrePercent: limits.tyrePercent = count; break;
+    case LimitKind::EccentricPercent: limits.eccentricPercent = count; break;
+    case LimitKind::MaximumAge: set(limits.maximumAge); break;
+    case LimitKind::BandAge: set(limits.bandAge); break;
+    case LimitKind::HoldPercent: limits.holdPercent = count; break;
+    case LimitKind::OfAge: set(limits.ofAge); break;
+    }
+    return limits;
+}
+
+/// The next whole step up or down from where a limit is, no further than it can be; the same where it is at its end.
+[[nodiscard]] constexpr int steppedLimitCount(const CoachLimits& limits, LimitKind kind, bool up)
+{
+    const LimitRange range = rangeOf(kind);
+    const int now = ownLimitCount(limits, kind).value_or(ourLimitCount(kind)), steps = now / range.stepCount;
+    const int next = up ? steps + 1 : now % range.stepCount == 0 ? steps - 1 : steps;
+    return std::clamp(next * range.stepCount, range.leastCount, range.mostCount);
 }
 
 /// Whether each limit lies within what stands beside it above.
 [[nodiscard]] constexpr bool canBeLimits(const CoachLimits& limits)
 {
-    using std::chrono::days, std::chrono::years;
-    return isLimitBetween(limits.tyrePercent, 1, 100) && isLimitBetween(limits.eccentricPercent, 100, 130)
-        && isLimitBetween(limits.maximumAge, days(1), days(365)) && isLimitBetween(limits.bandAge, days(1), days(730))
-        && isLimitBetween(limits.holdPercent, 100, 1000) && isLimitBetween(limits.ofAge, years(16), years(25));
+    return std::all_of(allLimits.begin(), allLimits.end(), [&limits](LimitKind kind) {
+        const auto own = ownLimitCount(limits, kind);
+        return !own || (*own >= rangeOf(kind).leastCount && *own <= rangeOf(kind).mostCount);
+    });
 }
 
 }

@@ -3,7 +3,7 @@
 
 namespace steelyard {
 
-std::optional<WeakAnchor> weakAnchor(const std::string& item, const HungBand& band, std::optional<Mass> heldBy, const LiftPath& path)
+std::optional<WeakAnchor> weakAnchor(const std::string& item, const HungBand& band, std::optional<Mass> heldBy, const LiftPath& path, double holdFactor)
 {
     if (!heldBy)
         return std::nullopt;
@@ -19,9 +19,9 @@ std::optional<WeakAnchor> weakAnchor(const std::string& item, const HungBand& ba
         doubt.add(twin);
         most = std::max(most, band.verticalPull(h) + newtons(doubt.giveOrTake()));
     }
-    if (leastHoldFactor * most <= weight(*heldBy))
+    if (holdFactor * most <= weight(*heldBy))
         return std::nullopt;
-    return WeakAnchor{item, asMass(most), *heldBy};
+    return WeakAnchor{item, asMass(most), *heldBy, holdFactor};
 }
 
 }

@@ -147,6 +147,33 @@ void Desk::lookOver(CautionCode code)
     changed();
 }
 
+void Desk::lookOverReason(std::size_t index)
+{
+    if (index >= m_gate.reasons.size() || m_gate.reasons[index].reason.alone != Permission::Caution)
+        return;
+    for (const ReasonKey& key : keysOf(m_gate.reasons[index]))
+        if (std::find(m_lookedOverReasons.begin(), m_lookedOverReasons.end(), key) == m_lookedOverReasons.end())
+            m_lookedOverReasons.push_back(key);
+    changed();
+}
+
+void Desk::holdTo(const HeldTo& heldTo)
+{
+    if (heldTo == m_heldTo)
+        return;
+    m_heldTo = heldTo;
+    changed();
+}
+
+void Desk::setLifter(std::optional<GateLifter> lifter)
+{
+    if (lifter == m_lifter)
+        return;
+    m_lifter = std::move(lifter);
+    m_lookedOverReasons.clear();
+    changed();
+}
+
 void Desk::setPulls(std::vector<IsometricPull> pulls)
 {
     if (pulls == m_pulls)
@@ -172,6 +199,7 @@ void Desk::replaceAll(BarMarks marks, std::vector<KitItem> kit, SetupRecord setu
     m_lastTime.reset();
     m_wanted = {};
     m_pulls.clear();
+    m_lifter.reset();
     m_drafts.clear();
     m_draftListeners.tell();
     hungChanged();
@@ -185,12 +213,24 @@ bool Desk::hangs(const RecordId& id) const
 void Desk::hungChanged()
 {
     m_lookedOver.clear();
+    m_lookedOverReasons.clear();
     changed();
+}
+
+void Desk::forgetWhatIsMore(const std::optional<LoadAtWorst>& before)
+{
+    const auto now = loadAtWorst(m_answer);
+    const bool isNoMore = before && now && now->value + now->giveOrTake <= before->value + before->giveOrTake;
+    if (!isNoMore)
+        std::erase_if(m_lookedOverReasons, [](const ReasonKey& key) { return key.code == GateCode::OverMaximum; });
 }
 
 void Desk::changed()
 {
-    m_answer = weighUp(m_setup, m_kit, m_marks, m_lookedOver);
+    const auto before = loadAtWorst(m_answer);
+    m_answer = weighUp(m_setup, m_kit, m_marks, m_lookedOver, usualSampleCount, m_heldTo);
+    forgetWhatIsMore(before);
+    m_gate = m_lifter ? setupGate(*m_lifter, m_setup, m_answer, m_lookedOverReasons) : SetupGate{};
     m_listeners.tell();
 }
 

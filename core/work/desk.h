@@ -6,6 +6,7 @@
 #include "core/season/recordid.h"
 #include "core/season/setuprecord.h"
 #include "core/work/asking/wantedpulls.h"
+#include "core/work/gates/setupgate.h"
 #include "core/work/subscription.h"
 #include "core/work/weighup.h"
 
@@ -34,6 +35,17 @@ public:
     /// Her isometric pulls in this lift, for whom the desk is laid out; they go when another lifter's are laid.
     [[nodiscard]] const std::vector<IsometricPull>& pulls() const { return m_pulls; }
     void setPulls(std::vector<IsometricPull> pulls);
+    /// The coach's limits and the day; what is old or held too weakly goes by them.
+    [[nodiscard]] const HeldTo& heldTo() const { return m_heldTo; }
+    void holdTo(const HeldTo& heldTo);
+    /// Who is at the gates; nobody, and no gate is asked.
+    [[nodiscard]] const std::optional<GateLifter>& lifter() const { return m_lifter; }
+    /// Another one, or the same of whom something else is known: what was looked over for her before is not any more.
+    void setLifter(std::optional<GateLifter> lifter);
+    /// Worked out with the answer.
+    [[nodiscard]] const SetupGate& gate() const { return m_gate; }
+    /// What answer and gate come to together: the one to be shown.
+    [[nodiscard]] Readiness readiness() const { return gatedReadiness(m_answer.readiness, m_gate.permission); }
     /// Worked out anew at each change, once.
     [[nodiscard]] const WeighedUp& answer() const { return m_answer; }
 
@@ -58,6 +70,9 @@ public:
     void stepLoad(bool up);
     /// Holds until something else hangs, or hangs otherwise.
     void lookOver(CautionCode code);
+    /// A reason of the gate that is a caution, by its place. A load that comes to the maximum was looked over as it was: more of it is
+    /// looked over again.
+    void lookOverReason(std::size_t index);
     /// Other marks and another set-up, as one change; the kit and what is half entered stay.
     void lay(const BarMarks& marks, SetupRecord setup);
     /// Another lifter, another kit: drafts and looks over of before go with them.
@@ -71,6 +86,7 @@ private:
     [[nodiscard]] bool hangs(const RecordId& id) const;
     void changed();
     void hungChanged();
+    void forgetWhatIsMore(const std::optional<LoadAtWorst>& before);
 
     BarMarks m_marks;
     std::vector<KitItem> m_kit;
@@ -80,7 +96,11 @@ private:
     WantedPulls m_wanted;
     std::vector<IsometricPull> m_pulls;
     std::vector<CautionCode> m_lookedOver;
+    HeldTo m_heldTo;
+    std::optional<GateLifter> m_lifter;
+    std::vector<ReasonKey> m_lookedOverReasons;
     WeighedUp m_answer;
+    SetupGate m_gate;
     NewIds m_newIds;
     Listeners m_listeners, m_draftListeners;
 };

@@ -47,13 +47,13 @@ BandHang bandHang(const BandPlacing& placing)
 /// Hangs the records on the two sides of a set-up; `bottom` is where the bar touches the chest, unless an aid says otherwise.
 class Hanger {
 public:
-    Hanger(Setup& setup, std::span<const KitItem> kit, Height bottom) : m_setup(setup), m_kit(kit), m_bottom(bottom) {}
+    Hanger(Setup& setup, std::span<const KitItem> kit, Height bottom, const HeldTo& heldTo) : m_setup(setup), m_kit(kit), m_bottom(bottom), m_heldTo(heldTo) {}
 
     [[nodiscard]] std::vector<WeakAnchor> weakAnchors(const LiftPath& path) const
     {
         std::vector<WeakAnchor> weak;
         for (const HeldBand& held : m_held) {
-            const auto found = weakAnchor(held.item, held.band, held.by, path);
+            const auto found = weakAnchor(held.item, held.band, held.by, path, m_heldTo.limits.holdFactor());
             if (!found)
                 continue;
             // of a pair the twin is the less sure, and speaks for both
@@ -63,6 +63,7 @@ public:
         }
         return weak;
     }
+    [[nodiscard]] std::vector<OldBand> oldBands() const { return m_old; }
     std::optional<Error> hang(const HungRecord& record)
     {
         const KitItem* item = find(m_kit, record.item);
@@ -84,6 +85,15 @@ public:
     }
 
 private:
+    [[nodiscard]] bool isOld(const KitItem& item) const
+    {
+        return m_heldTo.day && item.measuredOn && *m_heldTo.day - *item.measuredOn > m_heldTo.limits.bandGoodFor();
+    }
+    void sayOld(const OldBand& band)
+    {
+        if (std::find(m_old.begin(), m_old.end(), band) == m_old.end())
+            m_old.push_back(band);
+    }
     /// What stems from one measurement is told by the item's place in the kit, counted from 1.
     [[nodiscard]] SourceId sourceOf(const KitItem& item) const { return {static_cast<std::uint32_t>(&item - m_kit.data()) + 1}; }
     /// Worn in the middle of the bar, so each side has half of it, whatever the record says of sides.
@@ -124,7 +134,10 @@ private:
         const auto fit = bandFitFrom(*band);
         if (!placing || !fit)
             return placing ? inItem(item, fit.error()) : Error{Refusal::OutOfRange, item.name};
-        auto hung = HungBand::of(Band{*fit, source, second, false}, bandHang(*placing));
+        const bool old = isOld(item);
+        if (old)
+            sayOld({item.name, *item.measuredOn});
+        auto hung = HungBand::of(Band{*fit, source, second, old}, bandHang(*placing));
         if (!hung)
             return inItem(item, hung.error());
         m_held.push_back({item.name, *hung, placing->heldBy});
@@ -143,6 +156,8 @@ private:
     Height m_bottom;
     std::map<RecordId, int> m_used;
     std::vector<HeldBand> m_held;
+    std::vector<OldBand> m_old;
+    const HeldTo& m_heldTo;
 };
 
 bool anyOf(const Setup& setup, const auto& is)
@@ -240,7 +255,7 @@ Result<LiftPath> liftPath(const BarMarks& marks, const PlateLoad& load)
 }
 
 WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const BarMarks& marks,
-                  std::span<const CautionCode> lookedOver, std::size_t samples)
+                  std::span<const CautionCode> lookedOver, std::size_t samples, const HeldTo& heldTo)
 {
     WeighedUp out;
     const auto refuse = [&out](const Error& error) {
@@ -270,7 +285,7 @@ WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const
             out.lentOut.push_back(item.name);
     }
     const auto path = liftPath(marks, *out.load);
-    Hanger hanger(setup, kit, path ? path->bottom : Height{});
+    Hanger hanger(setup, kit, path ? path->bottom : Height{}, heldTo);
     for (const HungRecord& hung : record.hung)
         if (auto wrong = hanger.hang(hung))
             return refuse(*wrong);
@@ -289,6 +304,7 @@ WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const
         return refuse(curve.error());
     out.cautions = cautionsFor(setup, *curve, lookedOver);
     out.weakAnchors = hanger.weakAnchors(*path);
+    out.oldBands = hanger.oldBands();
     out.readiness = readinessOf(out, *curve);
     out.curve = std::move(*curve);
     out.setup = std::move(setup);

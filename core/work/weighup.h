@@ -26,6 +26,20 @@ struct Caution {
     bool operator==(const Caution&) const = default;
 };
 
+/// What a set-up is held to besides itself: the coach's limits, and the day by which a band's measurement is old. Without a day none is.
+struct HeldTo {
+    CoachLimits limits{};
+    std::optional<std::chrono::sys_days> day{};
+    bool operator==(const HeldTo&) const = default;
+};
+
+/// A band that hangs and was measured longer ago than the coach's limit: what makes its pull uncertain counts half as much again.
+struct OldBand {
+    std::string item;
+    std::chrono::sys_days measuredOn{};
+    bool operator==(const OldBand&) const = default;
+};
+
 /// Why a set-up is not ready; Ready when it is.
 enum class Readiness : std::uint8_t {
     MarksMissing, ///< bottom or top is not entered
@@ -48,17 +62,22 @@ struct WeighedUp {
     std::vector<std::string> outOfUse;   ///< names of things that hang and may not be used until they are looked over
     std::vector<std::string> lentOut;    ///< and of things that hang and are with somebody else
     std::vector<WeakAnchor> weakAnchors; ///< bands whose anchor might lift: not to be used
+    std::vector<OldBand> oldBands;       ///< each once
 };
 
 /// The bar's path from marks; in a floor lift the bottom is the largest plate's radius plus the blocks.
 /// Refuses when bottom or top is missing, or a floor lift has no plates to stand on.
 [[nodiscard]] Result<LiftPath> liftPath(const BarMarks& marks, const PlateLoad& load);
 
+/// Of a curve that is drawn.
+inline constexpr std::size_t usualSampleCount = 200;
+
 /// Works a set-up out from what was entered: plates from the stock, things of the kit on their sides, the athlete's
 /// marks. An elastic bench aid is worn once, in the middle; its help is counted from the bottom mark unless its placing says where the chest
 /// is. A band anchored on the wrong side of the bar's path is refused. The second of a pair of bands stands on its twin's measurement. `lookedOver` are the cautions acknowledged for
-/// just these things hung just so. Never throws anything away: what is wrong is named, the rest is worked out.
+/// just these things hung just so. A band measured longer ago than the limit
+/// is uncertain by half as much again; one measured just that long ago is not. Never throws anything away: what is wrong is named, the rest is worked out.
 [[nodiscard]] WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const BarMarks& marks,
-                                std::span<const CautionCode> lookedOver, std::size_t samples = 200);
+                                std::span<const CautionCode> lookedOver, std::size_t samples = usualSampleCount, const HeldTo& heldTo = {});
 
 }

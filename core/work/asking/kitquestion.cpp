@@ -49,8 +49,8 @@ std::vector<Entered<Height>> anchorsOf(std::span<const KitItem> kit)
 
 class Choices {
 public:
-    Choices(KitQuestion& out, const SetupRecord& now, std::span<const KitItem> kit, const BarMarks& marks, const AllowedKinds& allowed)
-        : m_out(out), m_now(now), m_kit(kit), m_marks(marks), m_allowed(allowed), m_straps(strapsOf(kit)), m_anchors(anchorsOf(kit))
+    Choices(KitQuestion& out, const SetupRecord& now, std::span<const KitItem> kit, const BarMarks& marks, const AllowedKinds& allowed, const HeldTo& heldTo)
+        : m_out(out), m_now(now), m_kit(kit), m_marks(marks), m_allowed(allowed), m_heldTo(heldTo), m_straps(strapsOf(kit)), m_anchors(anchorsOf(kit))
     {
     }
 
@@ -124,7 +124,7 @@ private:
             return;
         SetupRecord alone = m_now;
         alone.hung = {record};
-        const WeighedUp weighed = weighUp(alone, m_kit, m_marks, {}, 0);
+        const WeighedUp weighed = weighUp(alone, m_kit, m_marks, {}, 0, m_heldTo);
         if (!weighed.setup || weighed.error || !weighed.weakAnchors.empty())
             return;
         ++m_tried;
@@ -139,6 +139,7 @@ private:
     std::span<const KitItem> m_kit;
     const BarMarks& m_marks;
     const AllowedKinds& m_allowed;
+    const HeldTo& m_heldTo;
     std::vector<Strap> m_straps;
     std::vector<Entered<Height>> m_anchors;
     std::size_t m_thingIndex = 0;
@@ -154,7 +155,7 @@ SetupRecord onlyWorn(SetupRecord setup)
 
 }
 
-Result<KitQuestion> kitQuestion(const SetupRecord& now, std::span<const KitItem> kit, const BarMarks& marks, const AllowedKinds& allowed, std::vector<HangTarget> targets, std::optional<StrengthCurve> strength)
+Result<KitQuestion> kitQuestion(const SetupRecord& now, std::span<const KitItem> kit, const BarMarks& marks, const AllowedKinds& allowed, std::vector<HangTarget> targets, std::optional<StrengthCurve> strength, const HeldTo& heldTo)
 {
     const auto loads = loadsOf(now.bar);
     if (!loads)
@@ -191,7 +192,7 @@ Result<KitQuestion> kitQuestion(const SetupRecord& now, std::span<const KitItem>
         question.wornLeft = weighed.setup->left;
         question.wornRight = weighed.setup->right;
     }
-    Choices choices(out, now, kit, marks, allowed);
+    Choices choices(out, now, kit, marks, allowed, heldTo);
     for (const KitItem& item : kit)
         choices.add(item);
     return out;

@@ -43,7 +43,7 @@ struct KitQuestion {
 /// level with it: a load whose path it does not cover is none. Refuses what `liftPath` and the plates refuse, and strength that covers no path.
 [[nodiscard]] Result<KitQuestion> kitQuestion(const SetupRecord& now, std::span<const KitItem> kit, const BarMarks& marks, const AllowedKinds& allowed,
                                               std::vector<HangTarget> targets,
-                                              std::optional<StrengthCurve> strength = std::nullopt);
+                                              std::optional<StrengthCurve> strength = std::nullopt, const HeldTo& heldTo = {});
 
 /// The set-up that an answer means, with the rest of the bar as it stands.
 [[nodiscard]] SetupRecord setupOf(const SetupRecord& now, const KitQuestion& asked, const HangAnswer& answer);

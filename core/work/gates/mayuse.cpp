@@ -126,8 +126,7 @@ private:
     [[nodiscard]] std::vector<const Clearance*> validFor(Method method) const
     {
         auto valid = clearancesFor(method, ClearanceState::Valid);
-        if (const Clearance* taken = lastTakenBack(method))
-            std::erase_if(valid, [taken](const Clearance* clearance) { return clearance->day < taken->takenBack->day; });
+        std::erase_if(valid, [this](const Clearance* clearance) { return stateAmong(m_facts.clearances, *clearance, m_question.day) != ClearanceState::Valid; });
         return valid;
     }
 

@@ -22,6 +22,7 @@ struct KnownMaximum {
     Mass u;                       ///< standard uncertainty of the value
     std::chrono::sys_days day{};  ///< of the set or test it comes from
     bool tested = false;          ///< tried out, and not estimated from several reps
+    bool operator==(const KnownMaximum&) const = default;
 };
 
 /// What would be lifted, at the worst place of the path: the pull as the mass that weighs as much, and its give-or-take to either side.
@@ -96,6 +97,7 @@ struct Reason {
     std::optional<double> capPercent;
     std::optional<bool> tested;                ///< whether the maximum that it is about was tried out
     std::optional<Mass> atMost;                ///< the load that would just do, with the same give-or-take; none where no load would
+    bool operator==(const Reason&) const = default;
 };
 
 /// The answer: as strict as the strictest of its reasons that was not looked over.
@@ -122,6 +124,7 @@ struct GateFacts {
     std::vector<DayStatus> statuses;
     LiftId alike; ///< the lift that ships and is this one, or is like it; none where nobody has said
     CoachLimits limits;
+    bool operator==(const GateFacts&) const = default;
 };
 
 /// Whether an athlete may do a method with a lift on a day, and with every reason against it. Loads are compared at the unfavourable

@@ -277,6 +277,8 @@ void SeasonBook::readItem(const RecordId& id)
     for (const auto* ranked : measured)
         record.measurements.push_back(ranked->value);
     record.item.measurement = measured.empty() ? notYetMeasured(*kind) : record.measurements.front().measured;
+    if (!measured.empty())
+        record.item.measuredOn = record.measurements.front().day;
     m_kit[id] = std::move(record);
 }
 

@@ -57,7 +57,7 @@ void KeepSeasonTest::bookHoldsTheSeason()
     QCOMPARE(book.kit().size(), season.kit.size());
     QCOMPARE(book.unreadCount(), std::size_t(0));
     QVERIFY(book.review().empty());
-    std::size_t setups = 0, acknowledgements = 0;
+    std::size_t setups = 0, acknowledgements = 0, clearances = 0, statuses = 0;
     for (const SamplePerson& person : season.people) {
         const auto all = book.athletes();
         const auto at = std::find_if(all.begin(), all.end(), [&](const Athlete* a) { return a->name == person.athlete.name; });
@@ -71,6 +71,16 @@ void KeepSeasonTest::bookHoldsTheSeason()
         QCOMPARE(athlete.sizes.size(), person.athlete.sizes.size());
         for (std::size_t i = 0; i < athlete.sizes.size(); ++i)
             QVERIFY(athlete.sizes[i].day == person.athlete.sizes[i].day && athlete.sizes[i].mass == person.athlete.sizes[i].mass);
+        for (const Clearance* one : book.clearancesOf(athlete.id)) {
+            const auto like = [&](const Clearance& said) { return said.athlete == person.athlete.id && said.lift == one->lift && said.method == one->method && said.until == one->until; };
+            QVERIFY(std::any_of(season.clearances.begin(), season.clearances.end(), like));
+            ++clearances;
+        }
+        for (const DayStatus* one : book.statusesOf(athlete.id)) {
+            const auto like = [&](const DayStatus& said) { return said.athlete == person.athlete.id && said.day == one->day && said.fitness == one->fitness && said.notMethods == one->notMethods && said.notGroups == one->notGroups; };
+            QVERIFY(std::any_of(season.statuses.begin(), season.statuses.end(), like));
+            ++statuses;
+        }
         for (const SavedSetup* setup : book.setupsOf(athlete.id)) {
             ++setups;
             acknowledgements += book.acknowledgementsOf(setup->id).size();
@@ -79,6 +89,8 @@ void KeepSeasonTest::bookHoldsTheSeason()
         }
     }
     QCOMPARE(setups, season.setups.size());
+    QCOMPARE(clearances, season.clearances.size());
+    QCOMPARE(statuses, season.statuses.size());
     std::size_t lookedOver = 0;
     for (const SampleSetup& setup : season.setups)
         lookedOver += setup.lookedOver.size();

@@ -6,6 +6,7 @@
 #include "core/work/measuring/comparing.h"
 #include "core/work/measuring/keptkit.h"
 #include "core/work/measuring/machinekit.h"
+#include "core/work/gates/mayuse.h"
 #include "core/work/weighup.h"
 #include "tests/core/sample/marrowhill.h"
 
@@ -38,6 +39,7 @@ private Q_SLOTS:
     void aTwinHasDrifted();
     void loadsCanBeMade();
     void setupsWeighUp();
+    void someAreClearedAndSomeAreNot();
 };
 
 void SeasonTest::readsWithoutFault()
@@ -82,6 +84,13 @@ void SeasonTest::faultsNameFileAndKey_data()
     row("lent and borrowed", "kit.json", "\"lent\":", "\"borrowed\": { \"who\": \"the farm\", \"days_ago\": 9 }, \"lent\":", "kit.json: kit[11].lent: is borrowed too");
     row("lent before it was there", "kit.json", "\"days_ago\": 12, \"back_in_days\"", "\"days_ago\": 120, \"back_in_days\"", "kit.json: kit[11].lent.days_ago: is before it was last measured");
     row("half a day to be back", "kit.json", "\"back_in_days\": 9", "\"back_in_days\": 9.5", "kit.json: kit[11].lent.back_in_days: is not a whole number");
+    row("no such method", "clearances.json", "\"method\": \"maximal test\"", "\"method\": \"most\"",
+        "clearances.json: clearances[3].method: is \"most\", not one of plain iron, maximal test, eccentric release, chains, bands below, bands above, bench aid, machine, overhead, tyre, implement, carry, sled, kettlebell, isometric test, jumps, throws");
+    row("cleared for no day", "clearances.json", "\"for_days\": 90", "\"for_days\": 0", "clearances.json: clearances[3].for_days: is no day");
+    row("nobody gave it", "clearances.json", "\"who\": \"the head coach\", \"for_days\": 90", "\"for_days\": 90", "clearances.json: clearances[3].who: is missing");
+    row("kept from something unknown", "statuses.json", "[\"jumps\"]", "[\"leaps\"]", "statuses.json: statuses[2].not_methods: \"leaps\" is not known");
+    row("no such group", "statuses.json", "[\"press\"]", "[\"push\"]", "statuses.json: statuses[0].not_groups: \"push\" is not known");
+    row("no such fitness", "statuses.json", "\"none\"", "\"nothing\"", "statuses.json: statuses[1].fitness: is \"nothing\", not one of all, some, none");
     row("not JSON", "venues.json", "{", "", "venues.json: is not JSON");
 }
 
@@ -326,6 +335,48 @@ void SeasonTest::setupsWeighUp()
     QVERIFY(counts[Readiness::Refused] >= 1);     // hung on a band that nobody has measured
     QVERIFY(counts[Readiness::NotToBeUsed] >= 1); // an anchor that might lift
     QCOMPARE(counts[Readiness::MarksMissing], 0);
+}
+
+/// Two who are cleared, one who is refused, one under age who was approved by name, and one who does not train.
+void SeasonTest::someAreClearedAndSomeAreNot()
+{
+    Faults faults;
+    const Season season = readSeason(marrowhill::texts(), today, faults);
+    const auto answer = [&season](const std::string& name, LiftId lift, Method method) {
+        const Athlete& athlete = season.person(name)->athlete;
+        GateFacts facts;
+        facts.birthYear = athlete.birthYear;
+        facts.alike = lift;
+        for (const Clearance& one : season.clearances)
+            if (one.athlete == athlete.id)
+                facts.clearances.push_back(one);
+        for (const DayStatus& one : season.statuses)
+            if (one.athlete == athlete.id)
+                facts.statuses.push_back(one);
+        UseQuestion question;
+        question.lift = lift;
+        question.method = method;
+        question.day = today;
+        question.load = LoadAtWorst{kilograms(80), kilograms(1)};
+        question.maximum = KnownMaximum{lift, true, kilograms(90), kilograms(94), kilograms(2), today - std::chrono::days(20), true};
+        const auto first = mayUse(question, facts);
+        for (const Reason& reason : first->reasons)
+            if (reason.alone == Permission::Caution)
+                question.lookedOver.push_back(reason.key);
+        return *mayUse(question, facts);
+    };
+    constexpr LiftId squat{1}, press{8}, isometricSquat{25};
+    QVERIFY(answer("Jola Przybyłkowicz-Nkemelu", squat, Method::EccentricRelease).permission == Permission::Permitted);
+    QVERIFY(answer("Adaeze Thornbeck", isometricSquat, Method::IsometricTest).permission == Permission::Permitted);
+    QVERIFY(answer("Quilla Ramsgarde", squat, Method::MaximalTest).permission == Permission::Permitted);
+    QVERIFY(answer("Rua Mac an Tóiseagh", squat, Method::MaximalTest).permission == Permission::Not);
+    const GateAnswer refused = answer("Katalin Ördöghegyi", squat, Method::EccentricRelease);
+    QVERIFY(refused.permission == Permission::Not);
+    QVERIFY(refused.reasons.size() >= 2 && refused.reasons[0].key.code == GateCode::ClearanceExpired && refused.reasons[1].key.code == GateCode::StatusNames);
+    QVERIFY(answer("Katalin Ördöghegyi", press, Method::Plain).permission == Permission::Not);
+    QVERIFY(answer("Katalin Ördöghegyi", squat, Method::Plain).permission == Permission::Permitted);
+    QVERIFY(answer("Saoirse N'Gambaye", squat, Method::Plain).permission == Permission::Not);
+    QVERIFY(answer("Hine Te Rangimoss", squat, Method::Plain).permission == Permission::Permitted);
 }
 
 QTEST_APPLESS_MAIN(SeasonTest)

@@ -37,6 +37,7 @@ private Q_SLOTS:
     void aTwinNeedsMore();
     void anAnchorAboveIsNotLifted();
     void aWeakAnchorForbidsTheLift();
+    void heldByTheCoachsOwnFactor();
 };
 
 void TestAnchors::boltedIsNeverWeak()
@@ -95,6 +96,34 @@ void TestAnchors::aWeakAnchorForbidsTheLift()
     const WeighedUp held = weighUp(record, kit, marks, looked);
     QCOMPARE(held.readiness, Readiness::Ready);
     QVERIFY(held.weakAnchors.empty());
+}
+
+void TestAnchors::heldByTheCoachsOwnFactor()
+{
+    const HungBand band = overPeg(false);
+    const Force most = band.verticalPull(metres(1.27)) + bandGiveOrTake(band.band().fit, metres(1.22));
+    const Mass gram = kilograms(0.001);
+    for (const int percent : {100, 250}) {
+        const HeldTo heldTo{withLimit({}, LimitKind::HoldPercent, percent), {}};
+        const Mass enough = asMass(percent / 100.0 * most);
+        QVERIFY(!weakAnchor("B1", band, enough + gram, path(), heldTo.limits.holdFactor()));
+        const auto weak = weakAnchor("B1", band, enough - gram, path(), heldTo.limits.holdFactor());
+        QVERIFY(weak);
+        QCOMPARE(weak->holdFactor, percent / 100.0);
+        SetupRecord record;
+        record.bar.stock = usualStock();
+        BandPlacing placing;
+        placing.anchorHeight = metres(0.05);
+        const std::vector<KitItem> kit{samples::item(1, "B1", samples::band(), false)};
+        const CautionCode looked[] = {CautionCode::BandsBelow};
+        const auto readinessHeldBy = [&](Mass by) {
+            placing.heldBy = by;
+            record.hung = {samples::hung(1, placing, HungOn::LeftOnly)};
+            return weighUp(record, kit, samples::marks(0.77, 1.27), looked, usualSampleCount, heldTo).weakAnchors.size();
+        };
+        QCOMPARE(readinessHeldBy(enough + gram), std::size_t(0));
+        QCOMPARE(readinessHeldBy(enough - gram), std::size_t(1));
+    }
 }
 
 QTEST_APPLESS_MAIN(TestAnchors)

@@ -47,6 +47,7 @@ private Q_SLOTS:
     void plateUncertaintyShowsAtEveryMark();
     void nearestLoadHangs();
     void samplesAreAsMany();
+    void aBandMeasuredLongAgo();
 };
 
 void ReadinessTest::ironIsReady()
@@ -281,6 +282,35 @@ void ReadinessTest::samplesAreAsMany()
     const SetupRecord record = samples::setup(100, {samples::hung(1, samples::chainOn(0.8))});
     QCOMPARE(weighUp(record, kit, squat, {}).curve->samples.size(), std::size_t(200));
     QCOMPARE(weighUp(record, kit, squat, {}, 0).curve->samples.size(), std::size_t(0));
+}
+
+void ReadinessTest::aBandMeasuredLongAgo()
+{
+    using std::chrono::days;
+    constexpr std::chrono::sys_days today = std::chrono::year(2026) / 11 / 2;
+    const auto weighed = [&](std::optional<days> ago, std::optional<int> limit, bool dayKnown = true) {
+        std::vector<KitItem> here = kit;
+        if (ago)
+            here[1].measuredOn = today - *ago;
+        const SetupRecord record = samples::setup(60, {samples::hung(2, samples::bandAt(0), HungOn::LeftOnly), samples::hung(2, samples::bandAt(0.1), HungOn::RightOnly)});
+        HeldTo heldTo{withLimit({}, LimitKind::BandAge, limit), {}};
+        if (dayKnown)
+            heldTo.day = today;
+        return weighUp(record, here, squat, {}, usualSampleCount, heldTo);
+    };
+    const WeighedUp fresh = weighed(days(182), {}), old = weighed(days(183), {});
+    QVERIFY(fresh.oldBands.empty());
+    QCOMPARE(old.oldBands.size(), std::size_t(1));
+    QCOMPARE(old.oldBands[0].item, std::string("Wide band"));
+    QVERIFY(old.oldBands[0].measuredOn == today - days(183));
+    // the same pull, and what the band makes uncertain half as much again; bar marks and iron are what they were
+    QCOMPARE(old.curve->top->value.si(), fresh.curve->top->value.si());
+    const auto fitTerm = [](const WeighedUp& up) { return std::get<HungBand>(up.setup->left.front()).effectAt(metres(1.27)).amount[0]; };
+    VERIFY_NEAR(fitTerm(old), 1.5 * fitTerm(fresh), 1e-12);
+    QVERIFY(old.curve->top->u > fresh.curve->top->u && old.curve->top->u < 1.5 * fresh.curve->top->u);
+    // by the coach's own limit, and never where a day is not known
+    QVERIFY(!weighed(days(31), 30).oldBands.empty() && weighed(days(30), 30).oldBands.empty());
+    QVERIFY(weighed(std::nullopt, 1).oldBands.empty() && weighed(days(900), {}, false).oldBands.empty());
 }
 
 QTEST_APPLESS_MAIN(ReadinessTest)

@@ -5,22 +5,40 @@
 #include "core/work/keeping/putright.h"
 
 #include <algorithm>
+#include <map>
 
 namespace steelyard {
 
 namespace {
 
-bool isNamedAlready(const SeasonBook& book, const std::string& who)
+bool isNamed(const SeasonBook& book, const std::string& who)
 {
-    const auto athletes = book.athletes();
-    const auto said = [&who](const auto& records) {
-        return std::any_of(records.begin(), records.end(), [&who](const auto* record) { return record->who == who; });
-    };
-    return std::any_of(athletes.begin(), athletes.end(), [&](const Athlete* athlete) {
-        return said(book.clearancesOf(athlete->id)) || said(book.statusesOf(athlete->id));
-    });
+    const auto names = namedAlready(book);
+    return std::find(names.begin(), names.end(), who) != names.end();
 }
 
+}
+
+std::vector<std::string> namedAlready(const SeasonBook& book)
+{
+    std::map<std::string, std::chrono::sys_days> lastDays;
+    const auto take = [&lastDays](const auto& records) {
+        for (const auto* record : records)
+            if (!record->who.empty()) {
+                const auto at = lastDays.try_emplace(record->who, record->day).first;
+                at->second = std::max(at->second, record->day);
+            }
+    };
+    for (const Athlete* athlete : book.athletes()) {
+        take(book.clearancesOf(athlete->id));
+        take(book.statusesOf(athlete->id));
+    }
+    std::vector<std::pair<std::string, std::chrono::sys_days>> byDay(lastDays.begin(), lastDays.end());
+    std::stable_sort(byDay.begin(), byDay.end(), [](const auto& a, const auto& b) { return a.second > b.second; });
+    std::vector<std::string> names;
+    for (auto& [name, day] : byDay)
+        names.push_back(std::move(name));
+    return names;
 }
 
 std::optional<Unfit> unfitForMore(const SeasonKeeping& keeping, const RecordId& athlete)
@@ -33,7 +51,7 @@ std::optional<Unfit> unfitWho(const SeasonKeeping& keeping, const std::string& w
 {
     if (const auto unfit = unfitName(who))
         return unfit == Unfit::NameMissing ? Unfit::WhoMissing : unfit;
-    return keeping.isSample() && !isNamedAlready(keeping.book(), who) ? std::optional(Unfit::SampleTakesNobody) : std::nullopt;
+    return keeping.isSample() && !isNamed(keeping.book(), who) ? std::optional(Unfit::SampleTakesNobody) : std::nullopt;
 }
 
 std::optional<Unfit> unfitSaidSo(const SeasonKeeping& keeping, const SaidSo& by)

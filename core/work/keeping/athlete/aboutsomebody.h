@@ -16,6 +16,9 @@ void addAbout(SeasonKeeping& keeping, Deed deed, Place place, std::chrono::sys_d
 void putRightAbout(SeasonKeeping& keeping, const Place& place, std::chrono::sys_days day, const Content& content,
                    const std::optional<Unfit>& unfit, const WhenTold& told);
 
+/// Who gave a clearance or set a day status, each once, the last day's first.
+[[nodiscard]] std::vector<std::string> namedAlready(const SeasonBook& book);
+
 /// Whether the one who says something is fit to be written down: named, and in a sample one who is named there already, since nobody
 /// real is to come into it.
 [[nodiscard]] std::optional<Unfit> unfitWho(const SeasonKeeping& keeping, const std::string& who);
