@@ -2,6 +2,7 @@
 #include "core/sample/season.h"
 
 #include "core/sample/kitreader.h"
+#include "core/sample/releasereader.h"
 #include "core/work/barchanges.h"
 #include "core/work/measuring/rackholes.h"
 
@@ -248,7 +249,9 @@ private:
             const SampleItem* item = m_season.item(name);
             return item ? &item->item : nullptr;
         });
-        const std::vector<std::string> cautions{"chains", "bands below", "bands above", "bench aid"};
+        if (from.has("release"))
+            setup.saved.setup.release = releaseFrom(from.neededObject("release"));
+        const std::vector<std::string> cautions{"chains", "bands below", "bands above", "bench aid", "release"};
         for (const std::string& looked : from.texts("looked_over")) {
             const auto at = std::find(cautions.begin(), cautions.end(), looked);
             if (at == cautions.end())

@@ -19,7 +19,7 @@ struct SavedSetup {
 };
 
 /// The cautions about kit; numbers are written down for ever.
-enum class CautionCode : std::uint8_t { Chains = 0, BandsBelow = 1, BandsAbove = 2, BenchAid = 3 };
+enum class CautionCode : std::uint8_t { Chains = 0, BandsBelow = 1, BandsAbove = 2, BenchAid = 3, Release = 4 };
 
 /// That a caution was looked over, for one athlete, and for just what hung then.
 struct Acknowledgement {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/season/kit.h"
+#include "core/season/releaseplan.h"
 
 #include <variant>
 #include <vector>
@@ -90,6 +91,7 @@ struct BarRecord {
 struct SetupRecord {
     BarRecord bar;
     std::vector<HungRecord> hung;
+    std::optional<ReleasePlan> release{}; ///< where the way down is heavier than the way up
     bool operator==(const SetupRecord&) const = default;
 };
 

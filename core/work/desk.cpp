@@ -128,6 +128,15 @@ void Desk::takeOff(std::size_t index)
     hungChanged();
 }
 
+void Desk::setRelease(std::optional<ReleasePlan> plan)
+{
+    if (m_setup.release == plan)
+        return;
+    const bool asItHung = m_setup.release && plan && withoutAsked(*m_setup.release) == withoutAsked(*plan);
+    m_setup.release = std::move(plan);
+    asItHung ? changed() : hungChanged();
+}
+
 void Desk::stepLoad(bool up)
 {
     const auto loads = loadsOf(m_setup.bar);

@@ -66,6 +66,8 @@ public:
     void hang(const HungRecord& record);
     void rehang(std::size_t index, const HungRecord& record);
     void takeOff(std::size_t index);
+    /// What makes the way down heavier; nothing takes it away. What is only asked otherwise leaves cautions looked over.
+    void setRelease(std::optional<ReleasePlan> plan);
     /// The next load the plates make; nothing when there is none.
     void stepLoad(bool up);
     /// Holds until something else hangs, or hangs otherwise.

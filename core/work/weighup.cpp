@@ -165,7 +165,7 @@ bool anyOf(const Setup& setup, const auto& is)
     return std::any_of(setup.left.begin(), setup.left.end(), is) || std::any_of(setup.right.begin(), setup.right.end(), is);
 }
 
-std::vector<Caution> cautionsFor(const Setup& setup, const PullCurve& curve, std::span<const CautionCode> lookedOver)
+std::vector<Caution> cautionsFor(const SetupRecord& record, const Setup& setup, const PullCurve& curve, std::span<const CautionCode> lookedOver)
 {
     std::vector<Caution> cautions;
     const auto add = [&](CautionCode code, std::optional<Mass> mass) {
@@ -195,6 +195,8 @@ std::vector<Caution> cautionsFor(const Setup& setup, const PullCurve& curve, std
     };
     mayLetGo(CautionCode::BandsAbove, band(true));
     mayLetGo(CautionCode::BenchAid, [](const HungItem& item) { return std::holds_alternative<HungHelp>(item); });
+    if (record.release)
+        add(CautionCode::Release, std::nullopt);
     return cautions;
 }
 
@@ -302,7 +304,7 @@ WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const
     auto curve = pullCurve(setup, samples);
     if (!curve)
         return refuse(curve.error());
-    out.cautions = cautionsFor(setup, *curve, lookedOver);
+    out.cautions = cautionsFor(record, setup, *curve, lookedOver);
     out.weakAnchors = hanger.weakAnchors(*path);
     out.oldBands = hanger.oldBands();
     out.readiness = readinessOf(out, *curve);

@@ -17,7 +17,7 @@ void SetupView::setDesk(DeskService* desk)
 
 void SetupView::lookOver(int code)
 {
-    if (m_desk && code >= 0 && code <= static_cast<int>(steelyard::CautionCode::BenchAid))
+    if (m_desk && code >= 0 && code <= static_cast<int>(steelyard::CautionCode::Release))
         m_desk->desk().lookOver(static_cast<steelyard::CautionCode>(code));
 }
 

@@ -242,6 +242,12 @@ CautionText caution(const Caution& c)
                  tr("No cuts, thin places or loose seams; it sits even on both arms."),
                  tr("Measured as she wears it: on another body it helps otherwise.")}};
     }
+    case CautionCode::Release:
+        return {tr("Heavier on the way down: before it is ready"),
+                {tr("Rehearsed with empty hooks, or with what is let go left off, until both sides let go together each time."),
+                 tr("A spotter at each end. Safeties in, tried with an empty bar."),
+                 tr("If one side stays on: do not press, ride to the safeties."),
+                 tr("The plain lift is stable, and somebody qualified has cleared her by name. Your local rules come first.")}};
     case CautionCode::BandsAbove:
         break;
     }

@@ -2,6 +2,7 @@
 #include "core/strength/evidence.h"
 #include "tests/bench/verdicts.h"
 #include "tests/core/hanging/stocks.h"
+#include "tests/core/work/eccentric/releases.h"
 
 #include <benchmark/benchmark.h>
 
@@ -63,5 +64,21 @@ void maximumOfADay(benchmark::State& state)
     verdicts::hold("the maximum of a day from 100 sets", verdicts::median(took), 5, "ms");
 }
 BENCHMARK(maximumOfADay)->Iterations(200)->Unit(benchmark::kMillisecond);
+
+/// All that a plan for a heavier way down comes to, whatever is asked of it.
+void wholePlan(benchmark::State& state)
+{
+    SetupRecord setup = releases::byHooks();
+    std::vector<double> took;
+    for (auto _ : state)
+        for (double down = 100; down <= 130; down += 2.5) {
+            setup.release->asked.downPercent = down;
+            took.push_back(milliseconds([&] { benchmark::DoNotOptimize(releaseAnswer(setup, releases::facts())); }));
+        }
+    state.counters["median_ms"] = verdicts::median(took);
+    verdicts::hold("a plan for a heavier way down", verdicts::median(took), 5, "ms");
+    verdicts::hold("the slowest of these plans", *std::max_element(took.begin(), took.end()), 10, "ms");
+}
+BENCHMARK(wholePlan)->Iterations(20)->Unit(benchmark::kMillisecond);
 
 }

@@ -32,6 +32,7 @@ struct EccentricSet {
     std::chrono::milliseconds tempoDown{3000};
     PutBack putBack = PutBack::Never;
     PutBackBy putBackBy = PutBackBy::Nobody;
+    bool operator==(const EccentricSet&) const = default;
 };
 
 /// Why a set cannot be done as it is put down; nothing where it can: reps from 1 to 50; a way down of more than 0 to 30 s; clusters of at

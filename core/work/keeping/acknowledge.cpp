@@ -49,6 +49,8 @@ std::optional<std::chrono::sys_days> lastLookedOver(const SeasonBook& book, cons
     std::map<CautionCode, std::optional<std::chrono::sys_days>> days;
     for (const HungRecord& hung : setup.setup.hung)
         days[cautionOf(hung.placing)];
+    if (setup.setup.release)
+        days[CautionCode::Release];
     const RecordId mark = hungMark(setup.setup);
     // the last of each caution is behind the earlier ones
     for (const Acknowledgement* looked : book.acknowledgementsOf(setup.id))

@@ -19,11 +19,17 @@ void keepSetup(SeasonKeeping& keeping, SavedSetup setup, const WhenTold& told)
     else if (setup.lift == LiftId{})
         unfit = Unfit::LiftUnknown;
     const Content content = contentOf(setup.setup, book.settings());
-    if (!unfit && !content)
+    const Content release = setup.setup.release ? contentOf(*setup.setup.release, book.settings()) : std::nullopt;
+    if (!unfit && (!content || release.has_value() != setup.setup.release.has_value()))
         unfit = Unfit::QuantityUnfit;
     if (unfit)
         return told({setup.id, unfit, std::nullopt});
-    const bool changed = !known || !keptAlike(known->setup, setup.setup);
+    const auto said = [](SetupRecord record) {
+        record.release.reset();
+        return record;
+    };
+    const bool changed = !known || !keptAlike(said(known->setup), said(setup.setup));
+    const bool releaseChanged = !keptAlike(known ? known->setup.release : std::nullopt, setup.setup.release);
     if (!known)
         setup.id = keeping.newId();
     Drafting drafting(keeping);
@@ -31,6 +37,8 @@ void keepSetup(SeasonKeeping& keeping, SavedSetup setup, const WhenTold& told)
     drafting.set(place, field::setupLiftNumber, contentOf(setup.lift));
     if (changed)
         drafting.set(place, field::setupLoadNumber, content);
+    if (releaseChanged)
+        drafting.set(place, field::setupReleaseNumber, release);
     keeping.keep(Deed::SetupKept, setup.id, std::move(drafting).drafts(), told);
 }
 

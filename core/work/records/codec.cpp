@@ -23,8 +23,8 @@ constexpr Numbered<KitFault, 15> kitFaults{{{{KitFault::WornLink, 2}, {KitFault:
                                              {KitFault::Collar, 14}, {KitFault::Buckle, 15}, {KitFault::Weld, 16}}}};
 constexpr Numbered<ItemKind, 8> itemKinds{{{{ItemKind::Chain, 2}, {ItemKind::Band, 3}, {ItemKind::Aid, 4}, {ItemKind::Machine, 5},
                                             {ItemKind::Scale, 6}, {ItemKind::Iron, 7}, {ItemKind::Lead, 8}, {ItemKind::Rack, 9}}}};
-constexpr Numbered<CautionCode, 4> cautionCodes{
-    {{{CautionCode::Chains, 1}, {CautionCode::BandsBelow, 2}, {CautionCode::BandsAbove, 3}, {CautionCode::BenchAid, 4}}}};
+constexpr Numbered<CautionCode, 5> cautionCodes{
+    {{{CautionCode::Chains, 1}, {CautionCode::BandsBelow, 2}, {CautionCode::BandsAbove, 3}, {CautionCode::BenchAid, 4}, {CautionCode::Release, 5}}}};
 
 Content weighedContent(const IronWeighed& weighed, const WrittenIn& in)
 {
@@ -339,7 +339,12 @@ bool keptAlike(const BarMarks& a, const BarMarks& b)
 
 bool keptAlike(const SetupRecord& a, const SetupRecord& b)
 {
-    return a == b || contentOf(a, WrittenIn::plain()) == contentOf(b, WrittenIn::plain());
+    return a == b || (contentOf(a, WrittenIn::plain()) == contentOf(b, WrittenIn::plain()) && keptAlike(a.release, b.release));
+}
+
+bool keptAlike(const std::optional<ReleasePlan>& a, const std::optional<ReleasePlan>& b)
+{
+    return a == b || (a && b && contentOf(*a, WrittenIn::plain()) == contentOf(*b, WrittenIn::plain()));
 }
 
 Content contentOf(LiftId lift)
@@ -394,7 +399,11 @@ journal::Unit unitFor(LengthUnit unit)
 
 RecordId hungMark(const SetupRecord& load)
 {
-    const auto content = RecordWriter({}).list(2, hungContents(load, WrittenIn::plain())).content();
+    RecordWriter writer({});
+    writer.list(2, hungContents(load, WrittenIn::plain()));
+    if (load.release)
+        writer.part(3, contentOf(withoutAsked(*load.release), WrittenIn::plain()));
+    const auto content = writer.content();
     const seal::Digest digest = seal::hash(content.value_or(journal::nullItem()));
     RecordId mark;
     seal::copyBytes(digest, mark.bytes);

@@ -50,7 +50,15 @@ namespace steelyard {
 ///                   6 list of lifts · 7 text; the day is the entry's
 ///   said so         1 who · 2 day, since 1970
 ///   method, group   their numbers
-///   acknowledgement 1 set-up · 2 caution (1 chains, 2 bands below, 3 bands above, 4 bench aid) · 3 mark of what hung
+///   acknowledgement 1 set-up · 2 caution (1 chains, 2 bands below, 3 bands above, 4 bench aid
+///                   5 release) · 3 mark of what hung
+///   release         1 way (1 hooks, 2 partner lifts off, 3 partner adds, 4 bands let go, 5 dumbbells dropped) · 2 asked · 3 hook
+///                   4 measures · 5 push, as a mass · 6 dumbbell · 7 set
+///   asked           1 true when in percent · 2 up, in tenths of a percent · 3 down · 4 true when down is of the way up · 5 load down
+///   hook            1 frame · 2 scale step · 3 room · 4 rating · 5 list of settings (1 length)
+///   measures        1 sleeve's radius · 2 lip's drop · 3 list of reps (1 height) · 4 box · 5 margin · 6 spacing · 7 grip · 8 chest · 9 throat
+///   set             1 reps · 2 reps of a cluster · 3 rest, in s · 4 tempo down, in ms · 5 put back (1 never, 2 each rep, 3 each cluster)
+///                   6 by (1 nobody, 2 spotters, 3 athlete)
 /// Nothing where a quantity is not finite or does not fit a whole number of the base unit.
 using Content = std::optional<journal::ByteBuffer>;
 
@@ -59,7 +67,9 @@ using Content = std::optional<journal::ByteBuffer>;
 [[nodiscard]] Content contentOf(const GuardianAgreement& agreement);
 [[nodiscard]] Content contentOf(const BodySize& size, const WrittenIn& in);
 [[nodiscard]] Content contentOf(const MeasurementRecord& record, const WrittenIn& in);
+/// Bar and what hangs; what makes the way down heavier is a value of its own.
 [[nodiscard]] Content contentOf(const SetupRecord& load, const WrittenIn& in);
+[[nodiscard]] Content contentOf(const ReleasePlan& plan, const WrittenIn& in);
 [[nodiscard]] Content contentOf(const Inspection& inspection);
 [[nodiscard]] Content contentOf(const OnLoan& loan);
 [[nodiscard]] Content contentOf(ItemKind kind);
@@ -78,6 +88,7 @@ using Content = std::optional<journal::ByteBuffer>;
 [[nodiscard]] std::optional<BodySize> bodySizeIn(journal::ByteView content);
 [[nodiscard]] std::optional<MeasurementRecord> measurementIn(journal::ByteView content);
 [[nodiscard]] std::optional<SetupRecord> loadIn(journal::ByteView content);
+[[nodiscard]] std::optional<ReleasePlan> releasePlanIn(journal::ByteView content);
 [[nodiscard]] std::optional<Inspection> inspectionIn(journal::ByteView content);
 [[nodiscard]] std::optional<OnLoan> onLoanIn(journal::ByteView content);
 [[nodiscard]] std::optional<ItemKind> itemKindIn(journal::ByteView content);
@@ -92,6 +103,7 @@ using Content = std::optional<journal::ByteBuffer>;
 /// Whether both would be kept as the same: to the whole mg and µm.
 [[nodiscard]] bool keptAlike(const BarMarks& a, const BarMarks& b);
 [[nodiscard]] bool keptAlike(const SetupRecord& a, const SetupRecord& b);
+[[nodiscard]] bool keptAlike(const std::optional<ReleasePlan>& a, const std::optional<ReleasePlan>& b);
 
 /// The lift as the part of a register, and back; nothing for another text.
 [[nodiscard]] std::string partOf(LiftId lift);
@@ -101,8 +113,8 @@ using Content = std::optional<journal::ByteBuffer>;
 [[nodiscard]] journal::Unit unitFor(MassUnit unit);
 [[nodiscard]] journal::Unit unitFor(LengthUnit unit);
 
-/// What a look over holds for: the first 16 bytes of BLAKE2b-256 over what hangs and how, as content. Another load of plates leaves
-/// it as it is.
+/// What a look over holds for: the first 16 bytes of BLAKE2b-256 over what hangs and how, as content, and over the release with nothing
+/// asked where there is one. Another load of plates leaves it as it is.
 [[nodiscard]] RecordId hungMark(const SetupRecord& load);
 
 }

@@ -23,6 +23,8 @@ inline constexpr std::uint32_t itemKindNumber = 8;
 
 /// The lift's number, or the id of one that was added; and bar, plates and what hangs as one value, because one goes with the other.
 inline constexpr std::uint32_t setupLiftNumber = 1, setupLoadNumber = 2;
+/// What makes the way down heavier than the way up; taken back where nothing does.
+inline constexpr std::uint32_t setupReleaseNumber = 3;
 
 /// Its name; the number of the lift that ships and is like it; 1 from the lifter's own bottom, 2 from the floor.
 inline constexpr std::uint32_t liftNameNumber = 1, liftLikeNumber = 2, liftStartNumber = 3;

@@ -303,10 +303,14 @@ void SeasonBook::readSetup(const Place& place)
     const auto lift = value(said(place, field::setupLiftNumber), liftIdIn);
     const Held* entry = said(place, field::setupLoadNumber);
     auto load = value(entry, loadIn);
-    if (!lift || !load || !place.athlete || removed(place))
+    if (!lift || !load || !place.athlete || removed(place)) {
         m_setups.erase(place);
-    else
-        m_setups[place] = {place.subject.id, *place.athlete, *lift, std::move(*load), entry->body.localDay};
+        return;
+    }
+    const Held* release = said(place, field::setupReleaseNumber);
+    load->release = value(release, releasePlanIn);
+    const auto day = release ? std::max(entry->body.localDay, release->body.localDay) : entry->body.localDay;
+    m_setups[place] = {place.subject.id, *place.athlete, *lift, std::move(*load), day};
 }
 
 void SeasonBook::readAcknowledgement(const Place& place)

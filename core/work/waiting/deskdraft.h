@@ -18,7 +18,7 @@ struct DeskDraft {
 };
 
 /// The forms' bytes: deterministic CBOR lists that begin with the version, which is 1; what follows is as in the journal, in kg and cm.
-///   desk   version · bar marks · load
+///   desk   version · bar marks · load · release, where there is one
 ///   item   version · name · whether a pair · venue or null · measurement, with the item's id
 /// Nothing where a number in it cannot be written.
 [[nodiscard]] std::optional<journal::ByteBuffer> encodeDraft(const DeskDraft& desk);

@@ -2,9 +2,9 @@
 // the meta-object compiler of Qt 6.4 cannot read the standard library's concepts
 #ifndef Q_MOC_RUN
 #include "core/work/weighup.h"
+#include "tests/core/sample/goldencells.h"
 #include "tests/core/sample/marrowhill.h"
 
-#include <QFile>
 #include <QtTest>
 
 #include <cmath>
@@ -23,14 +23,8 @@ struct Golden {
 std::map<std::pair<int, QString>, Golden> golden()
 {
     std::map<std::pair<int, QString>, Golden> all;
-    QFile file(QStringLiteral(GOLDEN_FILE));
-    if (!file.open(QIODevice::ReadOnly))
-        return all;
-    file.readLine();
-    while (!file.atEnd()) {
-        const QStringList cells = QString::fromUtf8(file.readLine()).trimmed().split(QLatin1Char(','));
+    for (const QStringList& cells : goldenCells(QStringLiteral(GOLDEN_FILE)))
         all[{cells[0].toInt(), cells[1]}] = {cells[2].toDouble(), cells[3].toDouble()};
-    }
     return all;
 }
 

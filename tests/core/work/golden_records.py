@@ -30,6 +30,10 @@ HUNG = [
     {1: record(1), 2: 1, 3: {1: 3, 2: typed("80", "cm"), 3: typed("0.4", "kg"), 4: typed("30", "cm")}},
     {1: record(2), 2: 3, 4: {1: True, 2: True, 3: typed("220", "cm"), 4: typed("-15", "cm"), 5: typed("5", "cm"), 6: typed("40", "kg")}},
 ]
+HOOK = {1: typed("3.2", "kg"), 2: typed("0.05", "kg"), 3: typed("18", "cm"), 4: typed("60", "kg"),
+        5: [{1: typed("76", "cm")}, {1: typed("80", "cm")}]}
+HOOK_MEASURES = {1: typed("25", "mm"), 2: typed("12", "mm"), 3: [{1: typed(cm, "cm")} for cm in ("72.5", "71", "73.5")],
+                 5: typed("5", "cm"), 6: typed("160", "cm")}
 RECORDS = {
     "marks": {1: 1, 2: typed("77", "cm"), 4: typed("88", "cm"), 6: typed("127", "cm")},
     "floorMarksInInches": {1: 2, 3: typed("4", "in"), 6: typed("28", "in")},
@@ -82,6 +86,12 @@ RECORDS = {
     "lift": 14,
     "addedLift": record(9),
     "fromTheFloor": 2,
+    "acknowledgementOfARelease": {1: record(3), 2: 5, 3: record(4)},
+    "releaseByHooks": {1: 1, 2: {1: True, 2: 700, 3: 1100}, 3: HOOK, 4: HOOK_MEASURES,
+                       7: {1: 6, 2: 2, 3: 30, 4: 3000, 5: 3, 6: 2}},
+    "releaseByDumbbellsInPounds": {1: 5, 2: {2: 650, 3: 1405, 4: True, 5: typed("265", "lb")}, 3: {5: []},
+                                   4: {3: [], 4: typed("15", "in"), 7: typed("32", "in"), 8: typed("14.5", "in"), 9: typed("12", "in")},
+                                   5: typed("40", "lb"), 6: typed("35", "lb"), 7: {1: 1, 4: 2500, 5: 1, 6: 1}},
 }
 
 
@@ -96,7 +106,11 @@ namespace recordsversion1 {
         lines = "\n".join(f'    "{line}"' for line in textwrap.wrap(cbor(value).hex(), 110))
         yield f"inline constexpr const char* {name} =\n{lines};"
     mark = hashlib.blake2b(cbor({2: HUNG}), digest_size=32).hexdigest()[:32]
-    yield f'/// First half of BLAKE2b-256 over what hangs.\ninline constexpr const char* markOfLoad = "{mark}";\n\n}}'
+    yield f'/// First half of BLAKE2b-256 over what hangs.\ninline constexpr const char* markOfLoad = "{mark}";'
+    # nothing asked: per cent as a plan begins, 70 up and 105 down, and one rep of three seconds that nobody puts anything back after
+    bare = {1: 1, 2: {1: True, 2: 700, 3: 1050}, 3: HOOK, 4: HOOK_MEASURES, 7: {1: 1, 4: 3000, 5: 1, 6: 1}}
+    released = hashlib.blake2b(cbor({2: HUNG, 3: bare}), digest_size=32).hexdigest()[:32]
+    yield f'/// The same with hooks that let go.\ninline constexpr const char* markOfReleasedLoad = "{released}";\n\n}}'
 
 
 if __name__ == "__main__":

@@ -150,6 +150,42 @@ Acknowledgement acknowledgementOfAnAid()
     return a;
 }
 
+Acknowledgement acknowledgementOfARelease()
+{
+    Acknowledgement a = acknowledgement();
+    a.caution = CautionCode::Release;
+    return a;
+}
+
+ReleasePlan releaseByHooks()
+{
+    ReleasePlan plan;
+    plan.asked.downPercent = 110;
+    plan.hook = {kilograms(3.2), kilograms(0.05), metres(0.18), kilograms(60), {metres(0.76), metres(0.8)}};
+    plan.measures.sleeveRadius = metres(0.025);
+    plan.measures.lipDrop = metres(0.012);
+    plan.measures.lowest = {metres(0.725), metres(0.71), metres(0.735)};
+    plan.measures.margin = metres(0.05);
+    plan.measures.spacing = metres(1.6);
+    plan.set = {6, 2, std::chrono::seconds(30), std::chrono::seconds(3), PutBack::EachCluster, PutBackBy::Spotters};
+    return plan;
+}
+
+ReleasePlan releaseByDumbbells()
+{
+    ReleasePlan plan;
+    plan.way = ReleaseWay::DumbbellsDropped;
+    plan.asked = {false, 65, 140.5, true, pounds(265)};
+    plan.measures.box = metres(0.381);
+    plan.measures.grip = metres(0.8128);
+    plan.measures.chest = metres(0.3683);
+    plan.measures.throat = metres(0.3048);
+    plan.push = pounds(40);
+    plan.dumbbell = pounds(35);
+    plan.set.tempoDown = std::chrono::milliseconds(2500);
+    return plan;
+}
+
 /// Length or mass in whole base units, or none.
 template <typename Value>
 rc::Gen<std::optional<Value>> whole(double perBaseUnit)
@@ -209,6 +245,9 @@ void RecordCodecTest::bytesOfVersion1_data()
     row("kind of a band", contentOf(ItemKind::Band), recordsversion1::kindOfBand);
     row("acknowledgement", contentOf(acknowledgement()), recordsversion1::acknowledgement);
     row("acknowledgement of an aid", contentOf(acknowledgementOfAnAid()), recordsversion1::acknowledgementOfAnAid);
+    row("acknowledgement of a release", contentOf(acknowledgementOfARelease()), recordsversion1::acknowledgementOfARelease);
+    row("release by hooks", contentOf(releaseByHooks(), metric), recordsversion1::releaseByHooks);
+    row("release by dumbbells, in pounds and inches", contentOf(releaseByDumbbells(), imperial), recordsversion1::releaseByDumbbellsInPounds);
     row("lift that ships", contentOf(LiftId{14}), recordsversion1::lift);
     row("lift that was added", contentOf(LiftId::added(samples::numbered(9))), recordsversion1::addedLift);
     row("start", contentOf(LiftStart::Floor), recordsversion1::fromTheFloor);
@@ -272,6 +311,11 @@ void RecordCodecTest::readAgain()
     QVERIFY(!inspectionIn(fromHex("a2010003194e21")) && !inspectionIn(fromHex("a2012003194e21")));
     QVERIFY(acknowledgementIn(fromHex(recordsversion1::acknowledgement)) == acknowledgement());
     QVERIFY(acknowledgementIn(fromHex(recordsversion1::acknowledgementOfAnAid)) == acknowledgementOfAnAid());
+    QVERIFY(acknowledgementIn(fromHex(recordsversion1::acknowledgementOfARelease)) == acknowledgementOfARelease());
+    QVERIFY(releasePlanIn(fromHex(recordsversion1::releaseByHooks)) == releaseByHooks());
+    const auto dropped = releasePlanIn(fromHex(recordsversion1::releaseByDumbbellsInPounds));
+    QVERIFY(dropped && dropped->asked.downOfWayUp && !dropped->asked.inPercent && dropped->asked.downPercent == 140.5);
+    QVERIFY(contentOf(*dropped, WrittenIn::plain()) == contentOf(releaseByDumbbells(), WrittenIn::plain()));
     QVERIFY(liftIdIn(fromHex(recordsversion1::lift)) == LiftId{14});
     QVERIFY(liftIdIn(fromHex(recordsversion1::addedLift)) == LiftId::added(samples::numbered(9)));
     QVERIFY(liftStartIn(fromHex(recordsversion1::fromTheFloor)) == LiftStart::Floor);
@@ -288,6 +332,15 @@ void RecordCodecTest::markOfWhatHangs()
     QVERIFY(hungMark(other) == hungMark(load()));
     std::swap(other.hung[0], other.hung[1]);
     QVERIFY(hungMark(other) != hungMark(load()));
+    // what is only asked otherwise leaves a look over; another hook, or another length of it, does not
+    SetupRecord released = load();
+    released.release = releaseByHooks();
+    QCOMPARE(hungMark(released).hex(), std::string(recordsversion1::markOfReleasedLoad));
+    released.release->asked.downPercent = 120;
+    released.release->set.reps = 3;
+    QCOMPARE(hungMark(released).hex(), std::string(recordsversion1::markOfReleasedLoad));
+    released.release->hook.settings.back() = metres(0.84);
+    QVERIFY(hungMark(released).hex() != recordsversion1::markOfReleasedLoad);
 }
 
 void RecordCodecTest::whatWasWrittenComesBack()
@@ -321,6 +374,10 @@ void RecordCodecTest::cutOrOtherBytesAreNotRead()
     QVERIFY(!loadIn(fromHex(recordsversion1::marks)));
     QVERIFY(!measurementIn(fromHex(recordsversion1::marks)));
     QVERIFY(!agreementIn(journal::nullItem()));
+    const auto plan = fromHex(recordsversion1::releaseByHooks);
+    for (std::size_t size = 0; size < plan.size(); ++size)
+        QVERIFY(!releasePlanIn(journal::ByteView(plan).first(size)));
+    QVERIFY(!releasePlanIn(fromHex(recordsversion1::load)));
     const auto pulled = fromHex(recordsversion1::isometricPull);
     for (std::size_t size = 0; size < pulled.size(); ++size)
         QVERIFY(!isometricPullIn(journal::ByteView(pulled).first(size)));
