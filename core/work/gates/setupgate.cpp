@@ -26,15 +26,17 @@ Method methodOf(CautionCode code)
     case CautionCode::Chains: return Method::Chains;
     case CautionCode::BandsBelow: return Method::BandsBelow;
     case CautionCode::BandsAbove: return Method::BandsAbove;
-    case CautionCode::BenchAid: break;
+    case CautionCode::BenchAid: return Method::BenchAid;
+    case CautionCode::Release: break;
     }
-    return Method::BenchAid;
+    return Method::EccentricRelease;
 }
 
 /// Whether a method's caution is said with the kit that hangs.
 bool isSaidWithKit(Method method)
 {
-    return method == Method::Chains || method == Method::BandsBelow || method == Method::BandsAbove || method == Method::BenchAid;
+    return method == Method::Chains || method == Method::BandsBelow || method == Method::BandsAbove || method == Method::BenchAid
+        || method == Method::EccentricRelease;
 }
 
 bool goesByDeadlift(Method method, const GateFacts& facts)
@@ -82,6 +84,8 @@ std::vector<Method> methodsHung(const SetupRecord& setup)
     std::set<Method> methods;
     for (const HungRecord& hung : setup.hung)
         methods.insert(methodOf(hung));
+    if (setup.release)
+        methods.insert(Method::EccentricRelease);
     if (methods.empty())
         methods.insert(Method::Plain);
     return {methods.begin(), methods.end()};
