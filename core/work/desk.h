@@ -6,6 +6,8 @@
 #include "core/season/recordid.h"
 #include "core/season/setuprecord.h"
 #include "core/work/asking/wantedpulls.h"
+#include "core/work/strength/maxima.h"
+#include "core/work/strength/setupramp.h"
 #include "core/work/subscription.h"
 #include "core/work/weighup.h"
 
@@ -34,6 +36,15 @@ public:
     /// Her isometric pulls in this lift, for whom the desk is laid out; they go when another lifter's are laid.
     [[nodiscard]] const std::vector<IsometricPull>& pulls() const { return m_pulls; }
     void setPulls(std::vector<IsometricPull> pulls);
+    /// Her maximum in this lift that counts, for whom the desk is laid out, and the day on which it does.
+    [[nodiscard]] const std::optional<DayMaximum>& maximum() const { return m_maximum; }
+    [[nodiscard]] std::chrono::sys_days maximumOn() const { return m_maximumOn; }
+    void setMaximum(std::optional<DayMaximum> maximum, std::chrono::sys_days on);
+    /// What is wanted, with the middle of her maximum as its base where nobody typed one and percent can be said of it.
+    [[nodiscard]] WantedPulls wantedOfMaximum() const;
+    /// The ramp up to the set-up, as it is wanted here and now.
+    [[nodiscard]] const RampWanted& ramp() const { return m_ramp; }
+    void setRamp(RampWanted ramp);
     /// Worked out anew at each change, once.
     [[nodiscard]] const WeighedUp& answer() const { return m_answer; }
 
@@ -79,6 +90,9 @@ private:
     std::optional<Mass> m_lastTime;
     WantedPulls m_wanted;
     std::vector<IsometricPull> m_pulls;
+    std::optional<DayMaximum> m_maximum;
+    std::chrono::sys_days m_maximumOn{};
+    RampWanted m_ramp = RampWanted::usual();
     std::vector<CautionCode> m_lookedOver;
     WeighedUp m_answer;
     NewIds m_newIds;
