@@ -38,6 +38,7 @@ private Q_SLOTS:
     void aTwinHasDrifted();
     void loadsCanBeMade();
     void setupsWeighUp();
+    void testsOfEveryKind();
 };
 
 void SeasonTest::readsWithoutFault()
@@ -82,6 +83,9 @@ void SeasonTest::faultsNameFileAndKey_data()
     row("lent and borrowed", "kit.json", "\"lent\":", "\"borrowed\": { \"who\": \"the farm\", \"days_ago\": 9 }, \"lent\":", "kit.json: kit[11].lent: is borrowed too");
     row("lent before it was there", "kit.json", "\"days_ago\": 12, \"back_in_days\"", "\"days_ago\": 120, \"back_in_days\"", "kit.json: kit[11].lent.days_ago: is before it was last measured");
     row("half a day to be back", "kit.json", "\"back_in_days\": 9", "\"back_in_days\": 9.5", "kit.json: kit[11].lent.back_in_days: is not a whole number");
+    row("what hangs in no test", "squad.json", "\"hung\": [\"chains\"]", "\"hung\": [\"ropes\"]", "squad.json: squad[0].tests[5].hung: \"ropes\" hangs in no test");
+    row("half a rep", "squad.json", "\"reps\": 5,", "\"reps\": 5.5,", "squad.json: squad[0].tests[0].reps: is not a whole number");
+    row("a test without a load", "squad.json", "\"load_kg\"", "\"load_lb\"", "squad.json: squad[0].tests[0].load_kg: is missing");
     row("not JSON", "venues.json", "{", "", "venues.json: is not JSON");
 }
 
@@ -124,6 +128,21 @@ void SeasonTest::oneIsBorrowedAndOneLent()
     for (const SampleSetup& setup : season.setups)
         for (const HungRecord& hung : setup.saved.setup.hung)
             QVERIFY(hung.item != chain->item.id);
+}
+
+/// Over the whole season: plain ones and one under other conditions, tried out and estimated, too old, belied, refused, with the body in it.
+void SeasonTest::testsOfEveryKind()
+{
+    std::vector<StrengthTest> all;
+    for (const SamplePerson& person : marrowhill::season().people)
+        all.insert(all.end(), person.tests.begin(), person.tests.end());
+    const auto any = [&all](const auto& is) { return std::any_of(all.begin(), all.end(), is); };
+    QVERIFY(all.size() >= 15);
+    QVERIFY(any([](const StrengthTest& t) { return t.conditions.hung.contains(Method::Chains); }));
+    QVERIFY(any([](const StrengthTest& t) { return t.maximum && today - t.day > ours::maximumAge; }) && any([](const StrengthTest& t) { return t.maximum && today - t.day <= ours::maximumAge; }));
+    QVERIFY(any([](const StrengthTest& t) { return t.missed; }) && any([](const StrengthTest& t) { return t.reps > 10; }));
+    QVERIFY(any([](const StrengthTest& t) { return t.conditions.bodyMass && t.load > kilograms(0); }) && any([](const StrengthTest& t) { return t.conditions.bodyMass && t.load < kilograms(0); }));
+    QVERIFY(any([](const StrengthTest& t) { return t.day <= today - std::chrono::weeks(14); }) && any([](const StrengthTest& t) { return t.day >= today - std::chrono::weeks(2); }));
 }
 
 void SeasonTest::holdsWhatItPromises()
