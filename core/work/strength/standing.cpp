@@ -84,6 +84,7 @@ std::vector<LiftStanding> standingOn(const SeasonBook& book, const RecordId& ath
         if (test->day <= day)
             lifts.insert(test->lift);
     std::vector<LiftStanding> all;
+    all.reserve(lifts.size());
     for (const LiftId& lift : lifts)
         all.push_back(standingOn(book, athlete, lift, day));
     return all;
