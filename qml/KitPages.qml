@@ -27,6 +27,7 @@ QtObject {
             onHungRequested: row => root.stack.show(root.hanging, {row: row})
             onWhoRequested: root.stack.go(root.stack.squadPlace)
             onOriginRequested: root.stack.show(root.origin); onHeightsRequested: root.stack.show(root.heights)
+            onStrengthRequested: root.strengthRequested(); onRampRequested: root.rampRequested()
         }
     }
     readonly property Component venue: Component {
@@ -222,7 +223,7 @@ QtObject {
         onWayRequested: (itemId, kind, way) => root.wayOf(itemId, kind, way)
     }
     signal marksRequested()
-    signal askRequested()
+    signal askRequested(); signal strengthRequested(); signal rampRequested()
     signal measurementsRequested(string itemId)
 
     function hang(itemId: string) {

@@ -20,6 +20,7 @@ PageStack {
         work: deskWork
         onSizesRequested: athleteId => root.show(rightPages.sizes, {athleteId: athleteId})
         onReviewRequested: root.show(rightPages.review)
+        onStrengthRequested: athleteId => root.show(strengthPages.strength, {athleteId: athleteId})
     }
     RightPages {
         id: rightPages
@@ -31,6 +32,11 @@ PageStack {
         work: deskWork
         onMarksRequested: root.show(squadPages.marks); onAskRequested: root.show(askPages.whatToHang)
         onMeasurementsRequested: itemId => root.show(rightPages.measurements, {itemId: itemId})
+        onStrengthRequested: strengthPages.showLift(deskWork.athleteId, deskWork.lift); onRampRequested: root.show(strengthPages.ramp)
+    }
+    StrengthPages {
+        id: strengthPages
+        stack: root
     }
     AskPages {
         id: askPages

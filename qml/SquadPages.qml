@@ -33,7 +33,7 @@ QtObject {
             onNumberRequested: key => root.stack.key(athlete.editor, key)
             onLiftsRequested: root.stack.show(root.lifts, {athleteId: athlete.editor.athleteId})
             onSetupsRequested: root.stack.show(root.setups, {athleteId: athlete.editor.athleteId})
-            onSizesRequested: root.sizesRequested(athlete.editor.athleteId)
+            onSizesRequested: root.sizesRequested(athlete.editor.athleteId); onStrengthRequested: root.strengthRequested(athlete.editor.athleteId)
             onAgreementRequested: root.stack.show(root.agreement, {editor: athlete.editor}); onRemoveRequested: root.stack.show(root.takeOut, {editor: athlete.editor})
         }
     }
@@ -107,5 +107,6 @@ QtObject {
         RemoveSamplePage { vault: TheVault; onBackRequested: root.stack.back() }
     }
     signal sizesRequested(string athleteId)
+    signal strengthRequested(string athleteId)
     signal reviewRequested()
 }

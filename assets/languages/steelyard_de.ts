@@ -434,6 +434,10 @@
         <source>Notes; no diagnoses</source>
         <translation>Notizen; keine Diagnosen</translation>
     </message>
+    <message>
+        <source>Strength</source>
+        <translation>Kraft</translation>
+    </message>
 </context>
 <context>
     <name>BandEditor</name>
@@ -1180,6 +1184,21 @@
     </message>
 </context>
 <context>
+    <name>CountRow</name>
+    <message>
+        <source>%1: one less</source>
+        <translation>%1: eins weniger</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: one more</source>
+        <translation>%1: eins mehr</translation>
+    </message>
+</context>
+<context>
     <name>DayEditor</name>
     <message>
         <source>Day of the month</source>
@@ -1343,6 +1362,14 @@
     <message>
         <source>Pull at three heights at least, from near her lowest to near her highest.</source>
         <translation>An mindestens drei Höhen ziehen, von nahe ihrer tiefsten bis nahe ihrer höchsten.</translation>
+    </message>
+    <message>
+        <source>typed for now, not tested</source>
+        <translation>vorläufig, nicht geprüft</translation>
+    </message>
+    <message>
+        <source>filled in from her tests: %1, %2</source>
+        <translation>aus ihren Tests eingesetzt: %1, %2</translation>
     </message>
 </context>
 <context>
@@ -2295,6 +2322,64 @@
     <message>
         <source>Taken out, it leaves the list; bar marks and set-ups for it stay.</source>
         <translation>Heraus­genommen ver­schwindet sie aus der Liste; Stangen­marken und Aufbauten dafür bleiben.</translation>
+    </message>
+</context>
+<context>
+    <name>LiftStrengthPage</name>
+    <message>
+        <source>%1 · what counts today</source>
+        <translation>%1 · was heute gilt</translation>
+    </message>
+    <message>
+        <source>Strength</source>
+        <translation>Kraft</translation>
+    </message>
+    <message>
+        <source>ADD A TEST</source>
+        <translation>TEST HINZUFÜGEN</translation>
+    </message>
+    <message>
+        <source>A bar is the range of a day, its tick the middle, a disc a maximum that was tried out. A dashed line: other conditions.</source>
+        <translation>Ein Balken ist die Spanne eines Tages, sein Strich die Mitte, eine Scheibe ein ausprobiertes Maximum. Gestrichelt: andere Bedingungen.</translation>
+    </message>
+    <message>
+        <source>No test of this lift is kept yet.</source>
+        <translation>Von dieser Übung ist noch kein Test behalten.</translation>
+    </message>
+</context>
+<context>
+    <name>LiftStrengthView</name>
+    <message>
+        <source>changes not kept</source>
+        <translation>Änderungen nicht behalten</translation>
+    </message>
+    <message>
+        <source>by itself: %1</source>
+        <translation>für sich allein: %1</translation>
+    </message>
+    <message>
+        <source>nothing follows: %1</source>
+        <translation>nichts folgt daraus: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>no maximum</source>
+        <translation>kein Maximum</translation>
+    </message>
+    <message>
+        <source>Other conditions below: not to be compared with those above.</source>
+        <translation>Darunter andere Bedingungen: nicht mit denen darüber zu vergleichen.</translation>
+    </message>
+    <message>
+        <source>%1; older than your limit: test again</source>
+        <translation>%1; älter als deine Grenze: neu testen</translation>
     </message>
 </context>
 <context>
@@ -3563,6 +3648,88 @@
     </message>
 </context>
 <context>
+    <name>RampPage</name>
+    <message>
+        <source>Warm-up</source>
+        <translation>Auf­wärmen</translation>
+    </message>
+    <message>
+        <source>Set-up</source>
+        <translation>Aufbau</translation>
+    </message>
+    <message>
+        <source>%1, the working set</source>
+        <translation>%1, der Arbeitssatz</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Share of the working pull</source>
+        <translation>Anteil am Arbeitszug</translation>
+    </message>
+    <message>
+        <source>Leave the shares so</source>
+        <translation>Anteile so lassen</translation>
+    </message>
+    <message>
+        <source>Change the shares</source>
+        <translation>Anteile ändern</translation>
+    </message>
+    <message>
+        <source>Shares of the pull</source>
+        <translation>Anteile des Zugs</translation>
+    </message>
+    <message>
+        <source>Change plates with what hangs at rest</source>
+        <translation>Scheiben nur wechseln, wenn alles ruht</translation>
+    </message>
+    <message>
+        <source>Take the pull off bands before a plate comes off, and never strip plates with bands from above on. Chains stay even on both sides, feet clear of them.</source>
+        <translation>Bänder entspannen, bevor eine Scheibe abgeht, und nie Scheiben abziehen, solange Bänder von oben hängen. Ketten bleiben auf beiden Seiten gleich, die Füße weg davon.</translation>
+    </message>
+    <message>
+        <source>The shares are ours, and common practice: step them as you know her.</source>
+        <translation>Die Anteile sind unsere Wahl und übliche Praxis: Stell sie so ein, wie du sie kennst.</translation>
+    </message>
+</context>
+<context>
+    <name>RampView</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>pulls %1</source>
+        <translation>zieht %1</translation>
+    </message>
+    <message>
+        <source>as light as it gets: what hangs pulls more than that alone</source>
+        <translation>leichter geht es nicht: Was hängt, zieht allein schon mehr</translation>
+    </message>
+    <message>
+        <source>nothing here makes a load between: the same as before</source>
+        <translation>hier gibt es keine Last dazwischen: dieselbe wie davor</translation>
+    </message>
+    <message>
+        <source>100 %</source>
+        <translation>100 %</translation>
+    </message>
+    <message>
+        <source>Up to %1 %2</source>
+        <translation>Bis %1 %2</translation>
+    </message>
+    <message>
+        <source>The least that can be hung with it: %1 of iron, which pulls %2.</source>
+        <translation>Das Wenigste, das damit hängen kann: %1 Eisen, das zieht %2.</translation>
+    </message>
+    <message>
+        <source>The pull of what hangs is not known: measure further first.</source>
+        <translation>Der Zug dessen, was hängt, ist nicht bekannt: erst weiter messen.</translation>
+    </message>
+</context>
+<context>
     <name>ReadOut</name>
     <message>
         <source>%1, filled in</source>
@@ -3935,6 +4102,14 @@
         <source>Enter her bar marks</source>
         <translation>Trag ihre Stangen­marken ein</translation>
     </message>
+    <message>
+        <source>Of her 1RM</source>
+        <translation>Von ihrem 1RM</translation>
+    </message>
+    <message>
+        <source>Warm up to it</source>
+        <translation>Dazu aufwärmen</translation>
+    </message>
 </context>
 <context>
     <name>SetupPicture</name>
@@ -4221,6 +4396,72 @@
     </message>
 </context>
 <context>
+    <name>StrengthPage</name>
+    <message>
+        <source>strength: one repetition maximum, as a range</source>
+        <translation>Kraft: Maximum für eine Wiederholung, als Spanne</translation>
+    </message>
+    <message>
+        <source>strength</source>
+        <translation>Kraft</translation>
+    </message>
+    <message>
+        <source>Athlete</source>
+        <translation>Athletin</translation>
+    </message>
+    <message>
+        <source>No test is kept yet. Open a lift and add one: a set of up to 10 reps with what was left in reserve, or a maximum that was tried out.</source>
+        <translation>Noch kein Test ist behalten. Öffne eine Übung und füge einen hinzu: einen Satz bis 10 Wiederholungen mit dem, was in Reserve blieb, oder ein ausprobiertes Maximum.</translation>
+    </message>
+    <message>
+        <source>F/M is what was lifted by body mass; F/M^0.67 takes out that bigger people are stronger. Both are for one person over time, and no norm.</source>
+        <translation>F/M ist das Gehobene je Körpermasse; F/M^0.67 nimmt heraus, dass größere Menschen stärker sind. Beide gelten für eine Person über die Zeit und sind keine Norm.</translation>
+    </message>
+    <message>
+        <source>The last day with plain iron counts, not the best. Limits take the low end of the range, percentages its middle.</source>
+        <translation>Es gilt der letzte Tag mit bloßem Eisen, nicht der beste. Grenzen nehmen das untere Ende der Spanne, Prozente ihre Mitte.</translation>
+    </message>
+</context>
+<context>
+    <name>StrengthView</name>
+    <message>
+        <source>no maximum</source>
+        <translation>kein Maximum</translation>
+    </message>
+    <message>
+        <source>nothing follows from its tests</source>
+        <translation>aus den Tests folgt nichts</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>tested</source>
+        <translation>getestet</translation>
+    </message>
+    <message>
+        <source>estimated</source>
+        <translation>geschätzt</translation>
+    </message>
+    <message>
+        <source>older than your limit: test again</source>
+        <translation>älter als deine Grenze: neu testen</translation>
+    </message>
+    <message>
+        <source>with %1</source>
+        <translation>mit: %1</translation>
+    </message>
+    <message>
+        <source>her body is in it</source>
+        <translation>ihr Körper zählt mit</translation>
+    </message>
+    <message>
+        <source>not tested</source>
+        <translation>nicht getestet</translation>
+    </message>
+</context>
+<context>
     <name>TakeOutPage</name>
     <message>
         <source>Take out %1?</source>
@@ -4241,6 +4482,227 @@
     <message>
         <source>You can undo it until the vault is locked.</source>
         <translation>Du kannst es rückgängig machen, bis der Tresor gesperrt wird.</translation>
+    </message>
+</context>
+<context>
+    <name>TestEditor</name>
+    <message>
+        <source>The load comes first.</source>
+        <translation>Zuerst die Last.</translation>
+    </message>
+    <message>
+        <source>Her body mass comes first: it is lifted too.</source>
+        <translation>Zuerst ihre Körpermasse: Sie wird mitgehoben.</translation>
+    </message>
+    <message>
+        <source>Count the reps that were done.</source>
+        <translation>Zähle die geschafften Wiederholungen.</translation>
+    </message>
+    <message>
+        <source>No rep done and none missed is no test.</source>
+        <translation>Keine geschafft und keine verfehlt ist kein Test.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Her 1RM: %1</source>
+        <translation>Ihr 1RM: %1</translation>
+    </message>
+    <message>
+        <source>middle %1, tested</source>
+        <translation>Mitte %1, getestet</translation>
+    </message>
+    <message>
+        <source>middle %1, estimated by seven formulas</source>
+        <translation>Mitte %1, mit sieben Formeln geschätzt</translation>
+    </message>
+    <message>
+        <source>%1; with nothing said of the reserve it is taken for none</source>
+        <translation>%1; ohne Angabe zur Reserve wird keine angenommen</translation>
+    </message>
+    <message>
+        <source>No maximum follows: %1</source>
+        <translation>Daraus folgt kein Maximum: %1</translation>
+    </message>
+    <message>
+        <source>%1 It can be kept, and counts for nothing.</source>
+        <translation>%1 Es lässt sich behalten und zählt für nichts.</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation>nicht gezählt</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Last</translation>
+    </message>
+    <message>
+        <source>Taken off her</source>
+        <translation>Ihr abgenommen</translation>
+    </message>
+    <message>
+        <source>Hung on her</source>
+        <translation>An sie gehängt</translation>
+    </message>
+    <message>
+        <source>0 where nothing is</source>
+        <translation>0, wo nichts ist</translation>
+    </message>
+    <message>
+        <source>bar, collars and plates</source>
+        <translation>Stange, Verschlüsse und Scheiben</translation>
+    </message>
+    <message>
+        <source>Body mass</source>
+        <translation>Körpermasse</translation>
+    </message>
+    <message>
+        <source>as measured last</source>
+        <translation>wie zuletzt gemessen</translation>
+    </message>
+    <message>
+        <source>Smallest jump</source>
+        <translation>Kleinster Sprung</translation>
+    </message>
+    <message>
+        <source>from one load that was tried to the next; %1 where nobody noted it</source>
+        <translation>von einer versuchten Last zur nächsten; %1, wo es niemand notiert hat</translation>
+    </message>
+    <message>
+        <source>There is no such number.</source>
+        <translation>So eine Zahl gibt es nicht.</translation>
+    </message>
+</context>
+<context>
+    <name>TestPage</name>
+    <message>
+        <source>Put right</source>
+        <translation>Berichtigen</translation>
+    </message>
+    <message>
+        <source>A test</source>
+        <translation>Ein Test</translation>
+    </message>
+    <message>
+        <source>%1 · not kept yet</source>
+        <translation>%1 · noch nicht behalten</translation>
+    </message>
+    <message>
+        <source>Forget</source>
+        <translation>Verwerfen</translation>
+    </message>
+    <message>
+        <source>Take out</source>
+        <translation>Heraus­nehmen</translation>
+    </message>
+    <message>
+        <source>KEEP</source>
+        <translation>BEHALTEN</translation>
+    </message>
+    <message>
+        <source>a set</source>
+        <translation>ein Satz</translation>
+    </message>
+    <message>
+        <source>a maximum tried out</source>
+        <translation>ein ausprobiertes Maximum</translation>
+    </message>
+    <message>
+        <source>What it was</source>
+        <translation>Was es war</translation>
+    </message>
+    <message>
+        <source>hangs on her</source>
+        <translation>hängt an ihr</translation>
+    </message>
+    <message>
+        <source>helps her</source>
+        <translation>hilft ihr</translation>
+    </message>
+    <message>
+        <source>The load</source>
+        <translation>Die Last</translation>
+    </message>
+    <message>
+        <source>Reps done</source>
+        <translation>Geschaffte Wieder­holungen</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>Reps left in reserve, as she says</source>
+        <translation>Wiederholungen in Reserve, wie sie sagt</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>one was missed</source>
+        <translation>eine verfehlt</translation>
+    </message>
+    <message>
+        <source>A rep missed behind them</source>
+        <translation>Danach eine verfehlt</translation>
+    </message>
+    <message>
+        <source>In a kept set-up</source>
+        <translation>In einem behaltenen Aufbau</translation>
+    </message>
+    <message>
+        <source>Hung besides iron</source>
+        <translation>Außer Eisen hing</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <source>another day</source>
+        <translation>ein anderer Tag</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>A maximal test is not for everybody</source>
+        <translation>Ein Maximaltest ist nicht für alle</translation>
+    </message>
+    <message>
+        <source>Warm, screened and cleared for it; supervised, with safeties and spotters. Stop for pain, dizziness, chest pain, sudden headache or numbness. A set with reps in reserve says nearly as much. Your local rules come first.</source>
+        <translation>Aufgewärmt, untersucht und dafür freigegeben; beaufsichtigt, mit Sicherungen und Helfern. Aufhören bei Schmerz, Schwindel, Brustschmerz, plötzlichem Kopfschmerz oder Taubheit. Ein Satz mit Wiederholungen in Reserve sagt fast ebenso viel. Die Regeln vor Ort gehen vor.</translation>
+    </message>
+    <message>
+        <source>May be under age</source>
+        <translation>Vielleicht minderjährig</translation>
+    </message>
+    <message>
+        <source>Technique before load, qualified supervision, and no maximal lift without an approval by name.</source>
+        <translation>Technik vor Last, qualifizierte Aufsicht und kein maximaler Versuch ohne namentliche Erlaubnis.</translation>
+    </message>
+    <message>
+        <source>List</source>
+        <translation>Liste</translation>
+    </message>
+</context>
+<context>
+    <name>TestRows</name>
+    <message>
+        <source>not counted</source>
+        <translation>nicht gezählt</translation>
+    </message>
+    <message>
+        <source>put right</source>
+        <translation>berichtigen</translation>
     </message>
 </context>
 <context>
@@ -4299,6 +4761,17 @@
     <message>
         <source>Add a venue</source>
         <translation>Ort hinzufügen</translation>
+    </message>
+</context>
+<context>
+    <name>ToggleRow</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation>gewählt</translation>
     </message>
 </context>
 <context>
@@ -5655,6 +6128,222 @@
         <source>kept an isometric pull</source>
         <translation>isometrischen Zug behalten</translation>
     </message>
+    <message>
+        <source>A name is missing.</source>
+        <translation>Ein Name fehlt.</translation>
+    </message>
+    <message>
+        <source>Type one, then keep it.</source>
+        <translation>Gib einen ein, dann behalte ihn.</translation>
+    </message>
+    <message>
+        <source>That text is too long.</source>
+        <translation>Dieser Text ist zu lang.</translation>
+    </message>
+    <message>
+        <source>Make it shorter, then keep it.</source>
+        <translation>Kürze ihn, dann behalte ihn.</translation>
+    </message>
+    <message>
+        <source>That text cannot be read.</source>
+        <translation>Dieser Text ist nicht lesbar.</translation>
+    </message>
+    <message>
+        <source>Type it again, then keep it.</source>
+        <translation>Gib ihn neu ein, dann behalte ihn.</translation>
+    </message>
+    <message>
+        <source>That birth year cannot be right.</source>
+        <translation>Dieses Geburtsjahr kann nicht stimmen.</translation>
+    </message>
+    <message>
+        <source>It lies before 1900 or still to come: type it again, or leave it out.</source>
+        <translation>Es liegt vor 1900 oder in der Zukunft: Gib es neu ein oder lass es weg.</translation>
+    </message>
+    <message>
+        <source>The birth year comes first.</source>
+        <translation>Das Geburtsjahr kommt zuerst.</translation>
+    </message>
+    <message>
+        <source>Without it nobody knows whether a guardian has to agree.</source>
+        <translation>Ohne Geburtsjahr weiß niemand, ob die Ein­willigung der Eltern nötig ist.</translation>
+    </message>
+    <message>
+        <source>A guardian has to agree first.</source>
+        <translation>Zuerst ist die Ein­willigung der Eltern nötig.</translation>
+    </message>
+    <message>
+        <source>Until then only name, squad and loads are kept. Record who agreed, then keep it.</source>
+        <translation>Bis dahin werden nur Name, Kader und Lasten behalten. Trag ein, wer ein­gewilligt hat, dann behalte es.</translation>
+    </message>
+    <message>
+        <source>The agreement is not complete.</source>
+        <translation>Die Ein­willigung ist nicht vollständig.</translation>
+    </message>
+    <message>
+        <source>Say who agreed; its day cannot lie ahead.</source>
+        <translation>Sag, wer ein­gewilligt hat; der Tag darf nicht in der Zukunft liegen.</translation>
+    </message>
+    <message>
+        <source>A number there cannot be right.</source>
+        <translation>Eine Zahl dort kann nicht stimmen.</translation>
+    </message>
+    <message>
+        <source>Type it again, or leave it out.</source>
+        <translation>Gib sie neu ein oder lass sie weg.</translation>
+    </message>
+    <message>
+        <source>Nothing was measured.</source>
+        <translation>Es wurde nichts gemessen.</translation>
+    </message>
+    <message>
+        <source>Enter body mass or height, then keep it.</source>
+        <translation>Trag Körpermasse oder Größe ein, dann behalte sie.</translation>
+    </message>
+    <message>
+        <source>Those reps do not go together.</source>
+        <translation>Diese Wieder­holungen passen nicht zusammen.</translation>
+    </message>
+    <message>
+        <source>A missed rep leaves none in reserve, and a maximum is one rep. Count them again, then keep it.</source>
+        <translation>Nach einer verfehlten bleibt keine in Reserve, und ein Maximum ist eine Wieder­holung. Zähl noch einmal, dann behalte es.</translation>
+    </message>
+    <message>
+        <source>Nobody is named.</source>
+        <translation>Niemand ist genannt.</translation>
+    </message>
+    <message>
+        <source>Say who gave or set it, then keep it.</source>
+        <translation>Sag, wer es erteilt oder gesetzt hat, dann behalte es.</translation>
+    </message>
+    <message>
+        <source>It would end before it begins.</source>
+        <translation>Es würde enden, bevor es anfängt.</translation>
+    </message>
+    <message>
+        <source>Put a later last day, or none.</source>
+        <translation>Setz einen späteren letzten Tag oder keinen.</translation>
+    </message>
+    <message>
+        <source>What may be done and what not do not go together.</source>
+        <translation>Was geht und was nicht, passt nicht zusammen.</translation>
+    </message>
+    <message>
+        <source>Some: say what not, or why. All or none: name nothing.</source>
+        <translation>Einiges: sag, was nicht, oder warum. Alles oder nichts: nenne nichts.</translation>
+    </message>
+    <message>
+        <source>No limit can lie there.</source>
+        <translation>Dort kann keine Grenze liegen.</translation>
+    </message>
+    <message>
+        <source>Put another number, or leave it to ours.</source>
+        <translation>Setz eine andere Zahl oder lass unsere stehen.</translation>
+    </message>
+    <message>
+        <source>That day lies ahead.</source>
+        <translation>Dieser Tag kommt erst noch.</translation>
+    </message>
+    <message>
+        <source>Put the day on which it was measured, then keep it.</source>
+        <translation>Trag ein, an welchem Tag gemessen wurde, dann behalte es.</translation>
+    </message>
+    <message>
+        <source>It is the only measurement.</source>
+        <translation>Es ist die einzige Messung.</translation>
+    </message>
+    <message>
+        <source>Measure the thing again first, or take the thing itself out of the kit.</source>
+        <translation>Miss das Stück zuerst neu, oder nimm es ganz aus dem Material heraus.</translation>
+    </message>
+    <message>
+        <source>This athlete is not in the squad any more.</source>
+        <translation>Diese Athletin ist nicht mehr im Kader.</translation>
+    </message>
+    <message>
+        <source>Add the person anew, or undo the taking out.</source>
+        <translation>Nimm die Person neu auf, oder mach das Heraus­nehmen rückgängig.</translation>
+    </message>
+    <message>
+        <source>This venue is not there any more.</source>
+        <translation>Diesen Ort gibt es nicht mehr.</translation>
+    </message>
+    <message>
+        <source>Choose another venue, then keep it.</source>
+        <translation>Wähle einen anderen Ort, dann behalte es.</translation>
+    </message>
+    <message>
+        <source>This thing is not in the kit any more.</source>
+        <translation>Dieses Stück ist nicht mehr im Material.</translation>
+    </message>
+    <message>
+        <source>Measure it anew, or undo the taking out.</source>
+        <translation>Miss es neu, oder mach das Heraus­nehmen rückgängig.</translation>
+    </message>
+    <message>
+        <source>This set-up is not there any more.</source>
+        <translation>Diesen Aufbau gibt es nicht mehr.</translation>
+    </message>
+    <message>
+        <source>Keep it as a new one.</source>
+        <translation>Behalte ihn als neuen.</translation>
+    </message>
+    <message>
+        <source>It is not said for which lift.</source>
+        <translation>Es ist nicht gesagt, für welche Übung.</translation>
+    </message>
+    <message>
+        <source>Choose the athlete and the lift first, then keep it.</source>
+        <translation>Wähle zuerst Athletin und Übung, dann behalte es.</translation>
+    </message>
+    <message>
+        <source>That is not there any more.</source>
+        <translation>Das gibt es nicht mehr.</translation>
+    </message>
+    <message>
+        <source>Look at the list again.</source>
+        <translation>Sieh noch einmal in die Liste.</translation>
+    </message>
+    <message>
+        <source>That was said before.</source>
+        <translation>Das ist schon gesagt.</translation>
+    </message>
+    <message>
+        <source>Nothing more is needed.</source>
+        <translation>Mehr braucht es nicht.</translation>
+    </message>
+    <message>
+        <source>Not kept: this is the example, and everybody knows its passphrase.</source>
+        <translation>Nicht behalten: Das ist das Beispiel, und seine Passphrase kennt jeder.</translation>
+    </message>
+    <message>
+        <source>It takes no names or notes of yours. Start a vault of your own for your people: remove the example in Preferences.</source>
+        <translation>Es nimmt keine Namen oder Notizen von dir an. Leg für deine Leute einen eigenen Tresor an: Entferne das Beispiel in den Ein­stellungen.</translation>
+    </message>
+    <message>
+        <source>There is nothing to undo.</source>
+        <translation>Es gibt nichts rückgängig zu machen.</translation>
+    </message>
+    <message>
+        <source>The list holds the last 20 of this session.</source>
+        <translation>Die Liste enthält die letzten 20 dieser Sitzung.</translation>
+    </message>
+    <message>
+        <source>Something newer stands there.</source>
+        <translation>Dort steht etwas Neueres.</translation>
+    </message>
+    <message>
+        <source>Undo that first; it is further up in the list.</source>
+        <translation>Mach zuerst das rückgängig; es steht weiter oben in der Liste.</translation>
+    </message>
+    <message>
+        <source>Kept, with the last space there was.</source>
+        <translation>Behalten, mit dem letzten freien Platz.</translation>
+    </message>
+    <message>
+        <source>This device is full. Free some space now, or the next entry cannot be kept.</source>
+        <translation>Dieses Gerät ist voll. Mach jetzt Platz, sonst kann der nächste Eintrag nicht behalten werden.</translation>
+    </message>
 </context>
 <context>
     <name>lifts</name>
@@ -6476,222 +7165,6 @@
 <context>
     <name>sentences</name>
     <message>
-        <source>A name is missing.</source>
-        <translation>Ein Name fehlt.</translation>
-    </message>
-    <message>
-        <source>Type one, then keep it.</source>
-        <translation>Gib einen ein, dann behalte ihn.</translation>
-    </message>
-    <message>
-        <source>That text is too long.</source>
-        <translation>Dieser Text ist zu lang.</translation>
-    </message>
-    <message>
-        <source>Make it shorter, then keep it.</source>
-        <translation>Kürze ihn, dann behalte ihn.</translation>
-    </message>
-    <message>
-        <source>That text cannot be read.</source>
-        <translation>Dieser Text ist nicht lesbar.</translation>
-    </message>
-    <message>
-        <source>Type it again, then keep it.</source>
-        <translation>Gib ihn neu ein, dann behalte ihn.</translation>
-    </message>
-    <message>
-        <source>That birth year cannot be right.</source>
-        <translation>Dieses Geburtsjahr kann nicht stimmen.</translation>
-    </message>
-    <message>
-        <source>It lies before 1900 or still to come: type it again, or leave it out.</source>
-        <translation>Es liegt vor 1900 oder in der Zukunft: Gib es neu ein oder lass es weg.</translation>
-    </message>
-    <message>
-        <source>The birth year comes first.</source>
-        <translation>Das Geburtsjahr kommt zuerst.</translation>
-    </message>
-    <message>
-        <source>Without it nobody knows whether a guardian has to agree.</source>
-        <translation>Ohne Geburtsjahr weiß niemand, ob die Ein­willigung der Eltern nötig ist.</translation>
-    </message>
-    <message>
-        <source>A guardian has to agree first.</source>
-        <translation>Zuerst ist die Ein­willigung der Eltern nötig.</translation>
-    </message>
-    <message>
-        <source>Until then only name, squad and loads are kept. Record who agreed, then keep it.</source>
-        <translation>Bis dahin werden nur Name, Kader und Lasten behalten. Trag ein, wer ein­gewilligt hat, dann behalte es.</translation>
-    </message>
-    <message>
-        <source>The agreement is not complete.</source>
-        <translation>Die Ein­willigung ist nicht vollständig.</translation>
-    </message>
-    <message>
-        <source>Say who agreed; its day cannot lie ahead.</source>
-        <translation>Sag, wer ein­gewilligt hat; der Tag darf nicht in der Zukunft liegen.</translation>
-    </message>
-    <message>
-        <source>A number there cannot be right.</source>
-        <translation>Eine Zahl dort kann nicht stimmen.</translation>
-    </message>
-    <message>
-        <source>Type it again, or leave it out.</source>
-        <translation>Gib sie neu ein oder lass sie weg.</translation>
-    </message>
-    <message>
-        <source>Nothing was measured.</source>
-        <translation>Es wurde nichts gemessen.</translation>
-    </message>
-    <message>
-        <source>Enter body mass or height, then keep it.</source>
-        <translation>Trag Körpermasse oder Größe ein, dann behalte sie.</translation>
-    </message>
-    <message>
-        <source>Those reps do not go together.</source>
-        <translation>Diese Wieder­holungen passen nicht zusammen.</translation>
-    </message>
-    <message>
-        <source>A missed rep leaves none in reserve, and a maximum is one rep. Count them again, then keep it.</source>
-        <translation>Nach einer verfehlten bleibt keine in Reserve, und ein Maximum ist eine Wieder­holung. Zähl noch einmal, dann behalte es.</translation>
-    </message>
-    <message>
-        <source>Nobody is named.</source>
-        <translation>Niemand ist genannt.</translation>
-    </message>
-    <message>
-        <source>Say who gave or set it, then keep it.</source>
-        <translation>Sag, wer es erteilt oder gesetzt hat, dann behalte es.</translation>
-    </message>
-    <message>
-        <source>It would end before it begins.</source>
-        <translation>Es würde enden, bevor es anfängt.</translation>
-    </message>
-    <message>
-        <source>Put a later last day, or none.</source>
-        <translation>Setz einen späteren letzten Tag oder keinen.</translation>
-    </message>
-    <message>
-        <source>What may be done and what not do not go together.</source>
-        <translation>Was geht und was nicht, passt nicht zusammen.</translation>
-    </message>
-    <message>
-        <source>Some: say what not, or why. All or none: name nothing.</source>
-        <translation>Einiges: sag, was nicht, oder warum. Alles oder nichts: nenne nichts.</translation>
-    </message>
-    <message>
-        <source>No limit can lie there.</source>
-        <translation>Dort kann keine Grenze liegen.</translation>
-    </message>
-    <message>
-        <source>Put another number, or leave it to ours.</source>
-        <translation>Setz eine andere Zahl oder lass unsere stehen.</translation>
-    </message>
-    <message>
-        <source>That day lies ahead.</source>
-        <translation>Dieser Tag kommt erst noch.</translation>
-    </message>
-    <message>
-        <source>Put the day on which it was measured, then keep it.</source>
-        <translation>Trag ein, an welchem Tag gemessen wurde, dann behalte es.</translation>
-    </message>
-    <message>
-        <source>It is the only measurement.</source>
-        <translation>Es ist die einzige Messung.</translation>
-    </message>
-    <message>
-        <source>Measure the thing again first, or take the thing itself out of the kit.</source>
-        <translation>Miss das Stück zuerst neu, oder nimm es ganz aus dem Material heraus.</translation>
-    </message>
-    <message>
-        <source>This athlete is not in the squad any more.</source>
-        <translation>Diese Athletin ist nicht mehr im Kader.</translation>
-    </message>
-    <message>
-        <source>Add the person anew, or undo the taking out.</source>
-        <translation>Nimm die Person neu auf, oder mach das Heraus­nehmen rückgängig.</translation>
-    </message>
-    <message>
-        <source>This venue is not there any more.</source>
-        <translation>Diesen Ort gibt es nicht mehr.</translation>
-    </message>
-    <message>
-        <source>Choose another venue, then keep it.</source>
-        <translation>Wähle einen anderen Ort, dann behalte es.</translation>
-    </message>
-    <message>
-        <source>This thing is not in the kit any more.</source>
-        <translation>Dieses Stück ist nicht mehr im Material.</translation>
-    </message>
-    <message>
-        <source>Measure it anew, or undo the taking out.</source>
-        <translation>Miss es neu, oder mach das Heraus­nehmen rückgängig.</translation>
-    </message>
-    <message>
-        <source>This set-up is not there any more.</source>
-        <translation>Diesen Aufbau gibt es nicht mehr.</translation>
-    </message>
-    <message>
-        <source>Keep it as a new one.</source>
-        <translation>Behalte ihn als neuen.</translation>
-    </message>
-    <message>
-        <source>It is not said for which lift.</source>
-        <translation>Es ist nicht gesagt, für welche Übung.</translation>
-    </message>
-    <message>
-        <source>Choose the athlete and the lift first, then keep it.</source>
-        <translation>Wähle zuerst Athletin und Übung, dann behalte es.</translation>
-    </message>
-    <message>
-        <source>That is not there any more.</source>
-        <translation>Das gibt es nicht mehr.</translation>
-    </message>
-    <message>
-        <source>Look at the list again.</source>
-        <translation>Sieh noch einmal in die Liste.</translation>
-    </message>
-    <message>
-        <source>That was said before.</source>
-        <translation>Das ist schon gesagt.</translation>
-    </message>
-    <message>
-        <source>Nothing more is needed.</source>
-        <translation>Mehr braucht es nicht.</translation>
-    </message>
-    <message>
-        <source>Not kept: this is the example, and everybody knows its passphrase.</source>
-        <translation>Nicht behalten: Das ist das Beispiel, und seine Passphrase kennt jeder.</translation>
-    </message>
-    <message>
-        <source>It takes no names or notes of yours. Start a vault of your own for your people: remove the example in Preferences.</source>
-        <translation>Es nimmt keine Namen oder Notizen von dir an. Leg für deine Leute einen eigenen Tresor an: Entferne das Beispiel in den Ein­stellungen.</translation>
-    </message>
-    <message>
-        <source>There is nothing to undo.</source>
-        <translation>Es gibt nichts rückgängig zu machen.</translation>
-    </message>
-    <message>
-        <source>The list holds the last 20 of this session.</source>
-        <translation>Die Liste enthält die letzten 20 dieser Sitzung.</translation>
-    </message>
-    <message>
-        <source>Something newer stands there.</source>
-        <translation>Dort steht etwas Neueres.</translation>
-    </message>
-    <message>
-        <source>Undo that first; it is further up in the list.</source>
-        <translation>Mach zuerst das rückgängig; es steht weiter oben in der Liste.</translation>
-    </message>
-    <message>
-        <source>Kept, with the last space there was.</source>
-        <translation>Behalten, mit dem letzten freien Platz.</translation>
-    </message>
-    <message>
-        <source>This device is full. Free some space now, or the next entry cannot be kept.</source>
-        <translation>Dieses Gerät ist voll. Mach jetzt Platz, sonst kann der nächste Eintrag nicht behalten werden.</translation>
-    </message>
-    <message>
         <source>Left band slack above %1</source>
         <translation>Linkes Band schlaff über %1</translation>
     </message>
@@ -6882,289 +7355,6 @@
     <message>
         <source>thickness of the handle</source>
         <translation>Dicke des Griffs</translation>
-    </message>
-    <message>
-        <source>The vault&apos;s key file is missing.</source>
-        <translation>Die Schlüssel­datei des Tresors fehlt.</translation>
-    </message>
-    <message>
-        <source>Put vault.key or vault.key.2 back into the vault&apos;s folder, then try again.</source>
-        <translation>Leg vault.key oder vault.key.2 in den Ordner des Tresors zurück, dann versuch es noch einmal.</translation>
-    </message>
-    <message>
-        <source>Both copies of the key file are damaged.</source>
-        <translation>Beide Kopien der Schlüssel­datei sind beschädigt.</translation>
-    </message>
-    <message>
-        <source>No passphrase can open the vault as it is. Put an earlier vault.key back into its folder, then try again.</source>
-        <translation>So, wie der Tresor ist, kann ihn keine Passphrase öffnen. Leg eine frühere vault.key in seinen Ordner zurück, dann versuch es noch einmal.</translation>
-    </message>
-    <message>
-        <source>The key file was not written by this app.</source>
-        <translation>Die Schlüssel­datei wurde nicht von dieser App geschrieben.</translation>
-    </message>
-    <message>
-        <source>Somebody may have changed it. Put your own vault.key back into the folder, then try again.</source>
-        <translation>Vielleicht hat jemand sie verändert. Leg deine eigene vault.key in den Ordner zurück, dann versuch es noch einmal.</translation>
-    </message>
-    <message>
-        <source>Key files of two vaults lie in one folder.</source>
-        <translation>In einem Ordner liegen die Schlüssel­dateien zweier Tresore.</translation>
-    </message>
-    <message>
-        <source>vault.key and vault.key.2 do not belong together. Move the wrong one away, then try again.</source>
-        <translation>vault.key und vault.key.2 gehören nicht zusammen. Leg die falsche woandershin, dann versuch es noch einmal.</translation>
-    </message>
-    <message>
-        <source>A newer version of the app wrote this vault.</source>
-        <translation>Eine neuere Version der App hat diesen Tresor geschrieben.</translation>
-    </message>
-    <message>
-        <source>It is untouched. Update the app, then open it again.</source>
-        <translation>Er ist unberührt. Aktuali­siere die App, dann öffne ihn noch einmal.</translation>
-    </message>
-    <message>
-        <source>The vault&apos;s data file is missing.</source>
-        <translation>Die Datendatei des Tresors fehlt.</translation>
-    </message>
-    <message>
-        <source>The key is there, the file it opens is not. Put the vault&apos;s files back into their folder, then try again.</source>
-        <translation>Der Schlüssel ist da, die Datei, die er öffnet, nicht. Leg die Dateien des Tresors in ihren Ordner zurück, dann versuch es noch einmal.</translation>
-    </message>
-    <message>
-        <source>The vault&apos;s data file is empty.</source>
-        <translation>Die Datendatei des Tresors ist leer.</translation>
-    </message>
-    <message>
-        <source>The storage has lost what was in it, and nothing is written to it. Put an earlier copy in its place, then try again.</source>
-        <translation>Der Speicher hat verloren, was darin war, und es wird nichts hinein­geschrieben. Leg eine frühere Kopie an ihre Stelle, dann versuch es noch einmal.</translation>
-    </message>
-    <message>
-        <source>The vault&apos;s data file ends too soon.</source>
-        <translation>Die Datendatei des Tresors endet zu früh.</translation>
-    </message>
-    <message>
-        <source>Part of it is gone, and nothing is written to it. Put an earlier copy in its place, then try again.</source>
-        <translation>Ein Teil davon ist weg, und es wird nichts hinein­geschrieben. Leg eine frühere Kopie an ihre Stelle, dann versuch es noch einmal.</translation>
-    </message>
-    <message>
-        <source>The data file in the vault&apos;s folder is not sealed.</source>
-        <translation>Die Datendatei im Ordner des Tresors ist nicht versiegelt.</translation>
-    </message>
-    <message>
-        <source>It is none of ours, and is left alone. Put the vault&apos;s own file in its place, then try again.</source>
-        <translation>Sie ist keine von unseren und bleibt un­angetastet. Leg die eigene Datei des Tresors an ihre Stelle, dann versuch es noch einmal.</translation>
-    </message>
-    <message>
-        <source>The data file was written by something else.</source>
-        <translation>Die Datendatei wurde von etwas anderem geschrieben.</translation>
-    </message>
-    <message>
-        <source>It is left alone. Put the vault&apos;s own file in its place, then try again.</source>
-        <translation>Sie bleibt un­angetastet. Leg die eigene Datei des Tresors an ihre Stelle, dann versuch es noch einmal.</translation>
-    </message>
-    <message numerus="yes">
-        <source>The vault&apos;s data file is damaged: %n entries cannot be read.</source>
-        <translation>
-            <numerusform>Die Datendatei des Tresors ist beschädigt: %n Eintrag ist nicht lesbar.</numerusform>
-            <numerusform>Die Datendatei des Tresors ist beschädigt: %n Einträge sind nicht lesbar.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>The vault&apos;s data file is damaged.</source>
-        <translation>Die Datendatei des Tresors ist beschädigt.</translation>
-    </message>
-    <message>
-        <source>Your passphrase is right. Nothing is written to the file. Keep the folder as it is, and put an earlier copy in its place.</source>
-        <translation>Deine Passphrase stimmt. In die Datei wird nichts geschrieben. Heb den Ordner auf, wie er ist, und leg eine frühere Kopie an seine Stelle.</translation>
-    </message>
-    <message>
-        <source>The vault could not be brought up to date.</source>
-        <translation>Der Tresor ließ sich nicht auf den neuen Stand bringen.</translation>
-    </message>
-    <message>
-        <source>It stands as it was. Free some space and try again, or open it with the app you had before.</source>
-        <translation>Er ist, wie er war. Mach Platz und versuch es noch einmal, oder öffne ihn mit der App, die du vorher hattest.</translation>
-    </message>
-    <message>
-        <source>The app&apos;s database does not do what it should.</source>
-        <translation>Die Datenbank der App tut nicht, was sie soll.</translation>
-    </message>
-    <message>
-        <source>Nothing has been touched. Install the app anew, then try again.</source>
-        <translation>Es wurde nichts angerührt. Installier die App neu, dann versuch es noch einmal.</translation>
-    </message>
-    <message>
-        <source>That does not open the vault.</source>
-        <translation>Das öffnet den Tresor nicht.</translation>
-    </message>
-    <message>
-        <source>The vault itself is whole. Look out for capitals and spaces, and type it again.</source>
-        <translation>Der Tresor selbst ist heil. Achte auf Groß­buchstaben und Leerzeichen und gib es neu ein.</translation>
-    </message>
-    <message>
-        <source>This vault has no such way in.</source>
-        <translation>Diesen Zugang hat der Tresor nicht.</translation>
-    </message>
-    <message>
-        <source>Use the passphrase, or else the recovery code.</source>
-        <translation>Nimm die Passphrase oder sonst den Rettungs­code.</translation>
-    </message>
-    <message>
-        <source>That cannot be a passphrase or recovery code of this vault.</source>
-        <translation>Das kann weder Passphrase noch Rettungs­code dieses Tresors sein.</translation>
-    </message>
-    <message>
-        <source>It is too long, or not complete. Nothing was cut off: type it again.</source>
-        <translation>Es ist zu lang oder nicht vollständig. Ab­geschnitten wurde nichts: Gib es neu ein.</translation>
-    </message>
-    <message>
-        <source>There is no memory left to make the key.</source>
-        <translation>Der Arbeits­speicher reicht nicht mehr, um den Schlüssel zu erzeugen.</translation>
-    </message>
-    <message>
-        <source>Close other programs, then try again.</source>
-        <translation>Schließ andere Programme, dann versuch es noch einmal.</translation>
-    </message>
-    <message>
-        <source>There is no vault here any more.</source>
-        <translation>Hier ist kein Tresor mehr.</translation>
-    </message>
-    <message>
-        <source>If you know where its folder went, put it back and try again. Otherwise make a new one.</source>
-        <translation>Wenn du weißt, wo sein Ordner hingekommen ist, leg ihn zurück und versuch es noch einmal. Sonst leg einen neuen Tresor an.</translation>
-    </message>
-    <message>
-        <source>There is a vault here already.</source>
-        <translation>Hier ist schon ein Tresor.</translation>
-    </message>
-    <message>
-        <source>No second one was made. Try again, and unlock the one that is there.</source>
-        <translation>Ein zweiter wurde nicht angelegt. Versuch es noch einmal und öffne den, der da ist.</translation>
-    </message>
-    <message>
-        <source>The vault&apos;s folder is carried to other devices.</source>
-        <translation>Der Ordner des Tresors wird auf andere Geräte übertragen.</translation>
-    </message>
-    <message>
-        <source>Two devices writing into one vault would ruin it. Move the folder to a place that stays here, then try again.</source>
-        <translation>Zwei Geräte, die in einen Tresor schreiben, würden ihn zerstören. Leg den Ordner an einen Platz, der hier bleibt, dann versuch es noch einmal.</translation>
-    </message>
-    <message>
-        <source>The vault is open already.</source>
-        <translation>Der Tresor ist schon offen.</translation>
-    </message>
-    <message>
-        <source>Steelyard runs a second time on this device. Close the other window, then try again.</source>
-        <translation>Steelyard läuft auf diesem Gerät ein zweites Mal. Schließ das andere Fenster, dann versuch es noch einmal.</translation>
-    </message>
-    <message>
-        <source>Nothing can be written into the vault&apos;s folder.</source>
-        <translation>In den Ordner des Tresors lässt sich nichts schreiben.</translation>
-    </message>
-    <message>
-        <source>Whatever you enter could not be kept. Make the folder writable, then try again.</source>
-        <translation>Was du einträgst, könnte nicht behalten werden. Mach den Ordner be­schreibbar, dann versuch es noch einmal.</translation>
-    </message>
-    <message>
-        <source>Not saved: %1 MB needed, %2 MB free.</source>
-        <translation>Nicht gespeichert: %1 MB nötig, %2 MB frei.</translation>
-    </message>
-    <message>
-        <source>Not saved: this device is full.</source>
-        <translation>Nicht gespeichert: Dieses Gerät ist voll.</translation>
-    </message>
-    <message>
-        <source>Your entry is still on the page. Free some space, then do it again.</source>
-        <translation>Dein Eintrag steht noch auf der Seite. Mach Platz, dann mach es noch einmal.</translation>
-    </message>
-    <message>
-        <source>Not saved: the storage gave an error.</source>
-        <translation>Nicht gespeichert: Der Speicher hat einen Fehler gemeldet.</translation>
-    </message>
-    <message>
-        <source>Your entry is still on the page, and nothing kept before is gone. Do it again.</source>
-        <translation>Dein Eintrag steht noch auf der Seite, und nichts, was schon behalten war, ist weg. Mach es noch einmal.</translation>
-    </message>
-    <message>
-        <source>The storage gave an error while reading.</source>
-        <translation>Der Speicher hat beim Lesen einen Fehler gemeldet.</translation>
-    </message>
-    <message>
-        <source>Nothing has been changed. Try again; if it comes back, copy the vault&apos;s folder to another disk.</source>
-        <translation>Es wurde nichts geändert. Versuch es noch einmal; kommt es wieder, kopier den Ordner des Tresors auf einen anderen Datenträger.</translation>
-    </message>
-    <message>
-        <source>Not saved: the vault is locked.</source>
-        <translation>Nicht gespeichert: Der Tresor ist gesperrt.</translation>
-    </message>
-    <message>
-        <source>Unlock it, then do it again.</source>
-        <translation>Öffne ihn, dann mach es noch einmal.</translation>
-    </message>
-    <message>
-        <source>A vault is open here already.</source>
-        <translation>Hier ist schon ein Tresor offen.</translation>
-    </message>
-    <message>
-        <source>Lock it first, then try again.</source>
-        <translation>Sperr ihn zuerst, dann versuch es noch einmal.</translation>
-    </message>
-    <message>
-        <source>Not saved: that is too long.</source>
-        <translation>Nicht gespeichert: Das ist zu lang.</translation>
-    </message>
-    <message>
-        <source>Your entry is still on the page. Make the note shorter, then do it again.</source>
-        <translation>Dein Eintrag steht noch auf der Seite. Kürze die Notiz, dann mach es noch einmal.</translation>
-    </message>
-    <message>
-        <source>Not saved: this athlete has been erased.</source>
-        <translation>Nicht gespeichert: Diese Athletin wurde gelöscht.</translation>
-    </message>
-    <message>
-        <source>Nothing more is written about somebody erased. Add the person anew.</source>
-        <translation>Über Gelöschte wird nichts mehr geschrieben. Nimm die Person neu auf.</translation>
-    </message>
-    <message>
-        <source>This is no example: it is somebody&apos;s own vault.</source>
-        <translation>Das ist kein Beispiel: Dieser Tresor gehört jemandem.</translation>
-    </message>
-    <message>
-        <source>Nothing was removed: only an example can be taken away.</source>
-        <translation>Es wurde nichts entfernt: Nur ein Beispiel lässt sich entfernen.</translation>
-    </message>
-    <message>
-        <source>Something more urgent came between.</source>
-        <translation>Etwas Dringen­deres kam dazwischen.</translation>
-    </message>
-    <message>
-        <source>Nothing is lost. Do it again.</source>
-        <translation>Es ist nichts verloren. Mach es noch einmal.</translation>
-    </message>
-    <message>
-        <source>The recovery code is not complete.</source>
-        <translation>Der Rettungs­code ist nicht vollständig.</translation>
-    </message>
-    <message>
-        <source>It has five groups. Type on where the first one is missing.</source>
-        <translation>Er hat fünf Gruppen. Gib dort weiter ein, wo die erste fehlt.</translation>
-    </message>
-    <message>
-        <source>A group of the recovery code has a mistake.</source>
-        <translation>In einer Gruppe des Rettungs­codes ist ein Fehler.</translation>
-    </message>
-    <message>
-        <source>Compare each group with your paper, and put right the one that differs.</source>
-        <translation>Vergleich jede Gruppe mit deinem Papier und berichtige die, die abweicht.</translation>
-    </message>
-    <message>
-        <source>The vault is locked. The app could not start anew.</source>
-        <translation>Der Tresor ist gesperrt. Die App konnte nicht neu starten.</translation>
-    </message>
-    <message>
-        <source>Close this window: until you do, names may still be in this device&apos;s memory.</source>
-        <translation>Schließ dieses Fenster: Bis dahin können noch Namen im Arbeits­speicher dieses Geräts sein.</translation>
     </message>
     <message>
         <source>Up there they help no more. Anchor them higher to help longer.</source>
@@ -7669,6 +7859,221 @@
     </message>
 </context>
 <context>
+    <name>strengthtexts</name>
+    <message>
+        <source>her %1 alone</source>
+        <translation>nur ihre %1</translation>
+    </message>
+    <message>
+        <source>her %1, %2 of it taken off</source>
+        <translation>ihre %1, davon %2 abgenommen</translation>
+    </message>
+    <message>
+        <source>her %1 and %2</source>
+        <translation>ihre %1 und %2</translation>
+    </message>
+    <message>
+        <source>%1 at the bottom</source>
+        <translation>%1 unten</translation>
+    </message>
+    <message>
+        <source>%1 in the sticking zone</source>
+        <translation>%1 in der Sticking-Zone</translation>
+    </message>
+    <message>
+        <source>%1 at the top</source>
+        <translation>%1 oben</translation>
+    </message>
+    <message>
+        <source>%1 on the mean</source>
+        <translation>%1 im Mittel</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>tested %1</source>
+        <translation>getestet %1</translation>
+    </message>
+    <message>
+        <source>estimated %1</source>
+        <translation>geschätzt %1</translation>
+    </message>
+    <message>
+        <source>tried out: %1, the next jump of %2 was too much</source>
+        <translation>ausprobiert: %1, der nächste Sprung von %2 war zu viel</translation>
+    </message>
+    <message>
+        <source>tried out: %1, the next jump was too much</source>
+        <translation>ausprobiert: %1, der nächste Sprung war zu viel</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1, then one missed</source>
+        <translation>%1, dann eine verfehlt</translation>
+    </message>
+    <message>
+        <source>%1, reserve not said</source>
+        <translation>%1, Reserve nicht gesagt</translation>
+    </message>
+    <message>
+        <source>%1, none in reserve</source>
+        <translation>%1, keine in Reserve</translation>
+    </message>
+    <message>
+        <source>%1, %2 in reserve</source>
+        <translation>%1, %2 in Reserve</translation>
+    </message>
+    <message>
+        <source>chains</source>
+        <translation>Ketten</translation>
+    </message>
+    <message>
+        <source>bands from below</source>
+        <translation>Bänder von unten</translation>
+    </message>
+    <message>
+        <source>bands from above</source>
+        <translation>Bänder von oben</translation>
+    </message>
+    <message>
+        <source>a bench aid</source>
+        <translation>eine Bankhilfe</translation>
+    </message>
+    <message>
+        <source>a machine</source>
+        <translation>eine Maschine</translation>
+    </message>
+    <message>
+        <source>something else</source>
+        <translation>etwas anderes</translation>
+    </message>
+    <message>
+        <source>plain iron</source>
+        <translation>bloßes Eisen</translation>
+    </message>
+    <message>
+        <source>as kept on %1: %2</source>
+        <translation>wie am %1 behalten: %2</translation>
+    </message>
+    <message>
+        <source>a set-up that was taken out</source>
+        <translation>ein herausgenommener Aufbau</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>aus %1</translation>
+    </message>
+    <message>
+        <source>from %1: a maximum tried out goes before any set</source>
+        <translation>aus %1: Ein ausprobiertes Maximum geht jedem Satz vor</translation>
+    </message>
+    <message>
+        <source>from %1: the heaviest that was tried out</source>
+        <translation>aus %1: das schwerste, das ausprobiert wurde</translation>
+    </message>
+    <message>
+        <source>from %1: of the day&apos;s sets it shows most even at its lowest</source>
+        <translation>aus %1: Von den Sätzen des Tages zeigt er selbst an seinem unteren Ende am meisten</translation>
+    </message>
+    <message>
+        <source>%1. A set of the day shows more than the test: what was tried out was no maximum.</source>
+        <translation>%1. Ein Satz des Tages zeigt mehr als der Test: Was ausprobiert wurde, war kein Maximum.</translation>
+    </message>
+    <message>
+        <source>F/M %1</source>
+        <translation>F/M %1</translation>
+    </message>
+    <message>
+        <source>F/M^0.67 %1</source>
+        <translation>F/M^0.67 %1</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>not tested</source>
+        <translation>nicht getestet</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Nothing has tested it yet. A set of up to 10 reps gives a range; a maximum tried out a narrower one.</source>
+        <translation>Noch hat es nichts getestet. Ein Satz bis 10 Wiederholungen gibt eine Spanne, ein ausprobiertes Maximum eine engere.</translation>
+    </message>
+    <message>
+        <source>It was tested only with something hung: percent needs a test with plain iron.</source>
+        <translation>Es wurde nur mit etwas Angehängtem getestet: Prozent braucht einen Test mit bloßem Eisen.</translation>
+    </message>
+    <message>
+        <source>Her maximum has her body in it, and this load has not.</source>
+        <translation>In ihrem Maximum steckt ihr Körper, in dieser Last nicht.</translation>
+    </message>
+    <message>
+        <source>Known once the pull is.</source>
+        <translation>Bekannt, sobald der Zug es ist.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 (%3), %4</source>
+        <translation>%1 von %2 (%3), %4</translation>
+    </message>
+    <message>
+        <source>A rep was missed</source>
+        <translation>Eine Wiederholung wurde verfehlt</translation>
+    </message>
+    <message>
+        <source>The formulas are made for sets that ended before it: a set with all reps done, or a maximum tried out, would settle it.</source>
+        <translation>Die Formeln sind für Sätze gemacht, die davor enden: Ein Satz mit allen Wiederholungen oder ein ausprobiertes Maximum würde es klären.</translation>
+    </message>
+    <message>
+        <source>More than 5 in reserve</source>
+        <translation>Mehr als 5 in Reserve</translation>
+    </message>
+    <message>
+        <source>So far from failure nobody can say how many more would go: a harder set would settle it.</source>
+        <translation>So weit vom Ende kann niemand sagen, wie viele noch gingen: Ein härterer Satz würde es klären.</translation>
+    </message>
+    <message>
+        <source>No rep was done</source>
+        <translation>Keine Wiederholung geschafft</translation>
+    </message>
+    <message>
+        <source>A lighter load, lifted at least once, would settle it.</source>
+        <translation>Eine leichtere Last, mindestens einmal gehoben, würde es klären.</translation>
+    </message>
+    <message>
+        <source>More than 10 reps with those in reserve</source>
+        <translation>Mehr als 10 Wiederholungen samt Reserve</translation>
+    </message>
+    <message>
+        <source>Past 10 the formulas part company: a heavier set would settle it.</source>
+        <translation>Über 10 gehen die Formeln auseinander: Ein schwererer Satz würde es klären.</translation>
+    </message>
+    <message>
+        <source>The jump is not smaller than the load</source>
+        <translation>Der Sprung ist nicht kleiner als die Last</translation>
+    </message>
+    <message>
+        <source>Say the smallest step between two loads that were tried.</source>
+        <translation>Gib den kleinsten Schritt zwischen zwei versuchten Lasten an.</translation>
+    </message>
+    <message>
+        <source>That load is none</source>
+        <translation>Das ist keine Last</translation>
+    </message>
+    <message>
+        <source>What is lifted, the body among it, has to be above nothing.</source>
+        <translation>Was gehoben wird, der Körper darin, muss über null liegen.</translation>
+    </message>
+</context>
+<context>
     <name>tooltexts</name>
     <message>
         <source>%1 %</source>
@@ -7861,6 +8266,289 @@
     <message>
         <source>They stay as they are. Update the app to go on with them.</source>
         <translation>Sie bleiben, wie sie sind. Aktuali­siere die App, um damit weiter­zumachen.</translation>
+    </message>
+    <message>
+        <source>The vault&apos;s key file is missing.</source>
+        <translation>Die Schlüssel­datei des Tresors fehlt.</translation>
+    </message>
+    <message>
+        <source>Put vault.key or vault.key.2 back into the vault&apos;s folder, then try again.</source>
+        <translation>Leg vault.key oder vault.key.2 in den Ordner des Tresors zurück, dann versuch es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Both copies of the key file are damaged.</source>
+        <translation>Beide Kopien der Schlüssel­datei sind beschädigt.</translation>
+    </message>
+    <message>
+        <source>No passphrase can open the vault as it is. Put an earlier vault.key back into its folder, then try again.</source>
+        <translation>So, wie der Tresor ist, kann ihn keine Passphrase öffnen. Leg eine frühere vault.key in seinen Ordner zurück, dann versuch es noch einmal.</translation>
+    </message>
+    <message>
+        <source>The key file was not written by this app.</source>
+        <translation>Die Schlüssel­datei wurde nicht von dieser App geschrieben.</translation>
+    </message>
+    <message>
+        <source>Somebody may have changed it. Put your own vault.key back into the folder, then try again.</source>
+        <translation>Vielleicht hat jemand sie verändert. Leg deine eigene vault.key in den Ordner zurück, dann versuch es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Key files of two vaults lie in one folder.</source>
+        <translation>In einem Ordner liegen die Schlüssel­dateien zweier Tresore.</translation>
+    </message>
+    <message>
+        <source>vault.key and vault.key.2 do not belong together. Move the wrong one away, then try again.</source>
+        <translation>vault.key und vault.key.2 gehören nicht zusammen. Leg die falsche woandershin, dann versuch es noch einmal.</translation>
+    </message>
+    <message>
+        <source>A newer version of the app wrote this vault.</source>
+        <translation>Eine neuere Version der App hat diesen Tresor geschrieben.</translation>
+    </message>
+    <message>
+        <source>It is untouched. Update the app, then open it again.</source>
+        <translation>Er ist unberührt. Aktuali­siere die App, dann öffne ihn noch einmal.</translation>
+    </message>
+    <message>
+        <source>The vault&apos;s data file is missing.</source>
+        <translation>Die Datendatei des Tresors fehlt.</translation>
+    </message>
+    <message>
+        <source>The key is there, the file it opens is not. Put the vault&apos;s files back into their folder, then try again.</source>
+        <translation>Der Schlüssel ist da, die Datei, die er öffnet, nicht. Leg die Dateien des Tresors in ihren Ordner zurück, dann versuch es noch einmal.</translation>
+    </message>
+    <message>
+        <source>The vault&apos;s data file is empty.</source>
+        <translation>Die Datendatei des Tresors ist leer.</translation>
+    </message>
+    <message>
+        <source>The storage has lost what was in it, and nothing is written to it. Put an earlier copy in its place, then try again.</source>
+        <translation>Der Speicher hat verloren, was darin war, und es wird nichts hinein­geschrieben. Leg eine frühere Kopie an ihre Stelle, dann versuch es noch einmal.</translation>
+    </message>
+    <message>
+        <source>The vault&apos;s data file ends too soon.</source>
+        <translation>Die Datendatei des Tresors endet zu früh.</translation>
+    </message>
+    <message>
+        <source>Part of it is gone, and nothing is written to it. Put an earlier copy in its place, then try again.</source>
+        <translation>Ein Teil davon ist weg, und es wird nichts hinein­geschrieben. Leg eine frühere Kopie an ihre Stelle, dann versuch es noch einmal.</translation>
+    </message>
+    <message>
+        <source>The data file in the vault&apos;s folder is not sealed.</source>
+        <translation>Die Datendatei im Ordner des Tresors ist nicht versiegelt.</translation>
+    </message>
+    <message>
+        <source>It is none of ours, and is left alone. Put the vault&apos;s own file in its place, then try again.</source>
+        <translation>Sie ist keine von unseren und bleibt un­angetastet. Leg die eigene Datei des Tresors an ihre Stelle, dann versuch es noch einmal.</translation>
+    </message>
+    <message>
+        <source>The data file was written by something else.</source>
+        <translation>Die Datendatei wurde von etwas anderem geschrieben.</translation>
+    </message>
+    <message>
+        <source>It is left alone. Put the vault&apos;s own file in its place, then try again.</source>
+        <translation>Sie bleibt un­angetastet. Leg die eigene Datei des Tresors an ihre Stelle, dann versuch es noch einmal.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The vault&apos;s data file is damaged: %n entries cannot be read.</source>
+        <translation>
+            <numerusform>Die Datendatei des Tresors ist beschädigt: %n Eintrag ist nicht lesbar.</numerusform>
+            <numerusform>Die Datendatei des Tresors ist beschädigt: %n Einträge sind nicht lesbar.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The vault&apos;s data file is damaged.</source>
+        <translation>Die Datendatei des Tresors ist beschädigt.</translation>
+    </message>
+    <message>
+        <source>Your passphrase is right. Nothing is written to the file. Keep the folder as it is, and put an earlier copy in its place.</source>
+        <translation>Deine Passphrase stimmt. In die Datei wird nichts geschrieben. Heb den Ordner auf, wie er ist, und leg eine frühere Kopie an seine Stelle.</translation>
+    </message>
+    <message>
+        <source>The vault could not be brought up to date.</source>
+        <translation>Der Tresor ließ sich nicht auf den neuen Stand bringen.</translation>
+    </message>
+    <message>
+        <source>It stands as it was. Free some space and try again, or open it with the app you had before.</source>
+        <translation>Er ist, wie er war. Mach Platz und versuch es noch einmal, oder öffne ihn mit der App, die du vorher hattest.</translation>
+    </message>
+    <message>
+        <source>The app&apos;s database does not do what it should.</source>
+        <translation>Die Datenbank der App tut nicht, was sie soll.</translation>
+    </message>
+    <message>
+        <source>Nothing has been touched. Install the app anew, then try again.</source>
+        <translation>Es wurde nichts angerührt. Installier die App neu, dann versuch es noch einmal.</translation>
+    </message>
+    <message>
+        <source>That does not open the vault.</source>
+        <translation>Das öffnet den Tresor nicht.</translation>
+    </message>
+    <message>
+        <source>The vault itself is whole. Look out for capitals and spaces, and type it again.</source>
+        <translation>Der Tresor selbst ist heil. Achte auf Groß­buchstaben und Leerzeichen und gib es neu ein.</translation>
+    </message>
+    <message>
+        <source>This vault has no such way in.</source>
+        <translation>Diesen Zugang hat der Tresor nicht.</translation>
+    </message>
+    <message>
+        <source>Use the passphrase, or else the recovery code.</source>
+        <translation>Nimm die Passphrase oder sonst den Rettungs­code.</translation>
+    </message>
+    <message>
+        <source>That cannot be a passphrase or recovery code of this vault.</source>
+        <translation>Das kann weder Passphrase noch Rettungs­code dieses Tresors sein.</translation>
+    </message>
+    <message>
+        <source>It is too long, or not complete. Nothing was cut off: type it again.</source>
+        <translation>Es ist zu lang oder nicht vollständig. Ab­geschnitten wurde nichts: Gib es neu ein.</translation>
+    </message>
+    <message>
+        <source>There is no memory left to make the key.</source>
+        <translation>Der Arbeits­speicher reicht nicht mehr, um den Schlüssel zu erzeugen.</translation>
+    </message>
+    <message>
+        <source>Close other programs, then try again.</source>
+        <translation>Schließ andere Programme, dann versuch es noch einmal.</translation>
+    </message>
+    <message>
+        <source>There is no vault here any more.</source>
+        <translation>Hier ist kein Tresor mehr.</translation>
+    </message>
+    <message>
+        <source>If you know where its folder went, put it back and try again. Otherwise make a new one.</source>
+        <translation>Wenn du weißt, wo sein Ordner hingekommen ist, leg ihn zurück und versuch es noch einmal. Sonst leg einen neuen Tresor an.</translation>
+    </message>
+    <message>
+        <source>There is a vault here already.</source>
+        <translation>Hier ist schon ein Tresor.</translation>
+    </message>
+    <message>
+        <source>No second one was made. Try again, and unlock the one that is there.</source>
+        <translation>Ein zweiter wurde nicht angelegt. Versuch es noch einmal und öffne den, der da ist.</translation>
+    </message>
+    <message>
+        <source>The vault&apos;s folder is carried to other devices.</source>
+        <translation>Der Ordner des Tresors wird auf andere Geräte übertragen.</translation>
+    </message>
+    <message>
+        <source>Two devices writing into one vault would ruin it. Move the folder to a place that stays here, then try again.</source>
+        <translation>Zwei Geräte, die in einen Tresor schreiben, würden ihn zerstören. Leg den Ordner an einen Platz, der hier bleibt, dann versuch es noch einmal.</translation>
+    </message>
+    <message>
+        <source>The vault is open already.</source>
+        <translation>Der Tresor ist schon offen.</translation>
+    </message>
+    <message>
+        <source>Steelyard runs a second time on this device. Close the other window, then try again.</source>
+        <translation>Steelyard läuft auf diesem Gerät ein zweites Mal. Schließ das andere Fenster, dann versuch es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Nothing can be written into the vault&apos;s folder.</source>
+        <translation>In den Ordner des Tresors lässt sich nichts schreiben.</translation>
+    </message>
+    <message>
+        <source>Whatever you enter could not be kept. Make the folder writable, then try again.</source>
+        <translation>Was du einträgst, könnte nicht behalten werden. Mach den Ordner be­schreibbar, dann versuch es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Not saved: %1 MB needed, %2 MB free.</source>
+        <translation>Nicht gespeichert: %1 MB nötig, %2 MB frei.</translation>
+    </message>
+    <message>
+        <source>Not saved: this device is full.</source>
+        <translation>Nicht gespeichert: Dieses Gerät ist voll.</translation>
+    </message>
+    <message>
+        <source>Your entry is still on the page. Free some space, then do it again.</source>
+        <translation>Dein Eintrag steht noch auf der Seite. Mach Platz, dann mach es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Not saved: the storage gave an error.</source>
+        <translation>Nicht gespeichert: Der Speicher hat einen Fehler gemeldet.</translation>
+    </message>
+    <message>
+        <source>Your entry is still on the page, and nothing kept before is gone. Do it again.</source>
+        <translation>Dein Eintrag steht noch auf der Seite, und nichts, was schon behalten war, ist weg. Mach es noch einmal.</translation>
+    </message>
+    <message>
+        <source>The storage gave an error while reading.</source>
+        <translation>Der Speicher hat beim Lesen einen Fehler gemeldet.</translation>
+    </message>
+    <message>
+        <source>Nothing has been changed. Try again; if it comes back, copy the vault&apos;s folder to another disk.</source>
+        <translation>Es wurde nichts geändert. Versuch es noch einmal; kommt es wieder, kopier den Ordner des Tresors auf einen anderen Datenträger.</translation>
+    </message>
+    <message>
+        <source>Not saved: the vault is locked.</source>
+        <translation>Nicht gespeichert: Der Tresor ist gesperrt.</translation>
+    </message>
+    <message>
+        <source>Unlock it, then do it again.</source>
+        <translation>Öffne ihn, dann mach es noch einmal.</translation>
+    </message>
+    <message>
+        <source>A vault is open here already.</source>
+        <translation>Hier ist schon ein Tresor offen.</translation>
+    </message>
+    <message>
+        <source>Lock it first, then try again.</source>
+        <translation>Sperr ihn zuerst, dann versuch es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Not saved: that is too long.</source>
+        <translation>Nicht gespeichert: Das ist zu lang.</translation>
+    </message>
+    <message>
+        <source>Your entry is still on the page. Make the note shorter, then do it again.</source>
+        <translation>Dein Eintrag steht noch auf der Seite. Kürze die Notiz, dann mach es noch einmal.</translation>
+    </message>
+    <message>
+        <source>Not saved: this athlete has been erased.</source>
+        <translation>Nicht gespeichert: Diese Athletin wurde gelöscht.</translation>
+    </message>
+    <message>
+        <source>Nothing more is written about somebody erased. Add the person anew.</source>
+        <translation>Über Gelöschte wird nichts mehr geschrieben. Nimm die Person neu auf.</translation>
+    </message>
+    <message>
+        <source>This is no example: it is somebody&apos;s own vault.</source>
+        <translation>Das ist kein Beispiel: Dieser Tresor gehört jemandem.</translation>
+    </message>
+    <message>
+        <source>Nothing was removed: only an example can be taken away.</source>
+        <translation>Es wurde nichts entfernt: Nur ein Beispiel lässt sich entfernen.</translation>
+    </message>
+    <message>
+        <source>Something more urgent came between.</source>
+        <translation>Etwas Dringen­deres kam dazwischen.</translation>
+    </message>
+    <message>
+        <source>Nothing is lost. Do it again.</source>
+        <translation>Es ist nichts verloren. Mach es noch einmal.</translation>
+    </message>
+    <message>
+        <source>The recovery code is not complete.</source>
+        <translation>Der Rettungs­code ist nicht vollständig.</translation>
+    </message>
+    <message>
+        <source>It has five groups. Type on where the first one is missing.</source>
+        <translation>Er hat fünf Gruppen. Gib dort weiter ein, wo die erste fehlt.</translation>
+    </message>
+    <message>
+        <source>A group of the recovery code has a mistake.</source>
+        <translation>In einer Gruppe des Rettungs­codes ist ein Fehler.</translation>
+    </message>
+    <message>
+        <source>Compare each group with your paper, and put right the one that differs.</source>
+        <translation>Vergleich jede Gruppe mit deinem Papier und berichtige die, die abweicht.</translation>
+    </message>
+    <message>
+        <source>The vault is locked. The app could not start anew.</source>
+        <translation>Der Tresor ist gesperrt. Die App konnte nicht neu starten.</translation>
+    </message>
+    <message>
+        <source>Close this window: until you do, names may still be in this device&apos;s memory.</source>
+        <translation>Schließ dieses Fenster: Bis dahin können noch Namen im Arbeits­speicher dieses Geräts sein.</translation>
     </message>
 </context>
 <context>

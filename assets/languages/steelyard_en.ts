@@ -231,13 +231,6 @@
             <numerusform>No more than %Ln figures after the point.</numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <source>The vault&apos;s data file is damaged: %n entries cannot be read.</source>
-        <translation>
-            <numerusform>The vault&apos;s data file is damaged: %n entry cannot be read.</numerusform>
-            <numerusform>The vault&apos;s data file is damaged: %n entries cannot be read.</numerusform>
-        </translation>
-    </message>
 </context>
 <context>
     <name>tooltexts</name>
@@ -263,6 +256,13 @@
         <translation>
             <numerusform>%n entry that had been kept is missing.</numerusform>
             <numerusform>%n entries that had been kept are missing.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The vault&apos;s data file is damaged: %n entries cannot be read.</source>
+        <translation>
+            <numerusform>The vault&apos;s data file is damaged: %n entry cannot be read.</numerusform>
+            <numerusform>The vault&apos;s data file is damaged: %n entries cannot be read.</numerusform>
         </translation>
     </message>
 </context>

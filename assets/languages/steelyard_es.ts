@@ -434,6 +434,10 @@
         <source>Notes; no diagnoses</source>
         <translation>Notas; sin diagnósticos</translation>
     </message>
+    <message>
+        <source>Strength</source>
+        <translation>Fuerza</translation>
+    </message>
 </context>
 <context>
     <name>BandEditor</name>
@@ -1180,6 +1184,21 @@
     </message>
 </context>
 <context>
+    <name>CountRow</name>
+    <message>
+        <source>%1: one less</source>
+        <translation>%1: uno menos</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: one more</source>
+        <translation>%1: uno más</translation>
+    </message>
+</context>
+<context>
     <name>DayEditor</name>
     <message>
         <source>Day of the month</source>
@@ -1343,6 +1362,14 @@
     <message>
         <source>Pull at three heights at least, from near her lowest to near her highest.</source>
         <translation>Tira al menos a tres alturas, desde cerca de la más baja hasta cerca de la más alta.</translation>
+    </message>
+    <message>
+        <source>typed for now, not tested</source>
+        <translation>por ahora, sin probar</translation>
+    </message>
+    <message>
+        <source>filled in from her tests: %1, %2</source>
+        <translation>tomado de sus pruebas: %1, %2</translation>
     </message>
 </context>
 <context>
@@ -2295,6 +2322,64 @@
     <message>
         <source>Taken out, it leaves the list; bar marks and set-ups for it stay.</source>
         <translation>Al quitarlo sale de la lista; sus marcas de la barra y sus montajes se quedan.</translation>
+    </message>
+</context>
+<context>
+    <name>LiftStrengthPage</name>
+    <message>
+        <source>%1 · what counts today</source>
+        <translation>%1 · lo que vale hoy</translation>
+    </message>
+    <message>
+        <source>Strength</source>
+        <translation>Fuerza</translation>
+    </message>
+    <message>
+        <source>ADD A TEST</source>
+        <translation>AÑADIR PRUEBA</translation>
+    </message>
+    <message>
+        <source>A bar is the range of a day, its tick the middle, a disc a maximum that was tried out. A dashed line: other conditions.</source>
+        <translation>Una barra es el intervalo de un día, su raya el centro, un disco un máximo probado. Línea discontinua: otras condiciones.</translation>
+    </message>
+    <message>
+        <source>No test of this lift is kept yet.</source>
+        <translation>Aún no hay ninguna prueba guardada de este ejercicio.</translation>
+    </message>
+</context>
+<context>
+    <name>LiftStrengthView</name>
+    <message>
+        <source>changes not kept</source>
+        <translation>cambios sin guardar</translation>
+    </message>
+    <message>
+        <source>by itself: %1</source>
+        <translation>por sí sola: %1</translation>
+    </message>
+    <message>
+        <source>nothing follows: %1</source>
+        <translation>no se deduce nada: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>no maximum</source>
+        <translation>sin máximo</translation>
+    </message>
+    <message>
+        <source>Other conditions below: not to be compared with those above.</source>
+        <translation>Abajo, otras condiciones: no se comparan con las de arriba.</translation>
+    </message>
+    <message>
+        <source>%1; older than your limit: test again</source>
+        <translation>%1; más antiguo que tu límite: prueba de nuevo</translation>
     </message>
 </context>
 <context>
@@ -3563,6 +3648,88 @@
     </message>
 </context>
 <context>
+    <name>RampPage</name>
+    <message>
+        <source>Warm-up</source>
+        <translation>Calenta­miento</translation>
+    </message>
+    <message>
+        <source>Set-up</source>
+        <translation>Montaje</translation>
+    </message>
+    <message>
+        <source>%1, the working set</source>
+        <translation>%1, la serie de trabajo</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Share of the working pull</source>
+        <translation>Parte de la tracción de trabajo</translation>
+    </message>
+    <message>
+        <source>Leave the shares so</source>
+        <translation>Dejar las partes así</translation>
+    </message>
+    <message>
+        <source>Change the shares</source>
+        <translation>Cambiar las partes</translation>
+    </message>
+    <message>
+        <source>Shares of the pull</source>
+        <translation>Partes de la tracción</translation>
+    </message>
+    <message>
+        <source>Change plates with what hangs at rest</source>
+        <translation>Cambia los discos con todo en reposo</translation>
+    </message>
+    <message>
+        <source>Take the pull off bands before a plate comes off, and never strip plates with bands from above on. Chains stay even on both sides, feet clear of them.</source>
+        <translation>Quita la tensión de las bandas antes de sacar un disco y nunca descargues discos con bandas desde arriba. Las cadenas, iguales en los dos lados y los pies lejos de ellas.</translation>
+    </message>
+    <message>
+        <source>The shares are ours, and common practice: step them as you know her.</source>
+        <translation>Las partes son elección nuestra y práctica habitual: ajústalas según la conozcas.</translation>
+    </message>
+</context>
+<context>
+    <name>RampView</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>pulls %1</source>
+        <translation>tira %1</translation>
+    </message>
+    <message>
+        <source>as light as it gets: what hangs pulls more than that alone</source>
+        <translation>no puede ser más ligero: lo que cuelga ya tira más por sí solo</translation>
+    </message>
+    <message>
+        <source>nothing here makes a load between: the same as before</source>
+        <translation>aquí no sale una carga intermedia: la misma que antes</translation>
+    </message>
+    <message>
+        <source>100 %</source>
+        <translation>100 %</translation>
+    </message>
+    <message>
+        <source>Up to %1 %2</source>
+        <translation>Hasta %1 %2</translation>
+    </message>
+    <message>
+        <source>The least that can be hung with it: %1 of iron, which pulls %2.</source>
+        <translation>Lo mínimo que se puede colgar con ello: %1 de hierro, que tira %2.</translation>
+    </message>
+    <message>
+        <source>The pull of what hangs is not known: measure further first.</source>
+        <translation>No se conoce la tracción de lo que cuelga: primero mide más.</translation>
+    </message>
+</context>
+<context>
     <name>ReadOut</name>
     <message>
         <source>%1, filled in</source>
@@ -3935,6 +4102,14 @@
         <source>Enter her bar marks</source>
         <translation>Anotar sus marcas de la barra</translation>
     </message>
+    <message>
+        <source>Of her 1RM</source>
+        <translation>De su 1RM</translation>
+    </message>
+    <message>
+        <source>Warm up to it</source>
+        <translation>Calentar hasta ahí</translation>
+    </message>
 </context>
 <context>
     <name>SetupPicture</name>
@@ -4221,6 +4396,72 @@
     </message>
 </context>
 <context>
+    <name>StrengthPage</name>
+    <message>
+        <source>strength: one repetition maximum, as a range</source>
+        <translation>fuerza: máximo de una repetición, como intervalo</translation>
+    </message>
+    <message>
+        <source>strength</source>
+        <translation>fuerza</translation>
+    </message>
+    <message>
+        <source>Athlete</source>
+        <translation>Atleta</translation>
+    </message>
+    <message>
+        <source>No test is kept yet. Open a lift and add one: a set of up to 10 reps with what was left in reserve, or a maximum that was tried out.</source>
+        <translation>Aún no hay ninguna prueba guardada. Abre un ejercicio y añade una: una serie de hasta 10 repeticiones con lo que quedó en reserva, o un máximo probado.</translation>
+    </message>
+    <message>
+        <source>F/M is what was lifted by body mass; F/M^0.67 takes out that bigger people are stronger. Both are for one person over time, and no norm.</source>
+        <translation>F/M es lo levantado por masa corporal; F/M^0.67 descuenta que las personas más grandes son más fuertes. Ambas sirven para una persona a lo largo del tiempo y no son una norma.</translation>
+    </message>
+    <message>
+        <source>The last day with plain iron counts, not the best. Limits take the low end of the range, percentages its middle.</source>
+        <translation>Vale el último día solo con hierro, no el mejor. Los límites toman el extremo bajo del intervalo; los porcentajes, su centro.</translation>
+    </message>
+</context>
+<context>
+    <name>StrengthView</name>
+    <message>
+        <source>no maximum</source>
+        <translation>sin máximo</translation>
+    </message>
+    <message>
+        <source>nothing follows from its tests</source>
+        <translation>de sus pruebas no se deduce nada</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>tested</source>
+        <translation>probado</translation>
+    </message>
+    <message>
+        <source>estimated</source>
+        <translation>estimado</translation>
+    </message>
+    <message>
+        <source>older than your limit: test again</source>
+        <translation>más antiguo que tu límite: prueba de nuevo</translation>
+    </message>
+    <message>
+        <source>with %1</source>
+        <translation>con: %1</translation>
+    </message>
+    <message>
+        <source>her body is in it</source>
+        <translation>su cuerpo está incluido</translation>
+    </message>
+    <message>
+        <source>not tested</source>
+        <translation>sin probar</translation>
+    </message>
+</context>
+<context>
     <name>TakeOutPage</name>
     <message>
         <source>Take out %1?</source>
@@ -4241,6 +4482,227 @@
     <message>
         <source>You can undo it until the vault is locked.</source>
         <translation>Puedes deshacerlo hasta que se bloquee la caja fuerte.</translation>
+    </message>
+</context>
+<context>
+    <name>TestEditor</name>
+    <message>
+        <source>The load comes first.</source>
+        <translation>Primero, la carga.</translation>
+    </message>
+    <message>
+        <source>Her body mass comes first: it is lifted too.</source>
+        <translation>Primero, su masa corporal: también se levanta.</translation>
+    </message>
+    <message>
+        <source>Count the reps that were done.</source>
+        <translation>Cuenta las repeticiones hechas.</translation>
+    </message>
+    <message>
+        <source>No rep done and none missed is no test.</source>
+        <translation>Ninguna hecha y ninguna fallada no es una prueba.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Her 1RM: %1</source>
+        <translation>Su 1RM: %1</translation>
+    </message>
+    <message>
+        <source>middle %1, tested</source>
+        <translation>centro %1, probado</translation>
+    </message>
+    <message>
+        <source>middle %1, estimated by seven formulas</source>
+        <translation>centro %1, estimado con siete fórmulas</translation>
+    </message>
+    <message>
+        <source>%1; with nothing said of the reserve it is taken for none</source>
+        <translation>%1; si no se dice la reserva, se toma como ninguna</translation>
+    </message>
+    <message>
+        <source>No maximum follows: %1</source>
+        <translation>No se deduce un máximo: %1</translation>
+    </message>
+    <message>
+        <source>%1 It can be kept, and counts for nothing.</source>
+        <translation>%1 Se puede guardar y no cuenta para nada.</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation>sin contar</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Carga</translation>
+    </message>
+    <message>
+        <source>Taken off her</source>
+        <translation>Se le quita</translation>
+    </message>
+    <message>
+        <source>Hung on her</source>
+        <translation>Colgado de ella</translation>
+    </message>
+    <message>
+        <source>0 where nothing is</source>
+        <translation>0 si no hay nada</translation>
+    </message>
+    <message>
+        <source>bar, collars and plates</source>
+        <translation>barra, cierres y discos</translation>
+    </message>
+    <message>
+        <source>Body mass</source>
+        <translation>Masa corporal</translation>
+    </message>
+    <message>
+        <source>as measured last</source>
+        <translation>según la última medida</translation>
+    </message>
+    <message>
+        <source>Smallest jump</source>
+        <translation>Salto más pequeño</translation>
+    </message>
+    <message>
+        <source>from one load that was tried to the next; %1 where nobody noted it</source>
+        <translation>de una carga intentada a la siguiente; %1 si nadie lo anotó</translation>
+    </message>
+    <message>
+        <source>There is no such number.</source>
+        <translation>Ese número no existe.</translation>
+    </message>
+</context>
+<context>
+    <name>TestPage</name>
+    <message>
+        <source>Put right</source>
+        <translation>Corregir</translation>
+    </message>
+    <message>
+        <source>A test</source>
+        <translation>Una prueba</translation>
+    </message>
+    <message>
+        <source>%1 · not kept yet</source>
+        <translation>%1 · aún sin guardar</translation>
+    </message>
+    <message>
+        <source>Forget</source>
+        <translation>Olvidar</translation>
+    </message>
+    <message>
+        <source>Take out</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>KEEP</source>
+        <translation>GUARDAR</translation>
+    </message>
+    <message>
+        <source>a set</source>
+        <translation>una serie</translation>
+    </message>
+    <message>
+        <source>a maximum tried out</source>
+        <translation>un máximo probado</translation>
+    </message>
+    <message>
+        <source>What it was</source>
+        <translation>Qué fue</translation>
+    </message>
+    <message>
+        <source>hangs on her</source>
+        <translation>cuelga de ella</translation>
+    </message>
+    <message>
+        <source>helps her</source>
+        <translation>la ayuda</translation>
+    </message>
+    <message>
+        <source>The load</source>
+        <translation>La carga</translation>
+    </message>
+    <message>
+        <source>Reps done</source>
+        <translation>Repeticiones hechas</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>sin decir</translation>
+    </message>
+    <message>
+        <source>Reps left in reserve, as she says</source>
+        <translation>Repeticiones en reserva, según dice ella</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>one was missed</source>
+        <translation>una fallada</translation>
+    </message>
+    <message>
+        <source>A rep missed behind them</source>
+        <translation>Una fallada después</translation>
+    </message>
+    <message>
+        <source>In a kept set-up</source>
+        <translation>En un montaje guardado</translation>
+    </message>
+    <message>
+        <source>Hung besides iron</source>
+        <translation>Además del hierro colgaba</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>hoy</translation>
+    </message>
+    <message>
+        <source>another day</source>
+        <translation>otro día</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>A maximal test is not for everybody</source>
+        <translation>Una prueba máxima no es para todo el mundo</translation>
+    </message>
+    <message>
+        <source>Warm, screened and cleared for it; supervised, with safeties and spotters. Stop for pain, dizziness, chest pain, sudden headache or numbness. A set with reps in reserve says nearly as much. Your local rules come first.</source>
+        <translation>Con calentamiento, revisión y autorización; con supervisión, topes de seguridad y ayudantes. Para ante dolor, mareo, dolor de pecho, dolor de cabeza repentino o entumecimiento. Una serie con repeticiones en reserva dice casi lo mismo. Las normas locales van primero.</translation>
+    </message>
+    <message>
+        <source>May be under age</source>
+        <translation>Puede ser menor de edad</translation>
+    </message>
+    <message>
+        <source>Technique before load, qualified supervision, and no maximal lift without an approval by name.</source>
+        <translation>Técnica antes que carga, supervisión cualificada y ningún levantamiento máximo sin una autorización con nombre.</translation>
+    </message>
+    <message>
+        <source>List</source>
+        <translation>Lista</translation>
+    </message>
+</context>
+<context>
+    <name>TestRows</name>
+    <message>
+        <source>not counted</source>
+        <translation>sin contar</translation>
+    </message>
+    <message>
+        <source>put right</source>
+        <translation>corregir</translation>
     </message>
 </context>
 <context>
@@ -4299,6 +4761,17 @@
     <message>
         <source>Add a venue</source>
         <translation>Añadir un lugar</translation>
+    </message>
+</context>
+<context>
+    <name>ToggleRow</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation>elegido</translation>
     </message>
 </context>
 <context>
@@ -5655,6 +6128,222 @@
         <source>kept an isometric pull</source>
         <translation>tracción isométrica guardada</translation>
     </message>
+    <message>
+        <source>A name is missing.</source>
+        <translation>Falta un nombre.</translation>
+    </message>
+    <message>
+        <source>Type one, then keep it.</source>
+        <translation>Escribe uno y guárdalo.</translation>
+    </message>
+    <message>
+        <source>That text is too long.</source>
+        <translation>Ese texto es demasiado largo.</translation>
+    </message>
+    <message>
+        <source>Make it shorter, then keep it.</source>
+        <translation>Acórtalo y guárdalo.</translation>
+    </message>
+    <message>
+        <source>That text cannot be read.</source>
+        <translation>Ese texto no se puede leer.</translation>
+    </message>
+    <message>
+        <source>Type it again, then keep it.</source>
+        <translation>Escríbelo de nuevo y guárdalo.</translation>
+    </message>
+    <message>
+        <source>That birth year cannot be right.</source>
+        <translation>Ese año de nacimiento no puede ser.</translation>
+    </message>
+    <message>
+        <source>It lies before 1900 or still to come: type it again, or leave it out.</source>
+        <translation>Es anterior a 1900 o aún no ha llegado: tecléalo de nuevo u omítelo.</translation>
+    </message>
+    <message>
+        <source>The birth year comes first.</source>
+        <translation>Primero va el año de nacimiento.</translation>
+    </message>
+    <message>
+        <source>Without it nobody knows whether a guardian has to agree.</source>
+        <translation>Sin él nadie sabe si hace falta el permiso de los padres.</translation>
+    </message>
+    <message>
+        <source>A guardian has to agree first.</source>
+        <translation>Primero hace falta el permiso de los padres.</translation>
+    </message>
+    <message>
+        <source>Until then only name, squad and loads are kept. Record who agreed, then keep it.</source>
+        <translation>Hasta entonces solo se guardan nombre, plantel y cargas. Anota quién dio el permiso y guárdalo.</translation>
+    </message>
+    <message>
+        <source>The agreement is not complete.</source>
+        <translation>El permiso no está completo.</translation>
+    </message>
+    <message>
+        <source>Say who agreed; its day cannot lie ahead.</source>
+        <translation>Di quién dio el permiso; su fecha no puede ser futura.</translation>
+    </message>
+    <message>
+        <source>A number there cannot be right.</source>
+        <translation>Ahí hay un número que no puede ser.</translation>
+    </message>
+    <message>
+        <source>Type it again, or leave it out.</source>
+        <translation>Tecléalo de nuevo u omítelo.</translation>
+    </message>
+    <message>
+        <source>Nothing was measured.</source>
+        <translation>No se midió nada.</translation>
+    </message>
+    <message>
+        <source>Enter body mass or height, then keep it.</source>
+        <translation>Anota la masa corporal o la estatura y guárdala.</translation>
+    </message>
+    <message>
+        <source>Those reps do not go together.</source>
+        <translation>Esas repeticiones no encajan.</translation>
+    </message>
+    <message>
+        <source>A missed rep leaves none in reserve, and a maximum is one rep. Count them again, then keep it.</source>
+        <translation>Tras una fallada no queda ninguna en reserva, y un máximo es una repetición. Cuéntalas de nuevo y guárdalo.</translation>
+    </message>
+    <message>
+        <source>Nobody is named.</source>
+        <translation>No se nombra a nadie.</translation>
+    </message>
+    <message>
+        <source>Say who gave or set it, then keep it.</source>
+        <translation>Di quién lo dio o lo puso y guárdalo.</translation>
+    </message>
+    <message>
+        <source>It would end before it begins.</source>
+        <translation>Terminaría antes de empezar.</translation>
+    </message>
+    <message>
+        <source>Put a later last day, or none.</source>
+        <translation>Pon un último día posterior, o ninguno.</translation>
+    </message>
+    <message>
+        <source>What may be done and what not do not go together.</source>
+        <translation>Lo que se puede y lo que no no encaja.</translation>
+    </message>
+    <message>
+        <source>Some: say what not, or why. All or none: name nothing.</source>
+        <translation>Algo: di qué no, o por qué. Todo o nada: no nombres nada.</translation>
+    </message>
+    <message>
+        <source>No limit can lie there.</source>
+        <translation>Ahí no puede haber un límite.</translation>
+    </message>
+    <message>
+        <source>Put another number, or leave it to ours.</source>
+        <translation>Pon otro número o deja el nuestro.</translation>
+    </message>
+    <message>
+        <source>That day lies ahead.</source>
+        <translation>Ese día aún no ha llegado.</translation>
+    </message>
+    <message>
+        <source>Put the day on which it was measured, then keep it.</source>
+        <translation>Pon el día en que se midió y guárdalo.</translation>
+    </message>
+    <message>
+        <source>It is the only measurement.</source>
+        <translation>Es la única medición.</translation>
+    </message>
+    <message>
+        <source>Measure the thing again first, or take the thing itself out of the kit.</source>
+        <translation>Mide antes la pieza de nuevo, o quita del material la pieza misma.</translation>
+    </message>
+    <message>
+        <source>This athlete is not in the squad any more.</source>
+        <translation>Esta persona ya no está en el plantel.</translation>
+    </message>
+    <message>
+        <source>Add the person anew, or undo the taking out.</source>
+        <translation>Añádela de nuevo, o deshaz el cambio que la quitó.</translation>
+    </message>
+    <message>
+        <source>This venue is not there any more.</source>
+        <translation>Este lugar ya no está.</translation>
+    </message>
+    <message>
+        <source>Choose another venue, then keep it.</source>
+        <translation>Elige otro lugar y guárdalo.</translation>
+    </message>
+    <message>
+        <source>This thing is not in the kit any more.</source>
+        <translation>Esta pieza ya no está en el material.</translation>
+    </message>
+    <message>
+        <source>Measure it anew, or undo the taking out.</source>
+        <translation>Mídela de nuevo, o deshaz el cambio que la quitó.</translation>
+    </message>
+    <message>
+        <source>This set-up is not there any more.</source>
+        <translation>Este montaje ya no está.</translation>
+    </message>
+    <message>
+        <source>Keep it as a new one.</source>
+        <translation>Guárdalo como uno nuevo.</translation>
+    </message>
+    <message>
+        <source>It is not said for which lift.</source>
+        <translation>No se dice para qué ejercicio es.</translation>
+    </message>
+    <message>
+        <source>Choose the athlete and the lift first, then keep it.</source>
+        <translation>Elige primero atleta y ejercicio, y guárdalo.</translation>
+    </message>
+    <message>
+        <source>That is not there any more.</source>
+        <translation>Eso ya no está.</translation>
+    </message>
+    <message>
+        <source>Look at the list again.</source>
+        <translation>Mira la lista de nuevo.</translation>
+    </message>
+    <message>
+        <source>That was said before.</source>
+        <translation>Eso ya está dicho.</translation>
+    </message>
+    <message>
+        <source>Nothing more is needed.</source>
+        <translation>No hace falta nada más.</translation>
+    </message>
+    <message>
+        <source>Not kept: this is the example, and everybody knows its passphrase.</source>
+        <translation>No guardado: esto es el ejemplo, y su frase de acceso la conoce todo el mundo.</translation>
+    </message>
+    <message>
+        <source>It takes no names or notes of yours. Start a vault of your own for your people: remove the example in Preferences.</source>
+        <translation>No admite nombres ni notas tuyos. Crea una caja fuerte propia para tu gente: quita el ejemplo en Preferencias.</translation>
+    </message>
+    <message>
+        <source>There is nothing to undo.</source>
+        <translation>No hay nada que deshacer.</translation>
+    </message>
+    <message>
+        <source>The list holds the last 20 of this session.</source>
+        <translation>La lista tiene los últimos 20 de esta sesión.</translation>
+    </message>
+    <message>
+        <source>Something newer stands there.</source>
+        <translation>Ahí hay algo más nuevo.</translation>
+    </message>
+    <message>
+        <source>Undo that first; it is further up in the list.</source>
+        <translation>Deshaz eso primero; está más arriba en la lista.</translation>
+    </message>
+    <message>
+        <source>Kept, with the last space there was.</source>
+        <translation>Guardado, con el último espacio que había.</translation>
+    </message>
+    <message>
+        <source>This device is full. Free some space now, or the next entry cannot be kept.</source>
+        <translation>Este dispositivo está lleno. Libera espacio ya, o la próxima entrada no se podrá guardar.</translation>
+    </message>
 </context>
 <context>
     <name>lifts</name>
@@ -6476,222 +7165,6 @@
 <context>
     <name>sentences</name>
     <message>
-        <source>A name is missing.</source>
-        <translation>Falta un nombre.</translation>
-    </message>
-    <message>
-        <source>Type one, then keep it.</source>
-        <translation>Escribe uno y guárdalo.</translation>
-    </message>
-    <message>
-        <source>That text is too long.</source>
-        <translation>Ese texto es demasiado largo.</translation>
-    </message>
-    <message>
-        <source>Make it shorter, then keep it.</source>
-        <translation>Acórtalo y guárdalo.</translation>
-    </message>
-    <message>
-        <source>That text cannot be read.</source>
-        <translation>Ese texto no se puede leer.</translation>
-    </message>
-    <message>
-        <source>Type it again, then keep it.</source>
-        <translation>Escríbelo de nuevo y guárdalo.</translation>
-    </message>
-    <message>
-        <source>That birth year cannot be right.</source>
-        <translation>Ese año de nacimiento no puede ser.</translation>
-    </message>
-    <message>
-        <source>It lies before 1900 or still to come: type it again, or leave it out.</source>
-        <translation>Es anterior a 1900 o aún no ha llegado: tecléalo de nuevo u omítelo.</translation>
-    </message>
-    <message>
-        <source>The birth year comes first.</source>
-        <translation>Primero va el año de nacimiento.</translation>
-    </message>
-    <message>
-        <source>Without it nobody knows whether a guardian has to agree.</source>
-        <translation>Sin él nadie sabe si hace falta el permiso de los padres.</translation>
-    </message>
-    <message>
-        <source>A guardian has to agree first.</source>
-        <translation>Primero hace falta el permiso de los padres.</translation>
-    </message>
-    <message>
-        <source>Until then only name, squad and loads are kept. Record who agreed, then keep it.</source>
-        <translation>Hasta entonces solo se guardan nombre, plantel y cargas. Anota quién dio el permiso y guárdalo.</translation>
-    </message>
-    <message>
-        <source>The agreement is not complete.</source>
-        <translation>El permiso no está completo.</translation>
-    </message>
-    <message>
-        <source>Say who agreed; its day cannot lie ahead.</source>
-        <translation>Di quién dio el permiso; su fecha no puede ser futura.</translation>
-    </message>
-    <message>
-        <source>A number there cannot be right.</source>
-        <translation>Ahí hay un número que no puede ser.</translation>
-    </message>
-    <message>
-        <source>Type it again, or leave it out.</source>
-        <translation>Tecléalo de nuevo u omítelo.</translation>
-    </message>
-    <message>
-        <source>Nothing was measured.</source>
-        <translation>No se midió nada.</translation>
-    </message>
-    <message>
-        <source>Enter body mass or height, then keep it.</source>
-        <translation>Anota la masa corporal o la estatura y guárdala.</translation>
-    </message>
-    <message>
-        <source>Those reps do not go together.</source>
-        <translation>Esas repeticiones no encajan.</translation>
-    </message>
-    <message>
-        <source>A missed rep leaves none in reserve, and a maximum is one rep. Count them again, then keep it.</source>
-        <translation>Tras una fallada no queda ninguna en reserva, y un máximo es una repetición. Cuéntalas de nuevo y guárdalo.</translation>
-    </message>
-    <message>
-        <source>Nobody is named.</source>
-        <translation>No se nombra a nadie.</translation>
-    </message>
-    <message>
-        <source>Say who gave or set it, then keep it.</source>
-        <translation>Di quién lo dio o lo puso y guárdalo.</translation>
-    </message>
-    <message>
-        <source>It would end before it begins.</source>
-        <translation>Terminaría antes de empezar.</translation>
-    </message>
-    <message>
-        <source>Put a later last day, or none.</source>
-        <translation>Pon un último día posterior, o ninguno.</translation>
-    </message>
-    <message>
-        <source>What may be done and what not do not go together.</source>
-        <translation>Lo que se puede y lo que no no encaja.</translation>
-    </message>
-    <message>
-        <source>Some: say what not, or why. All or none: name nothing.</source>
-        <translation>Algo: di qué no, o por qué. Todo o nada: no nombres nada.</translation>
-    </message>
-    <message>
-        <source>No limit can lie there.</source>
-        <translation>Ahí no puede haber un límite.</translation>
-    </message>
-    <message>
-        <source>Put another number, or leave it to ours.</source>
-        <translation>Pon otro número o deja el nuestro.</translation>
-    </message>
-    <message>
-        <source>That day lies ahead.</source>
-        <translation>Ese día aún no ha llegado.</translation>
-    </message>
-    <message>
-        <source>Put the day on which it was measured, then keep it.</source>
-        <translation>Pon el día en que se midió y guárdalo.</translation>
-    </message>
-    <message>
-        <source>It is the only measurement.</source>
-        <translation>Es la única medición.</translation>
-    </message>
-    <message>
-        <source>Measure the thing again first, or take the thing itself out of the kit.</source>
-        <translation>Mide antes la pieza de nuevo, o quita del material la pieza misma.</translation>
-    </message>
-    <message>
-        <source>This athlete is not in the squad any more.</source>
-        <translation>Esta persona ya no está en el plantel.</translation>
-    </message>
-    <message>
-        <source>Add the person anew, or undo the taking out.</source>
-        <translation>Añádela de nuevo, o deshaz el cambio que la quitó.</translation>
-    </message>
-    <message>
-        <source>This venue is not there any more.</source>
-        <translation>Este lugar ya no está.</translation>
-    </message>
-    <message>
-        <source>Choose another venue, then keep it.</source>
-        <translation>Elige otro lugar y guárdalo.</translation>
-    </message>
-    <message>
-        <source>This thing is not in the kit any more.</source>
-        <translation>Esta pieza ya no está en el material.</translation>
-    </message>
-    <message>
-        <source>Measure it anew, or undo the taking out.</source>
-        <translation>Mídela de nuevo, o deshaz el cambio que la quitó.</translation>
-    </message>
-    <message>
-        <source>This set-up is not there any more.</source>
-        <translation>Este montaje ya no está.</translation>
-    </message>
-    <message>
-        <source>Keep it as a new one.</source>
-        <translation>Guárdalo como uno nuevo.</translation>
-    </message>
-    <message>
-        <source>It is not said for which lift.</source>
-        <translation>No se dice para qué ejercicio es.</translation>
-    </message>
-    <message>
-        <source>Choose the athlete and the lift first, then keep it.</source>
-        <translation>Elige primero atleta y ejercicio, y guárdalo.</translation>
-    </message>
-    <message>
-        <source>That is not there any more.</source>
-        <translation>Eso ya no está.</translation>
-    </message>
-    <message>
-        <source>Look at the list again.</source>
-        <translation>Mira la lista de nuevo.</translation>
-    </message>
-    <message>
-        <source>That was said before.</source>
-        <translation>Eso ya está dicho.</translation>
-    </message>
-    <message>
-        <source>Nothing more is needed.</source>
-        <translation>No hace falta nada más.</translation>
-    </message>
-    <message>
-        <source>Not kept: this is the example, and everybody knows its passphrase.</source>
-        <translation>No guardado: esto es el ejemplo, y su frase de acceso la conoce todo el mundo.</translation>
-    </message>
-    <message>
-        <source>It takes no names or notes of yours. Start a vault of your own for your people: remove the example in Preferences.</source>
-        <translation>No admite nombres ni notas tuyos. Crea una caja fuerte propia para tu gente: quita el ejemplo en Preferencias.</translation>
-    </message>
-    <message>
-        <source>There is nothing to undo.</source>
-        <translation>No hay nada que deshacer.</translation>
-    </message>
-    <message>
-        <source>The list holds the last 20 of this session.</source>
-        <translation>La lista tiene los últimos 20 de esta sesión.</translation>
-    </message>
-    <message>
-        <source>Something newer stands there.</source>
-        <translation>Ahí hay algo más nuevo.</translation>
-    </message>
-    <message>
-        <source>Undo that first; it is further up in the list.</source>
-        <translation>Deshaz eso primero; está más arriba en la lista.</translation>
-    </message>
-    <message>
-        <source>Kept, with the last space there was.</source>
-        <translation>Guardado, con el último espacio que había.</translation>
-    </message>
-    <message>
-        <source>This device is full. Free some space now, or the next entry cannot be kept.</source>
-        <translation>Este dispositivo está lleno. Libera espacio ya, o la próxima entrada no se podrá guardar.</translation>
-    </message>
-    <message>
         <source>Left band slack above %1</source>
         <translation>Banda izquierda floja por encima de %1</translation>
     </message>
@@ -6882,289 +7355,6 @@
     <message>
         <source>thickness of the handle</source>
         <translation>grosor de la empuñadura</translation>
-    </message>
-    <message>
-        <source>The vault&apos;s key file is missing.</source>
-        <translation>Falta el archivo de claves de la caja fuerte.</translation>
-    </message>
-    <message>
-        <source>Put vault.key or vault.key.2 back into the vault&apos;s folder, then try again.</source>
-        <translation>Vuelve a poner vault.key o vault.key.2 en la carpeta de la caja fuerte e inténtalo de nuevo.</translation>
-    </message>
-    <message>
-        <source>Both copies of the key file are damaged.</source>
-        <translation>Las dos copias del archivo de claves están dañadas.</translation>
-    </message>
-    <message>
-        <source>No passphrase can open the vault as it is. Put an earlier vault.key back into its folder, then try again.</source>
-        <translation>Tal como está la caja fuerte, ninguna frase de acceso puede abrirla. Vuelve a poner un vault.key anterior en su carpeta e inténtalo de nuevo.</translation>
-    </message>
-    <message>
-        <source>The key file was not written by this app.</source>
-        <translation>El archivo de claves no lo escribió esta app.</translation>
-    </message>
-    <message>
-        <source>Somebody may have changed it. Put your own vault.key back into the folder, then try again.</source>
-        <translation>Puede que alguien lo haya cambiado. Vuelve a poner tu propio vault.key en la carpeta e inténtalo de nuevo.</translation>
-    </message>
-    <message>
-        <source>Key files of two vaults lie in one folder.</source>
-        <translation>Hay archivos de claves de dos cajas fuertes en la misma carpeta.</translation>
-    </message>
-    <message>
-        <source>vault.key and vault.key.2 do not belong together. Move the wrong one away, then try again.</source>
-        <translation>vault.key y vault.key.2 no van juntos. Saca de ahí el equivocado e inténtalo de nuevo.</translation>
-    </message>
-    <message>
-        <source>A newer version of the app wrote this vault.</source>
-        <translation>Esta caja fuerte la escribió una versión más nueva de la app.</translation>
-    </message>
-    <message>
-        <source>It is untouched. Update the app, then open it again.</source>
-        <translation>Está intacta. Actualiza la app y ábrela de nuevo.</translation>
-    </message>
-    <message>
-        <source>The vault&apos;s data file is missing.</source>
-        <translation>Falta el archivo de datos de la caja fuerte.</translation>
-    </message>
-    <message>
-        <source>The key is there, the file it opens is not. Put the vault&apos;s files back into their folder, then try again.</source>
-        <translation>La clave está, el archivo que abre no. Vuelve a poner los archivos de la caja fuerte en su carpeta e inténtalo de nuevo.</translation>
-    </message>
-    <message>
-        <source>The vault&apos;s data file is empty.</source>
-        <translation>El archivo de datos de la caja fuerte está vacío.</translation>
-    </message>
-    <message>
-        <source>The storage has lost what was in it, and nothing is written to it. Put an earlier copy in its place, then try again.</source>
-        <translation>El almacenamiento perdió lo que contenía, y no se escribe nada en el archivo. Pon en su lugar una copia anterior e inténtalo de nuevo.</translation>
-    </message>
-    <message>
-        <source>The vault&apos;s data file ends too soon.</source>
-        <translation>El archivo de datos de la caja fuerte termina antes de tiempo.</translation>
-    </message>
-    <message>
-        <source>Part of it is gone, and nothing is written to it. Put an earlier copy in its place, then try again.</source>
-        <translation>Se perdió una parte, y no se escribe nada en él. Pon en su lugar una copia anterior e inténtalo de nuevo.</translation>
-    </message>
-    <message>
-        <source>The data file in the vault&apos;s folder is not sealed.</source>
-        <translation>El archivo de datos de la carpeta de la caja fuerte no está sellado.</translation>
-    </message>
-    <message>
-        <source>It is none of ours, and is left alone. Put the vault&apos;s own file in its place, then try again.</source>
-        <translation>No es nuestro y se deja como está. Pon en su lugar el archivo propio de la caja fuerte e inténtalo de nuevo.</translation>
-    </message>
-    <message>
-        <source>The data file was written by something else.</source>
-        <translation>El archivo de datos lo escribió otro programa.</translation>
-    </message>
-    <message>
-        <source>It is left alone. Put the vault&apos;s own file in its place, then try again.</source>
-        <translation>Se deja como está. Pon en su lugar el archivo propio de la caja fuerte e inténtalo de nuevo.</translation>
-    </message>
-    <message numerus="yes">
-        <source>The vault&apos;s data file is damaged: %n entries cannot be read.</source>
-        <translation>
-            <numerusform>El archivo de datos de la caja fuerte está dañado: no se puede leer %n entrada.</numerusform>
-            <numerusform>El archivo de datos de la caja fuerte está dañado: no se pueden leer %n entradas.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>The vault&apos;s data file is damaged.</source>
-        <translation>El archivo de datos de la caja fuerte está dañado.</translation>
-    </message>
-    <message>
-        <source>Your passphrase is right. Nothing is written to the file. Keep the folder as it is, and put an earlier copy in its place.</source>
-        <translation>Tu frase de acceso es correcta. No se escribe nada en el archivo. Conserva la carpeta tal como está y pon en su lugar una copia anterior.</translation>
-    </message>
-    <message>
-        <source>The vault could not be brought up to date.</source>
-        <translation>No se pudo poner al día la caja fuerte.</translation>
-    </message>
-    <message>
-        <source>It stands as it was. Free some space and try again, or open it with the app you had before.</source>
-        <translation>Sigue como estaba. Libera espacio e inténtalo de nuevo, o ábrela con la app que tenías antes.</translation>
-    </message>
-    <message>
-        <source>The app&apos;s database does not do what it should.</source>
-        <translation>La base de datos de la app no hace lo que debe.</translation>
-    </message>
-    <message>
-        <source>Nothing has been touched. Install the app anew, then try again.</source>
-        <translation>No se ha tocado nada. Instala la app de nuevo e inténtalo otra vez.</translation>
-    </message>
-    <message>
-        <source>That does not open the vault.</source>
-        <translation>Eso no abre la caja fuerte.</translation>
-    </message>
-    <message>
-        <source>The vault itself is whole. Look out for capitals and spaces, and type it again.</source>
-        <translation>La caja fuerte en sí está entera. Fíjate en las mayúsculas y los espacios, y escríbelo de nuevo.</translation>
-    </message>
-    <message>
-        <source>This vault has no such way in.</source>
-        <translation>Esta caja fuerte no tiene ese acceso.</translation>
-    </message>
-    <message>
-        <source>Use the passphrase, or else the recovery code.</source>
-        <translation>Usa la frase de acceso o, si no, el código de rescate.</translation>
-    </message>
-    <message>
-        <source>That cannot be a passphrase or recovery code of this vault.</source>
-        <translation>Eso no puede ser una frase de acceso ni un código de rescate de esta caja fuerte.</translation>
-    </message>
-    <message>
-        <source>It is too long, or not complete. Nothing was cut off: type it again.</source>
-        <translation>Es demasiado largo o no está completo. No se cortó nada: escríbelo de nuevo.</translation>
-    </message>
-    <message>
-        <source>There is no memory left to make the key.</source>
-        <translation>No queda memoria para crear la clave.</translation>
-    </message>
-    <message>
-        <source>Close other programs, then try again.</source>
-        <translation>Cierra otros programas e inténtalo de nuevo.</translation>
-    </message>
-    <message>
-        <source>There is no vault here any more.</source>
-        <translation>Aquí ya no hay ninguna caja fuerte.</translation>
-    </message>
-    <message>
-        <source>If you know where its folder went, put it back and try again. Otherwise make a new one.</source>
-        <translation>Si sabes adónde fue a parar su carpeta, devuélvela a su sitio e inténtalo de nuevo. Si no, crea una caja fuerte nueva.</translation>
-    </message>
-    <message>
-        <source>There is a vault here already.</source>
-        <translation>Aquí ya hay una caja fuerte.</translation>
-    </message>
-    <message>
-        <source>No second one was made. Try again, and unlock the one that is there.</source>
-        <translation>No se creó otra. Inténtalo de nuevo y abre la que hay.</translation>
-    </message>
-    <message>
-        <source>The vault&apos;s folder is carried to other devices.</source>
-        <translation>La carpeta de la caja fuerte se lleva a otros dispositivos.</translation>
-    </message>
-    <message>
-        <source>Two devices writing into one vault would ruin it. Move the folder to a place that stays here, then try again.</source>
-        <translation>Dos dispositivos que escriben en una misma caja fuerte la estropearían. Mueve la carpeta a un sitio que se quede aquí e inténtalo de nuevo.</translation>
-    </message>
-    <message>
-        <source>The vault is open already.</source>
-        <translation>La caja fuerte ya está abierta.</translation>
-    </message>
-    <message>
-        <source>Steelyard runs a second time on this device. Close the other window, then try again.</source>
-        <translation>Steelyard está abierto dos veces en este dispositivo. Cierra la otra ventana e inténtalo de nuevo.</translation>
-    </message>
-    <message>
-        <source>Nothing can be written into the vault&apos;s folder.</source>
-        <translation>No se puede escribir nada en la carpeta de la caja fuerte.</translation>
-    </message>
-    <message>
-        <source>Whatever you enter could not be kept. Make the folder writable, then try again.</source>
-        <translation>Nada de lo que anotes se podría guardar. Haz que se pueda escribir en la carpeta e inténtalo de nuevo.</translation>
-    </message>
-    <message>
-        <source>Not saved: %1 MB needed, %2 MB free.</source>
-        <translation>No guardado: hacen falta %1 MB, hay %2 MB libres.</translation>
-    </message>
-    <message>
-        <source>Not saved: this device is full.</source>
-        <translation>No guardado: este dispositivo está lleno.</translation>
-    </message>
-    <message>
-        <source>Your entry is still on the page. Free some space, then do it again.</source>
-        <translation>Tu entrada sigue en la página. Libera espacio y hazlo de nuevo.</translation>
-    </message>
-    <message>
-        <source>Not saved: the storage gave an error.</source>
-        <translation>No guardado: el almacenamiento dio un error.</translation>
-    </message>
-    <message>
-        <source>Your entry is still on the page, and nothing kept before is gone. Do it again.</source>
-        <translation>Tu entrada sigue en la página, y nada de lo guardado antes se ha perdido. Hazlo de nuevo.</translation>
-    </message>
-    <message>
-        <source>The storage gave an error while reading.</source>
-        <translation>El almacenamiento dio un error al leer.</translation>
-    </message>
-    <message>
-        <source>Nothing has been changed. Try again; if it comes back, copy the vault&apos;s folder to another disk.</source>
-        <translation>No se ha cambiado nada. Inténtalo de nuevo; si se repite, copia la carpeta de la caja fuerte en otra unidad de disco.</translation>
-    </message>
-    <message>
-        <source>Not saved: the vault is locked.</source>
-        <translation>No guardado: la caja fuerte está bloqueada.</translation>
-    </message>
-    <message>
-        <source>Unlock it, then do it again.</source>
-        <translation>Ábrela y hazlo de nuevo.</translation>
-    </message>
-    <message>
-        <source>A vault is open here already.</source>
-        <translation>Aquí ya hay una caja fuerte abierta.</translation>
-    </message>
-    <message>
-        <source>Lock it first, then try again.</source>
-        <translation>Bloquéala primero e inténtalo de nuevo.</translation>
-    </message>
-    <message>
-        <source>Not saved: that is too long.</source>
-        <translation>No guardado: es demasiado largo.</translation>
-    </message>
-    <message>
-        <source>Your entry is still on the page. Make the note shorter, then do it again.</source>
-        <translation>Tu entrada sigue en la página. Acorta la nota y hazlo de nuevo.</translation>
-    </message>
-    <message>
-        <source>Not saved: this athlete has been erased.</source>
-        <translation>No guardado: los datos de esta persona se han borrado.</translation>
-    </message>
-    <message>
-        <source>Nothing more is written about somebody erased. Add the person anew.</source>
-        <translation>No se escribe nada más sobre alguien borrado. Añade a la persona de nuevo.</translation>
-    </message>
-    <message>
-        <source>This is no example: it is somebody&apos;s own vault.</source>
-        <translation>Esto no es un ejemplo: es la caja fuerte de alguien.</translation>
-    </message>
-    <message>
-        <source>Nothing was removed: only an example can be taken away.</source>
-        <translation>No se quitó nada: solo se puede quitar un ejemplo.</translation>
-    </message>
-    <message>
-        <source>Something more urgent came between.</source>
-        <translation>Se interpuso algo más urgente.</translation>
-    </message>
-    <message>
-        <source>Nothing is lost. Do it again.</source>
-        <translation>No se ha perdido nada. Hazlo de nuevo.</translation>
-    </message>
-    <message>
-        <source>The recovery code is not complete.</source>
-        <translation>El código de rescate no está completo.</translation>
-    </message>
-    <message>
-        <source>It has five groups. Type on where the first one is missing.</source>
-        <translation>Tiene cinco grupos. Sigue escribiendo donde falta el primero.</translation>
-    </message>
-    <message>
-        <source>A group of the recovery code has a mistake.</source>
-        <translation>Un grupo del código de rescate tiene un error.</translation>
-    </message>
-    <message>
-        <source>Compare each group with your paper, and put right the one that differs.</source>
-        <translation>Compara cada grupo con tu papel y corrige el que sea distinto.</translation>
-    </message>
-    <message>
-        <source>The vault is locked. The app could not start anew.</source>
-        <translation>La caja fuerte está bloqueada. La app no pudo arrancar de nuevo.</translation>
-    </message>
-    <message>
-        <source>Close this window: until you do, names may still be in this device&apos;s memory.</source>
-        <translation>Cierra esta ventana: hasta que lo hagas, puede que aún queden nombres en la memoria de este dispositivo.</translation>
     </message>
     <message>
         <source>Up there they help no more. Anchor them higher to help longer.</source>
@@ -7669,6 +7859,221 @@
     </message>
 </context>
 <context>
+    <name>strengthtexts</name>
+    <message>
+        <source>her %1 alone</source>
+        <translation>solo sus %1</translation>
+    </message>
+    <message>
+        <source>her %1, %2 of it taken off</source>
+        <translation>sus %1, con %2 de ayuda</translation>
+    </message>
+    <message>
+        <source>her %1 and %2</source>
+        <translation>sus %1 y %2</translation>
+    </message>
+    <message>
+        <source>%1 at the bottom</source>
+        <translation>%1 abajo</translation>
+    </message>
+    <message>
+        <source>%1 in the sticking zone</source>
+        <translation>%1 en la zona de estancamiento</translation>
+    </message>
+    <message>
+        <source>%1 at the top</source>
+        <translation>%1 arriba</translation>
+    </message>
+    <message>
+        <source>%1 on the mean</source>
+        <translation>%1 de media</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>tested %1</source>
+        <translation>probado el %1</translation>
+    </message>
+    <message>
+        <source>estimated %1</source>
+        <translation>estimado el %1</translation>
+    </message>
+    <message>
+        <source>tried out: %1, the next jump of %2 was too much</source>
+        <translation>probado: %1; el siguiente salto, de %2, fue demasiado</translation>
+    </message>
+    <message>
+        <source>tried out: %1, the next jump was too much</source>
+        <translation>probado: %1; el siguiente salto fue demasiado</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>%1, then one missed</source>
+        <translation>%1, luego una fallada</translation>
+    </message>
+    <message>
+        <source>%1, reserve not said</source>
+        <translation>%1, reserva sin decir</translation>
+    </message>
+    <message>
+        <source>%1, none in reserve</source>
+        <translation>%1, ninguna en reserva</translation>
+    </message>
+    <message>
+        <source>%1, %2 in reserve</source>
+        <translation>%1, %2 en reserva</translation>
+    </message>
+    <message>
+        <source>chains</source>
+        <translation>cadenas</translation>
+    </message>
+    <message>
+        <source>bands from below</source>
+        <translation>bandas desde abajo</translation>
+    </message>
+    <message>
+        <source>bands from above</source>
+        <translation>bandas desde arriba</translation>
+    </message>
+    <message>
+        <source>a bench aid</source>
+        <translation>una ayuda de banca</translation>
+    </message>
+    <message>
+        <source>a machine</source>
+        <translation>una máquina</translation>
+    </message>
+    <message>
+        <source>something else</source>
+        <translation>otra cosa</translation>
+    </message>
+    <message>
+        <source>plain iron</source>
+        <translation>solo hierro</translation>
+    </message>
+    <message>
+        <source>as kept on %1: %2</source>
+        <translation>como se guardó el %1: %2</translation>
+    </message>
+    <message>
+        <source>a set-up that was taken out</source>
+        <translation>un montaje que se quitó</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>de %1</translation>
+    </message>
+    <message>
+        <source>from %1: a maximum tried out goes before any set</source>
+        <translation>de %1: un máximo probado va antes que cualquier serie</translation>
+    </message>
+    <message>
+        <source>from %1: the heaviest that was tried out</source>
+        <translation>de %1: lo más pesado que se probó</translation>
+    </message>
+    <message>
+        <source>from %1: of the day&apos;s sets it shows most even at its lowest</source>
+        <translation>de %1: de las series del día es la que más muestra incluso en su extremo bajo</translation>
+    </message>
+    <message>
+        <source>%1. A set of the day shows more than the test: what was tried out was no maximum.</source>
+        <translation>%1. Una serie del día muestra más que la prueba: lo probado no era un máximo.</translation>
+    </message>
+    <message>
+        <source>F/M %1</source>
+        <translation>F/M %1</translation>
+    </message>
+    <message>
+        <source>F/M^0.67 %1</source>
+        <translation>F/M^0.67 %1</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>not tested</source>
+        <translation>sin probar</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>no se conoce</translation>
+    </message>
+    <message>
+        <source>Nothing has tested it yet. A set of up to 10 reps gives a range; a maximum tried out a narrower one.</source>
+        <translation>Aún no se ha probado. Una serie de hasta 10 repeticiones da un intervalo; un máximo probado, uno más estrecho.</translation>
+    </message>
+    <message>
+        <source>It was tested only with something hung: percent needs a test with plain iron.</source>
+        <translation>Solo se probó con algo colgado: el porcentaje necesita una prueba solo con hierro.</translation>
+    </message>
+    <message>
+        <source>Her maximum has her body in it, and this load has not.</source>
+        <translation>Su máximo incluye su cuerpo, y esta carga no.</translation>
+    </message>
+    <message>
+        <source>Known once the pull is.</source>
+        <translation>Se sabrá cuando se conozca la tracción.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 (%3), %4</source>
+        <translation>%1 de %2 (%3), %4</translation>
+    </message>
+    <message>
+        <source>A rep was missed</source>
+        <translation>Se falló una repetición</translation>
+    </message>
+    <message>
+        <source>The formulas are made for sets that ended before it: a set with all reps done, or a maximum tried out, would settle it.</source>
+        <translation>Las fórmulas son para series que acaban antes: una serie completa o un máximo probado lo aclararía.</translation>
+    </message>
+    <message>
+        <source>More than 5 in reserve</source>
+        <translation>Más de 5 en reserva</translation>
+    </message>
+    <message>
+        <source>So far from failure nobody can say how many more would go: a harder set would settle it.</source>
+        <translation>Tan lejos del fallo nadie puede decir cuántas más saldrían: una serie más dura lo aclararía.</translation>
+    </message>
+    <message>
+        <source>No rep was done</source>
+        <translation>No se hizo ninguna repetición</translation>
+    </message>
+    <message>
+        <source>A lighter load, lifted at least once, would settle it.</source>
+        <translation>Una carga más ligera, levantada al menos una vez, lo aclararía.</translation>
+    </message>
+    <message>
+        <source>More than 10 reps with those in reserve</source>
+        <translation>Más de 10 repeticiones con las de reserva</translation>
+    </message>
+    <message>
+        <source>Past 10 the formulas part company: a heavier set would settle it.</source>
+        <translation>Por encima de 10 las fórmulas se separan: una serie más pesada lo aclararía.</translation>
+    </message>
+    <message>
+        <source>The jump is not smaller than the load</source>
+        <translation>El salto no es menor que la carga</translation>
+    </message>
+    <message>
+        <source>Say the smallest step between two loads that were tried.</source>
+        <translation>Indica el paso más pequeño entre dos cargas intentadas.</translation>
+    </message>
+    <message>
+        <source>That load is none</source>
+        <translation>Eso no es una carga</translation>
+    </message>
+    <message>
+        <source>What is lifted, the body among it, has to be above nothing.</source>
+        <translation>Lo que se levanta, con el cuerpo incluido, tiene que ser más que cero.</translation>
+    </message>
+</context>
+<context>
     <name>tooltexts</name>
     <message>
         <source>%1 %</source>
@@ -7861,6 +8266,289 @@
     <message>
         <source>They stay as they are. Update the app to go on with them.</source>
         <translation>Se quedan como están. Actualiza la app para seguir con ellos.</translation>
+    </message>
+    <message>
+        <source>The vault&apos;s key file is missing.</source>
+        <translation>Falta el archivo de claves de la caja fuerte.</translation>
+    </message>
+    <message>
+        <source>Put vault.key or vault.key.2 back into the vault&apos;s folder, then try again.</source>
+        <translation>Vuelve a poner vault.key o vault.key.2 en la carpeta de la caja fuerte e inténtalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Both copies of the key file are damaged.</source>
+        <translation>Las dos copias del archivo de claves están dañadas.</translation>
+    </message>
+    <message>
+        <source>No passphrase can open the vault as it is. Put an earlier vault.key back into its folder, then try again.</source>
+        <translation>Tal como está la caja fuerte, ninguna frase de acceso puede abrirla. Vuelve a poner un vault.key anterior en su carpeta e inténtalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>The key file was not written by this app.</source>
+        <translation>El archivo de claves no lo escribió esta app.</translation>
+    </message>
+    <message>
+        <source>Somebody may have changed it. Put your own vault.key back into the folder, then try again.</source>
+        <translation>Puede que alguien lo haya cambiado. Vuelve a poner tu propio vault.key en la carpeta e inténtalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Key files of two vaults lie in one folder.</source>
+        <translation>Hay archivos de claves de dos cajas fuertes en la misma carpeta.</translation>
+    </message>
+    <message>
+        <source>vault.key and vault.key.2 do not belong together. Move the wrong one away, then try again.</source>
+        <translation>vault.key y vault.key.2 no van juntos. Saca de ahí el equivocado e inténtalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>A newer version of the app wrote this vault.</source>
+        <translation>Esta caja fuerte la escribió una versión más nueva de la app.</translation>
+    </message>
+    <message>
+        <source>It is untouched. Update the app, then open it again.</source>
+        <translation>Está intacta. Actualiza la app y ábrela de nuevo.</translation>
+    </message>
+    <message>
+        <source>The vault&apos;s data file is missing.</source>
+        <translation>Falta el archivo de datos de la caja fuerte.</translation>
+    </message>
+    <message>
+        <source>The key is there, the file it opens is not. Put the vault&apos;s files back into their folder, then try again.</source>
+        <translation>La clave está, el archivo que abre no. Vuelve a poner los archivos de la caja fuerte en su carpeta e inténtalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>The vault&apos;s data file is empty.</source>
+        <translation>El archivo de datos de la caja fuerte está vacío.</translation>
+    </message>
+    <message>
+        <source>The storage has lost what was in it, and nothing is written to it. Put an earlier copy in its place, then try again.</source>
+        <translation>El almacenamiento perdió lo que contenía, y no se escribe nada en el archivo. Pon en su lugar una copia anterior e inténtalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>The vault&apos;s data file ends too soon.</source>
+        <translation>El archivo de datos de la caja fuerte termina antes de tiempo.</translation>
+    </message>
+    <message>
+        <source>Part of it is gone, and nothing is written to it. Put an earlier copy in its place, then try again.</source>
+        <translation>Se perdió una parte, y no se escribe nada en él. Pon en su lugar una copia anterior e inténtalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>The data file in the vault&apos;s folder is not sealed.</source>
+        <translation>El archivo de datos de la carpeta de la caja fuerte no está sellado.</translation>
+    </message>
+    <message>
+        <source>It is none of ours, and is left alone. Put the vault&apos;s own file in its place, then try again.</source>
+        <translation>No es nuestro y se deja como está. Pon en su lugar el archivo propio de la caja fuerte e inténtalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>The data file was written by something else.</source>
+        <translation>El archivo de datos lo escribió otro programa.</translation>
+    </message>
+    <message>
+        <source>It is left alone. Put the vault&apos;s own file in its place, then try again.</source>
+        <translation>Se deja como está. Pon en su lugar el archivo propio de la caja fuerte e inténtalo de nuevo.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The vault&apos;s data file is damaged: %n entries cannot be read.</source>
+        <translation>
+            <numerusform>El archivo de datos de la caja fuerte está dañado: no se puede leer %n entrada.</numerusform>
+            <numerusform>El archivo de datos de la caja fuerte está dañado: no se pueden leer %n entradas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The vault&apos;s data file is damaged.</source>
+        <translation>El archivo de datos de la caja fuerte está dañado.</translation>
+    </message>
+    <message>
+        <source>Your passphrase is right. Nothing is written to the file. Keep the folder as it is, and put an earlier copy in its place.</source>
+        <translation>Tu frase de acceso es correcta. No se escribe nada en el archivo. Conserva la carpeta tal como está y pon en su lugar una copia anterior.</translation>
+    </message>
+    <message>
+        <source>The vault could not be brought up to date.</source>
+        <translation>No se pudo poner al día la caja fuerte.</translation>
+    </message>
+    <message>
+        <source>It stands as it was. Free some space and try again, or open it with the app you had before.</source>
+        <translation>Sigue como estaba. Libera espacio e inténtalo de nuevo, o ábrela con la app que tenías antes.</translation>
+    </message>
+    <message>
+        <source>The app&apos;s database does not do what it should.</source>
+        <translation>La base de datos de la app no hace lo que debe.</translation>
+    </message>
+    <message>
+        <source>Nothing has been touched. Install the app anew, then try again.</source>
+        <translation>No se ha tocado nada. Instala la app de nuevo e inténtalo otra vez.</translation>
+    </message>
+    <message>
+        <source>That does not open the vault.</source>
+        <translation>Eso no abre la caja fuerte.</translation>
+    </message>
+    <message>
+        <source>The vault itself is whole. Look out for capitals and spaces, and type it again.</source>
+        <translation>La caja fuerte en sí está entera. Fíjate en las mayúsculas y los espacios, y escríbelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>This vault has no such way in.</source>
+        <translation>Esta caja fuerte no tiene ese acceso.</translation>
+    </message>
+    <message>
+        <source>Use the passphrase, or else the recovery code.</source>
+        <translation>Usa la frase de acceso o, si no, el código de rescate.</translation>
+    </message>
+    <message>
+        <source>That cannot be a passphrase or recovery code of this vault.</source>
+        <translation>Eso no puede ser una frase de acceso ni un código de rescate de esta caja fuerte.</translation>
+    </message>
+    <message>
+        <source>It is too long, or not complete. Nothing was cut off: type it again.</source>
+        <translation>Es demasiado largo o no está completo. No se cortó nada: escríbelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>There is no memory left to make the key.</source>
+        <translation>No queda memoria para crear la clave.</translation>
+    </message>
+    <message>
+        <source>Close other programs, then try again.</source>
+        <translation>Cierra otros programas e inténtalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>There is no vault here any more.</source>
+        <translation>Aquí ya no hay ninguna caja fuerte.</translation>
+    </message>
+    <message>
+        <source>If you know where its folder went, put it back and try again. Otherwise make a new one.</source>
+        <translation>Si sabes adónde fue a parar su carpeta, devuélvela a su sitio e inténtalo de nuevo. Si no, crea una caja fuerte nueva.</translation>
+    </message>
+    <message>
+        <source>There is a vault here already.</source>
+        <translation>Aquí ya hay una caja fuerte.</translation>
+    </message>
+    <message>
+        <source>No second one was made. Try again, and unlock the one that is there.</source>
+        <translation>No se creó otra. Inténtalo de nuevo y abre la que hay.</translation>
+    </message>
+    <message>
+        <source>The vault&apos;s folder is carried to other devices.</source>
+        <translation>La carpeta de la caja fuerte se lleva a otros dispositivos.</translation>
+    </message>
+    <message>
+        <source>Two devices writing into one vault would ruin it. Move the folder to a place that stays here, then try again.</source>
+        <translation>Dos dispositivos que escriben en una misma caja fuerte la estropearían. Mueve la carpeta a un sitio que se quede aquí e inténtalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>The vault is open already.</source>
+        <translation>La caja fuerte ya está abierta.</translation>
+    </message>
+    <message>
+        <source>Steelyard runs a second time on this device. Close the other window, then try again.</source>
+        <translation>Steelyard está abierto dos veces en este dispositivo. Cierra la otra ventana e inténtalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Nothing can be written into the vault&apos;s folder.</source>
+        <translation>No se puede escribir nada en la carpeta de la caja fuerte.</translation>
+    </message>
+    <message>
+        <source>Whatever you enter could not be kept. Make the folder writable, then try again.</source>
+        <translation>Nada de lo que anotes se podría guardar. Haz que se pueda escribir en la carpeta e inténtalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Not saved: %1 MB needed, %2 MB free.</source>
+        <translation>No guardado: hacen falta %1 MB, hay %2 MB libres.</translation>
+    </message>
+    <message>
+        <source>Not saved: this device is full.</source>
+        <translation>No guardado: este dispositivo está lleno.</translation>
+    </message>
+    <message>
+        <source>Your entry is still on the page. Free some space, then do it again.</source>
+        <translation>Tu entrada sigue en la página. Libera espacio y hazlo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Not saved: the storage gave an error.</source>
+        <translation>No guardado: el almacenamiento dio un error.</translation>
+    </message>
+    <message>
+        <source>Your entry is still on the page, and nothing kept before is gone. Do it again.</source>
+        <translation>Tu entrada sigue en la página, y nada de lo guardado antes se ha perdido. Hazlo de nuevo.</translation>
+    </message>
+    <message>
+        <source>The storage gave an error while reading.</source>
+        <translation>El almacenamiento dio un error al leer.</translation>
+    </message>
+    <message>
+        <source>Nothing has been changed. Try again; if it comes back, copy the vault&apos;s folder to another disk.</source>
+        <translation>No se ha cambiado nada. Inténtalo de nuevo; si se repite, copia la carpeta de la caja fuerte en otra unidad de disco.</translation>
+    </message>
+    <message>
+        <source>Not saved: the vault is locked.</source>
+        <translation>No guardado: la caja fuerte está bloqueada.</translation>
+    </message>
+    <message>
+        <source>Unlock it, then do it again.</source>
+        <translation>Ábrela y hazlo de nuevo.</translation>
+    </message>
+    <message>
+        <source>A vault is open here already.</source>
+        <translation>Aquí ya hay una caja fuerte abierta.</translation>
+    </message>
+    <message>
+        <source>Lock it first, then try again.</source>
+        <translation>Bloquéala primero e inténtalo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Not saved: that is too long.</source>
+        <translation>No guardado: es demasiado largo.</translation>
+    </message>
+    <message>
+        <source>Your entry is still on the page. Make the note shorter, then do it again.</source>
+        <translation>Tu entrada sigue en la página. Acorta la nota y hazlo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Not saved: this athlete has been erased.</source>
+        <translation>No guardado: los datos de esta persona se han borrado.</translation>
+    </message>
+    <message>
+        <source>Nothing more is written about somebody erased. Add the person anew.</source>
+        <translation>No se escribe nada más sobre alguien borrado. Añade a la persona de nuevo.</translation>
+    </message>
+    <message>
+        <source>This is no example: it is somebody&apos;s own vault.</source>
+        <translation>Esto no es un ejemplo: es la caja fuerte de alguien.</translation>
+    </message>
+    <message>
+        <source>Nothing was removed: only an example can be taken away.</source>
+        <translation>No se quitó nada: solo se puede quitar un ejemplo.</translation>
+    </message>
+    <message>
+        <source>Something more urgent came between.</source>
+        <translation>Se interpuso algo más urgente.</translation>
+    </message>
+    <message>
+        <source>Nothing is lost. Do it again.</source>
+        <translation>No se ha perdido nada. Hazlo de nuevo.</translation>
+    </message>
+    <message>
+        <source>The recovery code is not complete.</source>
+        <translation>El código de rescate no está completo.</translation>
+    </message>
+    <message>
+        <source>It has five groups. Type on where the first one is missing.</source>
+        <translation>Tiene cinco grupos. Sigue escribiendo donde falta el primero.</translation>
+    </message>
+    <message>
+        <source>A group of the recovery code has a mistake.</source>
+        <translation>Un grupo del código de rescate tiene un error.</translation>
+    </message>
+    <message>
+        <source>Compare each group with your paper, and put right the one that differs.</source>
+        <translation>Compara cada grupo con tu papel y corrige el que sea distinto.</translation>
+    </message>
+    <message>
+        <source>The vault is locked. The app could not start anew.</source>
+        <translation>La caja fuerte está bloqueada. La app no pudo arrancar de nuevo.</translation>
+    </message>
+    <message>
+        <source>Close this window: until you do, names may still be in this device&apos;s memory.</source>
+        <translation>Cierra esta ventana: hasta que lo hagas, puede que aún queden nombres en la memoria de este dispositivo.</translation>
     </message>
 </context>
 <context>

@@ -6,6 +6,7 @@
 #include "core/work/keeping/athlete/keepclearance.h"
 #include "core/work/keeping/athlete/keepisometric.h"
 #include "core/work/keeping/athlete/keepstatus.h"
+#include "core/work/keeping/athlete/keeptest.h"
 #include "core/work/keeping/keepkititem.h"
 #include "core/work/keeping/keepsetup.h"
 #include "core/work/keeping/keepvenue.h"
@@ -40,6 +41,12 @@ public:
             for (const IsometricPull& pull : person.athlete.pulls)
                 add(pull.day, Round::AboutRecords, person.athlete.name + ", isometric pull", [this, &person, &pull](const WhenTold& told) {
                     keepIsometricPull(m_keeping, keptAs(person.athlete.id), pull, told);
+                });
+            for (const StrengthTest& test : person.tests)
+                add(test.day, Round::AboutRecords, person.athlete.name + ", test of strength", [this, &person, &test](const WhenTold& told) {
+                    StrengthTest kept = test;
+                    kept.athlete = keptAs(person.athlete.id);
+                    keepStrengthTest(m_keeping, kept, told);
                 });
         }
         for (const SampleSetup& setup : season.setups) {

@@ -188,7 +188,34 @@ private:
             athlete.pulls.push_back({{}, dayIn(pull), lift, pull.neededLength("height_cm"), pull.neededMass("pull_kg"), pull.mass("scale_step_kg")});
             pull.finish();
         }
+        for (StrictObject& test : from.list("tests")) {
+            person.tests.push_back(testFrom(test));
+            test.finish();
+        }
         m_season.people.push_back(std::move(person));
+    }
+    StrengthTest testFrom(StrictObject& from)
+    {
+        StrengthTest test;
+        test.lift = liftIn(from);
+        test.day = dayIn(from);
+        test.load = from.neededMass("load_kg");
+        test.reps = from.neededCount("reps");
+        if (from.has("in_reserve"))
+            test.repsInReserve = from.neededCount("in_reserve");
+        test.missed = from.flag("missed", false);
+        test.maximum = from.flag("tried_out", false);
+        test.leastJump = from.mass("jump_kg");
+        test.conditions.bodyMass = from.mass("body_kg");
+        const std::vector<std::pair<std::string, Method>> words{{"chains", Method::Chains}, {"bands below", Method::BandsBelow}, {"bands above", Method::BandsAbove}, {"bench aid", Method::BenchAid}, {"machine", Method::Machine}};
+        for (const std::string& hung : from.texts("hung")) {
+            const auto at = std::find_if(words.begin(), words.end(), [&](const auto& word) { return word.first == hung; });
+            if (at == words.end())
+                from.fault("hung", "\"" + hung + "\" hangs in no test");
+            else
+                test.conditions.hung.insert(at->second);
+        }
+        return test;
     }
     /// Marks by the holes of the rack that is named there, in place of heights.
     void readHoles(StrictObject& from, BarMarks& marks)

@@ -5,6 +5,7 @@
 #include "core/season/athlete.h"
 #include "core/season/clearance.h"
 #include "core/season/savedsetup.h"
+#include "core/season/strengthtest.h"
 #include "core/season/venue.h"
 
 #include <chrono>
@@ -26,9 +27,10 @@ struct SampleItem {
     std::vector<std::pair<std::chrono::sys_days, Measured>> measurings;
 };
 
-/// Somebody invented, as of the day that they joined on; body sizes have days of their own.
+/// Somebody invented, as of the day that they joined on; body sizes and tests have days of their own.
 struct SamplePerson {
     Athlete athlete;
+    std::vector<StrengthTest> tests;
     std::chrono::sys_days day{};
 };
 

@@ -2,6 +2,7 @@
 #include "core/work/desk.h"
 
 #include "core/work/measuredkit.h"
+#include "core/work/strength/percentof.h"
 
 #include <algorithm>
 #include <utility>
@@ -191,6 +192,35 @@ void Desk::setPulls(std::vector<IsometricPull> pulls)
     m_listeners.tell();
 }
 
+void Desk::setMaximum(std::optional<DayMaximum> maximum, std::chrono::sys_days on)
+{
+    // the rest of it follows from the tests of a day, of which the best and the refused are there
+    const auto same = [&] {
+        return maximum->test == m_maximum->test && maximum->why == m_maximum->why && maximum->setsShowMore == m_maximum->setsShowMore && maximum->refused == m_maximum->refused;
+    };
+    if (on == m_maximumOn && maximum.has_value() == m_maximum.has_value() && (!maximum || same()))
+        return;
+    m_maximumOn = on;
+    m_maximum = std::move(maximum);
+    m_listeners.tell();
+}
+
+WantedPulls Desk::wantedOfMaximum() const
+{
+    WantedPulls wanted = m_wanted;
+    if (!wanted.oneRepMax && !whyNoPercent(m_maximum))
+        wanted.oneRepMax = Entered<Mass>(m_maximum->max.middle.value);
+    return wanted;
+}
+
+void Desk::setRamp(RampWanted ramp)
+{
+    if (ramp == m_ramp)
+        return;
+    m_ramp = std::move(ramp);
+    m_listeners.tell();
+}
+
 void Desk::lay(const BarMarks& marks, SetupRecord setup)
 {
     if (marks != m_marks)
@@ -209,6 +239,8 @@ void Desk::replaceAll(BarMarks marks, std::vector<KitItem> kit, SetupRecord setu
     m_wanted = {};
     m_pulls.clear();
     m_lifter.reset();
+    m_maximum.reset();
+    m_ramp = RampWanted::usual();
     m_drafts.clear();
     m_draftListeners.tell();
     hungChanged();

@@ -7,6 +7,8 @@
 #include "core/season/setuprecord.h"
 #include "core/work/asking/wantedpulls.h"
 #include "core/work/gates/setupgate.h"
+#include "core/work/strength/maxima.h"
+#include "core/work/strength/setupramp.h"
 #include "core/work/subscription.h"
 #include "core/work/weighup.h"
 
@@ -46,6 +48,15 @@ public:
     [[nodiscard]] const SetupGate& gate() const { return m_gate; }
     /// What answer and gate come to together: the one to be shown.
     [[nodiscard]] Readiness readiness() const { return gatedReadiness(m_answer.readiness, m_gate.permission); }
+    /// Her maximum in this lift that counts, for whom the desk is laid out, and the day on which it does.
+    [[nodiscard]] const std::optional<DayMaximum>& maximum() const { return m_maximum; }
+    [[nodiscard]] std::chrono::sys_days maximumOn() const { return m_maximumOn; }
+    void setMaximum(std::optional<DayMaximum> maximum, std::chrono::sys_days on);
+    /// What is wanted, with the middle of her maximum as its base where nobody typed one and percent can be said of it.
+    [[nodiscard]] WantedPulls wantedOfMaximum() const;
+    /// The ramp up to the set-up, as it is wanted here and now.
+    [[nodiscard]] const RampWanted& ramp() const { return m_ramp; }
+    void setRamp(RampWanted ramp);
     /// Worked out anew at each change, once.
     [[nodiscard]] const WeighedUp& answer() const { return m_answer; }
 
@@ -97,6 +108,9 @@ private:
     std::optional<Mass> m_lastTime;
     WantedPulls m_wanted;
     std::vector<IsometricPull> m_pulls;
+    std::optional<DayMaximum> m_maximum;
+    std::chrono::sys_days m_maximumOn{};
+    RampWanted m_ramp = RampWanted::usual();
     std::vector<CautionCode> m_lookedOver;
     HeldTo m_heldTo;
     std::optional<GateLifter> m_lifter;

@@ -6,6 +6,7 @@
 #include "core/work/asking/kitquestion.h"
 #include "mobile/asking/askingtexts.h"
 #include "mobile/pages/setuptexts.h"
+#include "mobile/strength/strengthtexts.h"
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
 
@@ -101,6 +102,16 @@ QString HangAsker::oneRepMax() const
     return ready() && desk().wanted().oneRepMax ? say::inMassUnit(say::entered(*desk().wanted().oneRepMax)) : QString();
 }
 
+QStringList HangAsker::maximum() const
+{
+    if (!ready() || !desk().wantedOfMaximum().oneRepMax)
+        return {};
+    if (desk().wanted().oneRepMax)
+        return {oneRepMax(), tr("typed for now, not tested")};
+    const DayMaximum& known = *desk().maximum();
+    return {strengthtexts::middle(known.max), tr("filled in from her tests: %1, %2").arg(strengthtexts::range(known.max), strengthtexts::when(known, desk().maximumOn())), QStringLiteral("tests")};
+}
+
 std::vector<FieldSpec> HangAsker::specs() const
 {
     std::vector<FieldSpec> all;
@@ -118,7 +129,8 @@ std::vector<FieldSpec> HangAsker::specs() const
             all.push_back({key, name, inMass(at(wanted.masses, one.place)), pull, false, {}});
     }
     if (wanted.inPercent)
-        all.push_back({maximumKey, tr("1RM"), inMass(wanted.oneRepMax), pull, false, tr("of this lift, as it was lifted at that place; typed for now")});
+        all.push_back({maximumKey, tr("1RM"), inMass(desk().wantedOfMaximum().oneRepMax), pull, !wanted.oneRepMax && desk().wantedOfMaximum().oneRepMax,
+                       tr("of this lift, as it was lifted at that place; typed for now")});
     return all;
 }
 
@@ -218,7 +230,7 @@ void HangAsker::setBands(bool bands)
 
 TargetRow HangAsker::rowOf(TargetPlace place) const
 {
-    const WantedPulls& wanted = desk().wanted();
+    const WantedPulls wanted = desk().wantedOfMaximum();
     TargetRow row;
     row.name = askingtexts::place(place);
     row.wanted = wanted.wants(place);
@@ -271,9 +283,10 @@ void HangAsker::ask()
         m_job->cancelled = true;
     m_job.reset();
     const Desk& here = desk();
-    auto targets = targetsOf(here.wanted(), here.marks());
+    const WantedPulls wanted = here.wantedOfMaximum();
+    auto targets = targetsOf(wanted, here.marks());
     if (targets.empty()) {
-        const bool noMaximum = here.wanted().inPercent && !here.wanted().percents.empty() && !here.wanted().oneRepMax;
+        const bool noMaximum = wanted.inPercent && !wanted.percents.empty() && !wanted.oneRepMax;
         return noMaximum ? sayWithout(Refused, tr("The 1RM comes first"), tr("Key it above. It is typed for now: nothing here has tested it.")) : sayWithout(Idle);
     }
     m_job = std::make_shared<Job>();
@@ -283,7 +296,7 @@ void HangAsker::ask()
     m_job->allowed = {m_chains, m_bands, m_bands};
     m_job->targets = std::move(targets);
     m_job->pulls = here.pulls();
-    m_job->level = here.wanted().isLevel;
+    m_job->level = wanted.isLevel;
     say(Looking, tr("Looking for the best"));
     QThreadPool::globalInstance()->start([job = m_job, self = QPointer<HangAsker>(this)] {
         const auto tell = [&](const Found& found) {

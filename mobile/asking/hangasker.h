@@ -20,7 +20,7 @@ class HangAsker : public FieldEditor {
     Q_PROPERTY(bool chains READ chains WRITE setChains NOTIFY asked FINAL)
     Q_PROPERTY(bool bands READ bands WRITE setBands NOTIFY asked FINAL)
     Q_PROPERTY(bool inPercent READ inPercent WRITE setInPercent NOTIFY asked FINAL)
-    Q_PROPERTY(QString oneRepMax READ oneRepMax NOTIFY asked FINAL)
+    Q_PROPERTY(QStringList maximum READ maximum NOTIFY asked FINAL)
     Q_PROPERTY(bool level READ isLevel WRITE setLevel NOTIFY asked FINAL)
     Q_PROPERTY(LevelShown picture READ picture NOTIFY asked FINAL)
 
@@ -53,6 +53,9 @@ public:
     void setInPercent(bool inPercent);
     /// As it was typed, with its unit; empty where nobody has.
     [[nodiscard]] QString oneRepMax() const;
+    /// What per cent are of, and where that comes from: as it was typed; else filled in from her tests, with its day and "tests" behind. Empty
+    /// where there is none.
+    [[nodiscard]] QStringList maximum() const;
     /// Level with her strength.
     [[nodiscard]] bool isLevel() const;
     void setLevel(bool level);

@@ -126,9 +126,10 @@ QStringList AthleteEditor::ways() const
 {
     const Athlete* known = m_book ? m_book->book().athlete(m_id) : nullptr;
     if (!known)
-        return {QString(), QString(), QString()};
+        return {QString(), QString(), QString(), QString()};
     const auto count = [](std::size_t n) { return n == 0 ? tr("none yet") : QString::number(n); };
-    return {count(known->marks.size()), count(m_book->book().setupsOf(m_id).size()), known->sizes.empty() ? QString() : count(known->sizes.size())};
+    return {count(known->marks.size()), count(m_book->book().setupsOf(m_id).size()), known->sizes.empty() ? QString() : count(known->sizes.size()),
+            count(m_book->book().testsOf(m_id).size())};
 }
 
 QStringList AthleteEditor::again() const

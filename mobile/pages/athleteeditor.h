@@ -44,7 +44,7 @@ public:
     [[nodiscard]] bool isMinor() const;
     /// More than name, squad and loads has to wait: for the birth year, or for a guardian's agreement.
     [[nodiscard]] bool isWaiting() const;
-    /// What is there behind "Bar marks", "Set-ups" and "Measured by day"; the last is empty where nothing is.
+    /// What is there behind "Bar marks", "Set-ups", "Measured by day", which is empty where nothing is, and "Strength".
     [[nodiscard]] QStringList ways() const;
 
     /// Why bar marks should be taken again, and for which lifts; empty where none need.

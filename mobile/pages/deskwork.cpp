@@ -7,6 +7,7 @@
 #include "core/work/keeping/keepsetup.h"
 #include "core/work/keeping/keepvenue.h"
 #include "core/work/records/codec.h"
+#include "core/work/strength/standing.h"
 #include "core/work/venues/keepvenuekit.h"
 #include "mobile/follow.h"
 #include "mobile/text/keepingtexts.h"
@@ -195,6 +196,7 @@ void DeskWork::take(const QString& athleteId, const QString& lift)
         m_desk->desk().setPulls({});
     }
     layPulls();
+    layMaximum();
     Q_EMIT changed();
 }
 
@@ -246,6 +248,7 @@ void DeskWork::open(const QString& setupId)
     desk.lay(*m_laidMarks, std::move(setup));
     desk.setPulls({});
     layPulls();
+    layMaximum();
     layLastTime();
     Q_EMIT changed();
 }
@@ -318,11 +321,18 @@ void DeskWork::layPulls()
         m_desk->desk().setPulls(pullsThatCount(known->pulls, m_lift));
 }
 
+void DeskWork::layMaximum()
+{
+    if (ready())
+        m_desk->desk().setMaximum(athlete() ? standingOn(m_book->book(), m_athlete, m_lift, m_book->today()).maximum : std::nullopt, m_book->today());
+}
+
 void DeskWork::refresh()
 {
     layKit();
     layLastTime();
     layPulls();
+    layMaximum();
     Q_EMIT changed();
 }
 

@@ -71,6 +71,8 @@ private:
     void layKit();
     /// Her isometric pulls that count; nobody's stay as they are.
     void layPulls();
+    /// Her maximum that counts; nobody has one.
+    void layMaximum();
     /// What hung last time for whom the desk is laid out.
     void layLastTime();
     /// Cautions looked over on the desk are kept, once the set-up is kept as it stands there.

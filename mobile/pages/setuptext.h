@@ -14,6 +14,8 @@ struct SetupAnswer {
     Q_PROPERTY(QString title MEMBER title)
     Q_PROPERTY(QString means MEMBER means)
     Q_PROPERTY(QString more MEMBER more)
+    Q_PROPERTY(QString percent MEMBER percent)
+    Q_PROPERTY(QString percents MEMBER percents)
     Q_PROPERTY(QString state MEMBER state)
     Q_PROPERTY(QString reason MEMBER reason)
     Q_PROPERTY(QString unit MEMBER unit)
@@ -28,6 +30,8 @@ public:
     QString title;   ///< the answer itself
     QString means;   ///< mean of the path beside mean of the ends
     QString more;    ///< zone's range, rack, work
+    QString percent;  ///< of her maximum, on the mean: "71 ± 3 %"
+    QString percents; ///< of what, at each place; or why there is none
     QString state;   ///< READY, NOT READY, DO NOT LIFT
     QString reason;  ///< what settles it
     QString unit;    ///< of every pull

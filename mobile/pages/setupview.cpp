@@ -3,6 +3,7 @@
 
 #include "mobile/follow.h"
 #include "mobile/pages/setuptexts.h"
+#include "mobile/strength/strengthtexts.h"
 #include "mobile/text/say.h"
 
 #include <utility>
@@ -44,6 +45,8 @@ void SetupView::refresh()
     const steelyard::Desk& desk = m_desk->desk();
     const steelyard::WeighedUp& weighed = desk.answer();
     m_answer = setuptexts::answer(weighed);
+    m_answer.percent = strengthtexts::percentOnMean(weighed, desk.maximum());
+    m_answer.percents = strengthtexts::percents(weighed, desk.maximum(), desk.maximumOn());
     m_picture = setuptexts::picture(weighed);
     m_beam = setuptexts::beam(desk);
     m_marks = setuptexts::marks(weighed);

@@ -9,6 +9,7 @@
 #include <QLocale>
 
 using namespace steelyard;
+using sentences::Said;
 
 namespace keepingtexts {
 
@@ -118,7 +119,7 @@ QString deed(const DeedDone& done, const SeasonBook& book)
     return {};
 }
 
-sentences::Said refusal(const Told& told)
+Said refusal(const Told& told)
 {
     if (told.refusal)
         return vaulttexts::said(*told.refusal);
@@ -181,7 +182,7 @@ sentences::Said refusal(const Told& told)
     return {};
 }
 
-sentences::Said reserveUsed()
+Said reserveUsed()
 {
     return {tr("Kept, with the last space there was."), tr("This device is full. Free some space now, or the next entry cannot be kept.")};
 }

@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 
 namespace vault = steelyard::vault;
+using sentences::Said;
 using vault::Code;
 
 namespace vaulttexts {
@@ -22,7 +23,7 @@ QString megabytes(std::uint64_t size)
 }
 
 /// What is wrong with files that a secret cannot help.
-sentences::Said saidOfFiles(const steelyard::vault::Refusal& refusal)
+Said saidOfFiles(const steelyard::vault::Refusal& refusal)
 {
     switch (refusal.code) {
     case Code::KeyFileMissingFindFolder:
@@ -58,7 +59,7 @@ sentences::Said saidOfFiles(const steelyard::vault::Refusal& refusal)
 
 }
 
-sentences::Said said(const steelyard::vault::Refusal& refusal)
+Said said(const steelyard::vault::Refusal& refusal)
 {
     switch (refusal.code) {
     case Code::WrongSecretTypeAgain:
@@ -104,7 +105,7 @@ sentences::Said said(const steelyard::vault::Refusal& refusal)
     }
 }
 
-sentences::Said said(steelyard::seal::Code code)
+Said said(steelyard::seal::Code code)
 {
     if (code == steelyard::seal::Code::RecoveryCodeTypeOn)
         return {tr("The recovery code is not complete."), tr("It has five groups. Type on where the first one is missing.")};
@@ -130,7 +131,7 @@ bool anotherTryHelps(Code code)
     }
 }
 
-sentences::Said restartRefused()
+Said restartRefused()
 {
     return {tr("The vault is locked. The app could not start anew."), tr("Close this window: until you do, names may still be in this device's memory.")};
 }
@@ -140,10 +141,10 @@ QString noBackupYet()
     return tr("One device only, no backup yet");
 }
 
-std::vector<sentences::Said> found(const vault::Findings& findings, std::size_t unreadFormCount, const QString& folder)
+std::vector<Said> found(const vault::Findings& findings, std::size_t unreadFormCount, const QString& folder)
 {
     using vault::WitnessState;
-    std::vector<sentences::Said> all;
+    std::vector<Said> all;
     const auto say = [&all](bool so, const QString& head, const QString& body) {
         if (so)
             all.push_back({head, body});

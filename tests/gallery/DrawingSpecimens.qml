@@ -10,7 +10,7 @@ import Steelyard.Theme
 QtObject {
     id: root
 
-    readonly property var entries: [{name: "plates and beam", component: plates}, {name: "bar marks", component: marks}, {name: "side elevation", component: elevation},
+    readonly property var entries: [{name: "plates and beam", component: plates}, {name: "bar marks", component: marks}, {name: "side elevation", component: elevation}, {name: "ranges of strength", component: ranges},
         {name: "chain and band as measured", component: chains}, {name: "aid and cam as measured", component: aids}, {name: "tools as measured", component: tools}]
     readonly property var usualPlates: [{label: "25", diameterMm: 450, thicknessMm: 45}, {label: "5", diameterMm: 228, thicknessMm: 25}, {label: "1.25", diameterMm: 160, thicknessMm: 14}]
     readonly property var loads: Array.from({length: 41}, (_, i) => 20 + 2.5 * i)
@@ -39,6 +39,20 @@ QtObject {
                 visible: Theme.textFactor < 1.5
                 marks: [{name: "bottom", height: 0.82, text: "82 cm"}, {name: "sticking zone", height: 1.04, text: "98 to 110 cm", zoneFrom: 0.98, zoneTo: 1.1}, {name: "top", height: 1.4, text: "140 cm"}]
                 reach: 1.5
+            }
+        }
+    }
+    readonly property Component ranges: Component {
+        Sheet {
+            heading: "Strength"
+            back: "Athlete"
+
+            StrengthRanges {
+                Layout.fillWidth: true
+                unit: "kg"
+                sentence: "98 to 112 kg, then 106 to 118 kg"
+                days: [{at: 0, low: 98, middle: 105, high: 112, tested: false, breaks: false, day: "3 Aug"}, {at: 42, low: 105, middle: 105, high: 107.5, tested: true, breaks: false, day: "14 Sep"},
+                    {at: 60, low: 90, middle: 96, high: 101, tested: false, breaks: true, day: "2 Oct"}, {at: 91, low: 106, middle: 112, high: 118, tested: false, breaks: true, day: "2 Nov"}]
             }
         }
     }

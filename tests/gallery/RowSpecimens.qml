@@ -10,7 +10,7 @@ import Steelyard.Theme
 QtObject {
     id: root
 
-    readonly property var entries: [{name: "facts", component: facts}, {name: "things", component: things}, {name: "fields", component: fields},
+    readonly property var entries: [{name: "facts", component: facts}, {name: "things", component: things}, {name: "counts and toggles", component: counts}, {name: "fields", component: fields},
         {name: "notices", component: notices}, {name: "cautions", component: cautions}, {name: "numbers", component: numbers}]
 
     readonly property Component facts: Component {
@@ -33,6 +33,16 @@ QtObject {
                     FactRow { Layout.fillWidth: true; label: "Long chain"; value: "one free"; strong: true; besideLabel: true; hint: "5.70 kg a metre, 150 cm\nmeasured 2 Nov, due in 6 weeks" }
                 ]
             }
+        }
+    }
+    readonly property Component counts: Component {
+        Sheet {
+            heading: "Reps"
+            back: "Tests"
+
+            CountRow { Layout.fillWidth: true; name: "Reps done"; value: "5" }
+            CountRow { Layout.fillWidth: true; name: "Reps done"; value: "not counted"; canLess: false }
+            ToggleRow { Layout.fillWidth: true; label: "Hung besides iron"; options: ["chains", "bands from below", "bands from above", "a bench aid"]; on: [true, false, true, false] }
         }
     }
     readonly property Component things: Component {

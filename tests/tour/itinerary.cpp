@@ -66,6 +66,14 @@ std::vector<Stop> itinerary()
     example("example-marks-by-hole", "MarksPage", deeds("place 0, row 16, press lifts, press lift:1, choose readBy 1"));
     example("example-hangs-by-a-strap", "HangPage", deeds("press hangMore, press item:2/thing")).everywhere = false;
     example("example-preferences", "PreferencesPage", deeds("place 0, press preferences")).everywhere = false;
+    example("example-strength", "StrengthPage", deeds("place 0, row 0, press strength"));
+    example("example-strength-of-a-lift", "LiftStrengthPage", deeds("place 0, row 0, press strength, press strength:1"));
+    example("example-strength-refused", "LiftStrengthPage", deeds("place 0, row 2, press strength, press strength:6")).everywhere = false;
+    example("example-test-put-right", "TestPage", deeds("place 0, row 0, press strength, press strength:1, press open:1")).everywhere = false;
+    example("example-test-of-a-chin-up", "TestPage", deeds("place 0, row 0, press strength, press strength:12, press mainAction, press field:load, key 10, press mainAction, choose what 1"));
+    example("example-set-up-in-per-cent", "SetupPage", deeds("place 0, row 0, press setups, press setup:*"));
+    example("example-what-to-hang-filled-in", "WhatToHangPage", deeds("place 0, row 0, press setups, press setup:*, press whatToHang, choose said 1, press ask:top, key 85, press mainAction"));
+    example("example-warm-up", "RampPage", deeds("place 0, row 0, press setups, press setup:*, press ramp"));
     example("example-remove", "RemoveSamplePage", deeds("place 0, press preferences, press removeSample"));
 
     squad("squad-empty", "SquadPage", 0, deeds("place 0"));
@@ -76,6 +84,11 @@ std::vector<Stop> itinerary()
     squad("athlete-under-18", "AthletePage", 3, deeds("place 0, row 1"));
     squad("athlete-agreement", "AgreementPage", 3, deeds("place 0, row 1, press agreement")).everywhere = true;
     squad("athlete-take-out", "TakeOutPage", 3, deeds("place 0, row 1, press throw")).everywhere = true;
+    squad("strength-none", "StrengthPage", 3, deeds("place 0, row 0, press strength"));
+    squad("strength-under-18", "StrengthPage", 3, deeds("place 0, row 1, press strength"));
+    squad("test-new", "TestPage", 3, deeds("place 0, row 0, press strength, press strength:1, press mainAction"));
+    squad("test-of-a-set", "TestPage", 3, deeds("place 0, row 0, press strength, press strength:1, press mainAction, press field:load, key 100, press mainAction, press more, choose reserve 2")).everywhere = true;
+    squad("test-refused", "TestPage", 3, deeds("place 0, row 0, press strength, press strength:1, press mainAction, press field:load, key 60, press mainAction, press more, press more, press more, press more, press more, press more, press more"));
     squad("lifts", "LiftsPage", 3, deeds("place 0, row 0, press lifts")).everywhere = true;
     squad("marks-of-a-lift", "MarksPage", 3, deeds("place 0, row 0, press lifts, press lift:1, press field:top, key 128, press mainAction"));
     squad("marks-in-a-row", "MarksRunPage", 3, deeds("place 0, row 0, press lifts, press lift:1, press inARow, key 78")).everywhere = true;

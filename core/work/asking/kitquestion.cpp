@@ -2,6 +2,7 @@
 #include "core/work/asking/kitquestion.h"
 
 #include "core/resistance/pullsum.h"
+#include "core/work/asking/ironloads.h"
 #include "core/work/measuredkit.h"
 #include "core/work/measuring/keptkit.h"
 
@@ -157,7 +158,10 @@ SetupRecord onlyWorn(SetupRecord setup)
 
 Result<KitQuestion> kitQuestion(const SetupRecord& now, std::span<const KitItem> kit, const BarMarks& marks, const AllowedKinds& allowed, std::vector<HangTarget> targets, std::optional<StrengthCurve> strength, const HeldTo& heldTo)
 {
-    const auto loads = loadsOf(now.bar);
+    const auto hangs = loadsOf(now.bar);
+    if (!hangs)
+        return hangs.error();
+    const auto loads = ironLoads(now.bar, marks);
     if (!loads)
         return loads.error();
     KitQuestion out;
@@ -166,24 +170,16 @@ Result<KitQuestion> kitQuestion(const SetupRecord& now, std::span<const KitItem>
     question.strength = std::move(strength);
     question.collars = now.bar.collars;
     question.limits.sleeve = now.bar.sleeve;
-    const PlateLoad& hangs = loads->nearest(now.bar.wanted);
-    std::optional<Error> refused;
-    for (const PlateLoad& load : loads->all()) {
-        const auto path = liftPath(marks, load);
-        if (!path) {
-            refused = path.error();
+    const Mass totalNow = hangs->nearest(now.bar.wanted).total;
+    for (const IronLoad& iron : *loads) {
+        if (question.strength && !levelStretch(iron.path, *question.strength))
             continue;
-        }
-        if (question.strength && !levelStretch(*path, *question.strength)) {
-            refused = Error{Refusal::TooFewPoints, "strength"};
-            continue;
-        }
-        if (load.total == hangs.total)
+        if (iron.load.total == totalNow)
             question.loadNowIndex = question.loads.size();
-        question.loads.push_back({load, ironUncertainty(now.bar, load), *path});
+        question.loads.push_back(iron);
     }
     if (question.loads.empty())
-        return refused.value_or(Error{Refusal::NotThere, "plates"});
+        return Error{Refusal::TooFewPoints, "strength"};
     const SetupRecord worn = onlyWorn(now);
     if (!worn.hung.empty()) {
         const WeighedUp weighed = weighUp(worn, kit, marks, {}, 0);

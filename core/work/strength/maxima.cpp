@@ -12,23 +12,12 @@ namespace steelyard {
 
 namespace {
 
-/// What may be compared: the same things hung, in the same kept set-up.
-struct Under {
-    bool isHung = false;
-    std::set<Method> hung;
-    RecordId setup;
-    bool operator<(const Under& other) const { return std::tie(isHung, hung, setup) < std::tie(other.isHung, other.hung, other.setup); }
-};
+/// What may be compared: the same things hung, in the same kept set-up, with the body or without; plain iron comes first.
+using Under = std::tuple<bool, std::set<Method>, RecordId, bool>;
 
 Under underOf(const StrengthTest& test)
 {
-    return {!test.conditions.isPlainIron(), test.conditions.hung, test.conditions.setup};
-}
-
-/// Where the body is lifted too, all of it is the load; help takes from it.
-Mass loadOf(const StrengthTest& test)
-{
-    return test.conditions.bodyMass ? test.load.quantity() + test.conditions.bodyMass->quantity() : test.load.quantity();
+    return {!test.conditions.isPlainIron(), test.conditions.hung, test.conditions.setup, test.conditions.bodyMass.has_value()};
 }
 
 std::optional<DayMaximum> maximumOf(std::chrono::sys_days day, const std::vector<StrengthTest>& tests)
@@ -48,28 +37,50 @@ std::optional<DayMaximum> maximumOf(std::chrono::sys_days day, const std::vector
 
 }
 
+Mass loadLifted(const StrengthTest& test)
+{
+    return test.conditions.bodyMass ? test.load.quantity() + test.conditions.bodyMass->quantity() : test.load.quantity();
+}
+
+Result<OneRepMax> oneRepMaxFrom(const StrengthTest& test)
+{
+    return oneRepMaxFrom(evidenceOf(test));
+}
+
 StrengthEvidence evidenceOf(const StrengthTest& test)
 {
     if (test.maximum)
-        return TestedMax{{loadOf(test), {}}, test.leastJump ? test.leastJump->quantity() : usualJump};
+        return TestedMax{{loadLifted(test), {}}, test.leastJump ? test.leastJump->quantity() : usualJump};
     RepsSet set;
-    set.load = {loadOf(test), {}};
+    set.load = {loadLifted(test), {}};
     set.reps = test.reps;
     set.repsInReserve = test.repsInReserve.value_or(0);
     set.missedReps = test.missed ? 1 : 0;
     return set;
 }
 
-std::vector<DayMaximum> maximaByDay(std::span<const StrengthTest> tests, const LiftId& lift)
+std::vector<StrengthDay> strengthHistory(std::span<const StrengthTest> tests, const LiftId& lift)
 {
     std::map<std::pair<std::chrono::sys_days, Under>, std::vector<StrengthTest>> days;
     for (const StrengthTest& test : tests)
         if (test.lift == lift)
             days[{test.day, underOf(test)}].push_back(test);
+    std::vector<StrengthDay> history;
+    const Under* before = nullptr;
+    for (auto& [when, those] : days) {
+        auto maximum = maximumOf(when.first, those);
+        history.push_back({when.first, std::move(those), std::move(maximum), before && *before == when.second});
+        before = &when.second;
+    }
+    return history;
+}
+
+std::vector<DayMaximum> maximaByDay(std::span<const StrengthTest> tests, const LiftId& lift)
+{
     std::vector<DayMaximum> maxima;
-    for (const auto& [when, those] : days)
-        if (auto made = maximumOf(when.first, those))
-            maxima.push_back(std::move(*made));
+    for (StrengthDay& one : strengthHistory(tests, lift))
+        if (one.maximum)
+            maxima.push_back(std::move(*one.maximum));
     return maxima;
 }
 

@@ -83,8 +83,9 @@ Sheet {
                 visible: root.asker.inPercent
                 objectName: "maximum"
                 label: qsTr("1RM")
-                hint: qsTr("typed for now, not tested")
-                value: root.asker.oneRepMax === "" ? qsTr("not said") : root.asker.oneRepMax
+                hint: root.asker.maximum[1] ?? qsTr("typed for now, not tested")
+                value: root.asker.maximum[0] ?? qsTr("not said")
+                filledIn: root.asker.maximum[2] === "tests"
                 onOpened: root.numberRequested("maximum")
             },
             WantedPlaces {

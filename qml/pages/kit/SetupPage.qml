@@ -23,6 +23,8 @@ Sheet {
     signal originRequested
     signal heightsRequested
     signal askRequested
+    signal strengthRequested
+    signal rampRequested
 
     heading: root.work.who === "" ? qsTr("What she lifts") : root.work.who
     under: root.work.who === "" ? qsTr("for nobody yet, so it cannot be kept") : ""
@@ -104,6 +106,23 @@ Sheet {
                 notices: root.view.notices
                 cautions: root.view.cautions
                 onLookedOver: code => root.view.lookOver(code)
+            },
+            FactRow {
+                Layout.fillWidth: true
+                objectName: "percent"
+                visible: root.work.name !== ""
+                label: qsTr("Of her 1RM")
+                besideLabel: true
+                hint: root.view.answer.percents
+                value: root.view.answer.percent
+                onOpened: root.strengthRequested()
+            },
+            PressKey {
+                Layout.fillWidth: true
+                objectName: "ramp"
+                visible: root.view.answer.known
+                text: qsTr("Warm up to it")
+                onClicked: root.rampRequested()
             },
             SetupMeans {
                 Layout.fillWidth: true

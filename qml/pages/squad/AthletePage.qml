@@ -16,6 +16,7 @@ Sheet {
     signal liftsRequested
     signal setupsRequested
     signal sizesRequested
+    signal strengthRequested
     signal agreementRequested
     signal removeRequested
     signal done
@@ -89,6 +90,17 @@ Sheet {
             fact: root.editor.ways[1]
             factSize: Theme.note
             onClicked: root.setupsRequested()
+        }
+    }
+    KeyRow {
+        Layout.fillWidth: true
+        visible: root.editor.athleteId !== ""
+        PressKey {
+            objectName: "strength"
+            text: qsTr("Strength")
+            fact: root.editor.ways[3] ?? ""
+            factSize: Theme.note
+            onClicked: root.strengthRequested()
         }
     }
     FactRow {

@@ -68,6 +68,12 @@ void KeepSeasonTest::bookHoldsTheSeason()
         QCOMPARE(athlete.pulls.size(), person.athlete.pulls.size());
         for (std::size_t i = 0; i < athlete.pulls.size(); ++i)
             QVERIFY(athlete.pulls[i].day == person.athlete.pulls[i].day && athlete.pulls[i].pull == person.athlete.pulls[i].pull && athlete.pulls[i].height == person.athlete.pulls[i].height);
+        const auto tests = book.testsOf(athlete.id);
+        QCOMPARE(tests.size(), person.tests.size());
+        for (const StrengthTest& test : person.tests)
+            QVERIFY(std::any_of(tests.begin(), tests.end(), [&](const StrengthTest* one) {
+                return one->day == test.day && one->lift == test.lift && one->load == test.load && one->reps == test.reps && one->conditions == test.conditions;
+            }));
         QCOMPARE(athlete.sizes.size(), person.athlete.sizes.size());
         for (std::size_t i = 0; i < athlete.sizes.size(); ++i)
             QVERIFY(athlete.sizes[i].day == person.athlete.sizes[i].day && athlete.sizes[i].mass == person.athlete.sizes[i].mass);

@@ -40,6 +40,7 @@ private Q_SLOTS:
     void loadsCanBeMade();
     void setupsWeighUp();
     void someAreClearedAndSomeAreNot();
+    void testsOfEveryKind();
 };
 
 void SeasonTest::readsWithoutFault()
@@ -91,6 +92,9 @@ void SeasonTest::faultsNameFileAndKey_data()
     row("kept from something unknown", "statuses.json", "[\"jumps\"]", "[\"leaps\"]", "statuses.json: statuses[2].not_methods: \"leaps\" is not known");
     row("no such group", "statuses.json", "[\"press\"]", "[\"push\"]", "statuses.json: statuses[0].not_groups: \"push\" is not known");
     row("no such fitness", "statuses.json", "\"none\"", "\"nothing\"", "statuses.json: statuses[1].fitness: is \"nothing\", not one of all, some, none");
+    row("what hangs in no test", "squad.json", "\"hung\": [\"chains\"]", "\"hung\": [\"ropes\"]", "squad.json: squad[0].tests[5].hung: \"ropes\" hangs in no test");
+    row("half a rep", "squad.json", "\"reps\": 5,", "\"reps\": 5.5,", "squad.json: squad[0].tests[0].reps: is not a whole number");
+    row("a test without a load", "squad.json", "\"load_kg\"", "\"load_lb\"", "squad.json: squad[0].tests[0].load_kg: is missing");
     row("not JSON", "venues.json", "{", "", "venues.json: is not JSON");
 }
 
@@ -133,6 +137,21 @@ void SeasonTest::oneIsBorrowedAndOneLent()
     for (const SampleSetup& setup : season.setups)
         for (const HungRecord& hung : setup.saved.setup.hung)
             QVERIFY(hung.item != chain->item.id);
+}
+
+/// Over the whole season: plain ones and one under other conditions, tried out and estimated, too old, belied, refused, with the body in it.
+void SeasonTest::testsOfEveryKind()
+{
+    std::vector<StrengthTest> all;
+    for (const SamplePerson& person : marrowhill::season().people)
+        all.insert(all.end(), person.tests.begin(), person.tests.end());
+    const auto any = [&all](const auto& is) { return std::any_of(all.begin(), all.end(), is); };
+    QVERIFY(all.size() >= 15);
+    QVERIFY(any([](const StrengthTest& t) { return t.conditions.hung.contains(Method::Chains); }));
+    QVERIFY(any([](const StrengthTest& t) { return t.maximum && today - t.day > ours::maximumAge; }) && any([](const StrengthTest& t) { return t.maximum && today - t.day <= ours::maximumAge; }));
+    QVERIFY(any([](const StrengthTest& t) { return t.missed; }) && any([](const StrengthTest& t) { return t.reps > 10; }));
+    QVERIFY(any([](const StrengthTest& t) { return t.conditions.bodyMass && t.load > kilograms(0); }) && any([](const StrengthTest& t) { return t.conditions.bodyMass && t.load < kilograms(0); }));
+    QVERIFY(any([](const StrengthTest& t) { return t.day <= today - std::chrono::weeks(14); }) && any([](const StrengthTest& t) { return t.day >= today - std::chrono::weeks(2); }));
 }
 
 void SeasonTest::holdsWhatItPromises()

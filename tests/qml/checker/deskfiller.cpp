@@ -5,6 +5,7 @@
 #include "tests/mobile/laidout.h"
 #include "tests/mobile/lookback.h"
 #include "tests/mobile/people.h"
+#include "tests/mobile/strength/tested.h"
 #include "tests/mobile/venues/twovenues.h"
 #include "tests/core/numberedids.h"
 
@@ -119,6 +120,11 @@ void DeskFiller::tools(DeskService* desk) const
     layOut(*BookForeign::instance, desk->desk(), marks(), std::move(all), setup);
 }
 
+void DeskFiller::tested(BookService* book) const
+{
+    ::tested::fill(*book);
+}
+
 void DeskFiller::lastTime(DeskService* desk, double kilograms) const
 {
     desk->desk().setLastTime(steelyard::kilograms(kilograms));
@@ -177,6 +183,13 @@ void DeskFiller::lift(BookService* book, const QString& name) const
 QString DeskFiller::liftId(BookService* book, int place) const
 {
     const auto all = book->book().lifts();
+    return place >= 0 && static_cast<std::size_t>(place) < all.size() ? QString::fromStdString(all[static_cast<std::size_t>(place)]->id.hex()) : QString();
+}
+
+QString DeskFiller::testId(BookService* book, int place) const
+{
+    const auto people = book->book().athletes();
+    const auto all = people.empty() ? std::vector<const StrengthTest*>() : book->book().testsOf(people.front()->id);
     return place >= 0 && static_cast<std::size_t>(place) < all.size() ? QString::fromStdString(all[static_cast<std::size_t>(place)]->id.hex()) : QString();
 }
 

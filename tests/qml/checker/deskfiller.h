@@ -28,6 +28,8 @@ public:
     Q_INVOKABLE void tools(DeskService* desk) const;
     /// Isometric pulls at four heights of the path, and what is wanted: so many kilograms at the bottom and the top, level with them or not.
     Q_INVOKABLE void asked(DeskService* desk, double bottom, double top, bool level) const;
+    /// Tests of the first of the people: squats over a hundred days, some refused, some with chains; chins.
+    Q_INVOKABLE void tested(BookService* book) const;
     /// So many kilograms hung last time, for whom the desk is laid out.
     Q_INVOKABLE void lastTime(DeskService* desk, double kilograms) const;
     /// A book with so many people and nothing else.
@@ -52,6 +54,8 @@ public:
     Q_INVOKABLE QString itemId(BookService* book, int place) const;
     /// The id of the person of that place in the order of names.
     Q_INVOKABLE QString athleteId(BookService* book, int place) const;
+    /// The id of that test of the first of the people, by day.
+    Q_INVOKABLE QString testId(BookService* book, int place) const;
     Q_INVOKABLE QString liftId(BookService* book, int place) const;
     /// A lift of the coach's own.
     Q_INVOKABLE void lift(BookService* book, const QString& name) const;

@@ -9,6 +9,7 @@ import Steelyard.Pages.Asking
 import Steelyard.Pages.Kit
 import Steelyard.Pages.Measure
 import Steelyard.Pages.Squad
+import Steelyard.Pages.Strength
 import Steelyard.Theme
 
 /** A page that stands there when units or language change shows every number and sentence anew, and says nothing in the others any more. */
@@ -32,86 +33,33 @@ Item {
         desk: TheDesk
         book: TheBook
     }
-    Component {
-        id: setupPage
-        SetupPage { view: SetupView { desk: TheDesk } work: deskWork; places: ["Squad", "Kit"]; place: 1 }
-    }
+    Component { id: setupPage; SetupPage { view: SetupView { desk: TheDesk } work: deskWork; places: ["Squad", "Kit"]; place: 1 } }
     Component { id: marksPage; MarksPage { editor: MarksEditor { desk: TheDesk } work: deskWork } }
-    Component {
-        id: barPage
-        BarPage { editor: BarEditor { desk: TheDesk } weighed: WeighedIronView { desk: TheDesk; book: TheBook } }
-    }
+    Component { id: barPage; BarPage { editor: BarEditor { desk: TheDesk } weighed: WeighedIronView { desk: TheDesk; book: TheBook } } }
     Component { id: thingsPage; ThingsPage { view: KitView { desk: TheDesk } work: deskWork } }
     Component { id: hangChain; HangPage { editor: HangEditor { desk: TheDesk; row: 0 } } }
     Component { id: hangBand; HangPage { editor: HangEditor { desk: TheDesk; row: 1 } } }
-    Component {
-        id: chainPage
-        ChainPage { editor: ChainEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 2) } }
-    }
-    Component {
-        id: aidPage
-        AidPage { editor: AidEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 0) } }
-    }
-    Component {
-        id: machinePage
-        MachinePage { editor: MachineEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 1) } }
-    }
-    Component {
-        id: scalePage
-        ToolPage { editor: ScaleEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 3) } }
-    }
-    Component {
-        id: rackPage
-        ToolPage { editor: RackEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 7) } }
-    }
-    Component {
-        id: scaleSteps
-        ToolStepsPage { steps: ToolGuide { form: ScaleEditor { desk: TheDesk; book: TheBook } } }
-    }
-    Component {
-        id: bandPage
-        BandPage { editor: BandEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 0) } }
-    }
-    Component {
-        id: originOfChain
-        ItemOriginPage { view: ItemOriginView { book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 2) } }
-    }
-    Component {
-        id: originOfBand
-        ItemOriginPage { view: ItemOriginView { book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 0) } }
-    }
-    Component {
-        id: heightsPage
-        HeightsPage { view: HeightsView { desk: TheDesk } }
-    }
-    Component {
-        id: keypadPage
-        KeypadPage { pad: NumberPad { editor: BarEditor { desk: TheDesk } key: "load" } }
-    }
-    Component {
-        id: athletePage
-        AthletePage { editor: athleteEditor }
-    }
-    Component {
-        id: liftsPage
-        LiftsPage { view: LiftsView { book: TheBook; athleteId: athleteEditor.athleteId } }
-    }
-    Component {
-        id: setupsPage
-        SetupsPage { view: LiftsView { book: TheBook; athleteId: athleteEditor.athleteId } }
-    }
-    Component {
-        id: askPage
-        WhatToHangPage { asker: HangAsker { desk: TheDesk } }
-    }
-    Component {
-        id: pullsPage
-        PullsPage { editor: PullsEditor { desk: TheDesk; work: deskWork } }
-    }
-    Component {
-        id: preferencesPage
-        PreferencesPage { }
-    }
+    Component { id: chainPage; ChainPage { editor: ChainEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 2) } } }
+    Component { id: aidPage; AidPage { editor: AidEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 0) } } }
+    Component { id: machinePage; MachinePage { editor: MachineEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 1) } } }
+    Component { id: scalePage; ToolPage { editor: ScaleEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 3) } } }
+    Component { id: rackPage; ToolPage { editor: RackEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 7) } } }
+    Component { id: scaleSteps; ToolStepsPage { steps: ToolGuide { form: ScaleEditor { desk: TheDesk; book: TheBook } } } }
+    Component { id: bandPage; BandPage { editor: BandEditor { desk: TheDesk; book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 0) } } }
+    Component { id: originOfChain; ItemOriginPage { view: ItemOriginView { book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 2) } } }
+    Component { id: originOfBand; ItemOriginPage { view: ItemOriginView { book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 0) } } }
+    Component { id: heightsPage; HeightsPage { view: HeightsView { desk: TheDesk } } }
+    Component { id: keypadPage; KeypadPage { pad: NumberPad { editor: BarEditor { desk: TheDesk } key: "load" } } }
+    Component { id: athletePage; AthletePage { editor: athleteEditor } }
+    Component { id: liftsPage; LiftsPage { view: LiftsView { book: TheBook; athleteId: athleteEditor.athleteId } } }
+    Component { id: setupsPage; SetupsPage { view: LiftsView { book: TheBook; athleteId: athleteEditor.athleteId } } }
+    Component { id: askPage; WhatToHangPage { asker: HangAsker { desk: TheDesk } } }
+    Component { id: pullsPage; PullsPage { editor: PullsEditor { desk: TheDesk; work: deskWork } } }
+    Component { id: strengthPage; StrengthPage { view: StrengthView { book: TheBook; athleteId: athleteEditor.athleteId } } }
+    Component { id: liftStrengthPage; LiftStrengthPage { view: LiftStrengthView { book: TheBook; athleteId: athleteEditor.athleteId; lift: "1" } } }
+    Component { id: testPage; TestPage { editor: TestEditor { desk: TheDesk; book: TheBook; athleteId: athleteEditor.athleteId; lift: "12"; testId: TheDeskFiller.testId(TheBook, 6) } } }
+    Component { id: rampPage; RampPage { view: RampView { desk: TheDesk } } }
+    Component { id: preferencesPage; PreferencesPage { } }
     NumberPad {
         id: pad
         editor: athleteEditor
@@ -174,6 +122,8 @@ Item {
                 TheDeskFiller.tools(TheDesk)
             if (row.asked)
                 TheDeskFiller.asked(TheDesk, 85, 97.5, true)
+            if (row.tested)
+                TheDeskFiller.tested(TheBook)
         }
         function saying(pattern: var): var {
             if (testCase.page.asker)
@@ -193,6 +143,8 @@ Item {
                 {tag: "scale in steps", component: scaleSteps, numbers: 1, tools: true}, {tag: "kit with tools", component: thingsPage, numbers: 8, tools: true},
                 {tag: "bar and plates, weighed", component: barPage, numbers: 6, tools: true}, {tag: "hang by a strap", component: hangChain, numbers: 4, tools: true},
                 {tag: "what to hang", component: askPage, numbers: 14, asked: true}, {tag: "what she can hold", component: pullsPage, numbers: 8, asked: true},
+                {tag: "strength", component: strengthPage, numbers: 4, tested: true}, {tag: "tests of a lift", component: liftStrengthPage, numbers: 12, tested: true},
+                {tag: "a test", component: testPage, numbers: 4, tested: true}, {tag: "warm-up", component: rampPage, numbers: 10, tools: true},
                 {tag: "lifts", component: liftsPage, numbers: 1}, {tag: "set-ups", component: setupsPage, numbers: 1}]
         }
         function test_everyPage(row) {

@@ -58,6 +58,8 @@ private Q_SLOTS:
     void plainIronFirst();
     void theBodyIsPartOfTheLoad();
     void refusedStandsBeside();
+    void theHistoryKeepsWhatIsRefused();
+    void withAndWithoutTheBody();
     void asGatesTakeIt();
 };
 
@@ -141,6 +143,28 @@ void MaximaTest::refusedStandsBeside()
     QVERIFY(found && found->test.load == kilograms(90));
     QCOMPARE(found->refused.size(), std::size_t(2));
     QVERIFY(!maximumOn(std::vector{missed}, squat, day(2026, 11, 1)));
+}
+
+void MaximaTest::theHistoryKeepsWhatIsRefused()
+{
+    StrengthTest missed = set(day(2026, 11, 3), 100, 5);
+    missed.missed = true;
+    const std::vector tests{set(day(2026, 10, 1), 100, 5), set(day(2026, 11, 1), 100, 6), withChains(set(day(2026, 11, 2), 90, 5)), missed, set(day(2026, 11, 3), 60, 14)};
+    const auto history = strengthHistory(tests, squat);
+    QCOMPARE(history.size(), std::size_t(4));
+    QVERIFY(!history[0].isLikeBefore && history[1].isLikeBefore && !history[2].isLikeBefore && !history[3].isLikeBefore);
+    QVERIFY(history[2].maximum && !history[3].maximum);
+    QCOMPARE(history[3].tests.size(), std::size_t(2));
+    QVERIFY(oneRepMaxFrom(missed).error().what == "missed reps" && oneRepMaxFrom(tests[4]).error().what == "reps" && oneRepMaxFrom(tests[0]).ok());
+    QVERIFY(strengthHistory(tests, bench).empty());
+}
+
+void MaximaTest::withAndWithoutTheBody()
+{
+    StrengthTest with = tried(day(2026, 11, 1), 10);
+    with.conditions.bodyMass = Entered<Mass>(kilograms(70));
+    const auto history = strengthHistory(std::vector{tried(day(2026, 11, 1), 12.5), with}, squat);
+    QVERIFY(history.size() == 2 && !history[1].isLikeBefore);
 }
 
 void MaximaTest::asGatesTakeIt()
