@@ -20,6 +20,12 @@ PageStack {
         work: deskWork
         onSizesRequested: athleteId => root.show(rightPages.sizes, {athleteId: athleteId})
         onReviewRequested: root.show(rightPages.review)
+        onStatusRequested: athleteId => root.show(gatePages.dayStatus, {athleteId: athleteId})
+        onClearancesRequested: athleteId => root.show(gatePages.clearances, {athleteId: athleteId}); onLimitsRequested: root.show(gatePages.limits)
+    }
+    GatePages {
+        id: gatePages
+        stack: root
     }
     RightPages {
         id: rightPages

@@ -16,6 +16,7 @@ struct SetupAnswer {
     Q_PROPERTY(QString more MEMBER more)
     Q_PROPERTY(QString state MEMBER state)
     Q_PROPERTY(QString reason MEMBER reason)
+    Q_PROPERTY(QString gate MEMBER gate)
     Q_PROPERTY(QString unit MEMBER unit)
     Q_PROPERTY(QString bandName MEMBER bandName)
     Q_PROPERTY(bool known MEMBER known)
@@ -30,6 +31,7 @@ public:
     QString more;    ///< zone's range, rack, work
     QString state;   ///< READY, NOT READY, DO NOT LIFT
     QString reason;  ///< what settles it
+    QString gate;    ///< that nothing of hers stands against it, or that nobody was looked at; empty where something does
     QString unit;    ///< of every pull
     QString bandName; ///< of what stands between the chains and the total in the picture
     bool known = false, ready = false, stop = false;

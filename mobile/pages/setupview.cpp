@@ -2,6 +2,7 @@
 #include "mobile/pages/setupview.h"
 
 #include "mobile/follow.h"
+#include "mobile/gates/gatetexts.h"
 #include "mobile/pages/setuptexts.h"
 #include "mobile/text/say.h"
 
@@ -17,8 +18,12 @@ void SetupView::setDesk(DeskService* desk)
 
 void SetupView::lookOver(int code)
 {
-    if (m_desk && code >= 0 && code <= static_cast<int>(steelyard::CautionCode::BenchAid))
+    if (!m_desk || code < 0)
+        return;
+    if (code <= static_cast<int>(steelyard::CautionCode::BenchAid))
         m_desk->desk().lookOver(static_cast<steelyard::CautionCode>(code));
+    else if (code >= gatetexts::firstCode)
+        m_desk->desk().lookOverReason(static_cast<std::size_t>(code - gatetexts::firstCode));
 }
 
 void SetupView::stepLoad(bool up)
@@ -43,7 +48,7 @@ void SetupView::refresh()
         return;
     const steelyard::Desk& desk = m_desk->desk();
     const steelyard::WeighedUp& weighed = desk.answer();
-    m_answer = setuptexts::answer(weighed);
+    m_answer = setuptexts::answer(desk);
     m_picture = setuptexts::picture(weighed);
     m_beam = setuptexts::beam(desk);
     m_marks = setuptexts::marks(weighed);
@@ -51,8 +56,8 @@ void SetupView::refresh()
     m_strip = setuptexts::strip(desk);
     const QVariantList hung = std::exchange(m_elevation, setuptexts::elevation(weighed));
     m_hanging.setRows(setuptexts::hanging(desk));
-    m_notices.setRows(setuptexts::notices(weighed));
-    m_cautions.setRows(setuptexts::cautions(weighed));
+    m_notices.setRows(setuptexts::notices(desk));
+    m_cautions.setRows(setuptexts::cautions(desk));
     Q_EMIT changed();
     if (m_elevation != hung)
         Q_EMIT elevationChanged();

@@ -105,6 +105,14 @@ Sheet {
                 cautions: root.view.cautions
                 onLookedOver: code => root.view.lookOver(code)
             },
+            Words {
+                Layout.fillWidth: true
+                objectName: "gate"
+                visible: text !== ""
+                text: root.view.answer.gate
+                size: Theme.note
+                quiet: true
+            },
             SetupMeans {
                 Layout.fillWidth: true
                 visible: !pair.beside && root.view.answer.known
