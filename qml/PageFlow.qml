@@ -21,6 +21,12 @@ PageStack {
         onSizesRequested: athleteId => root.show(rightPages.sizes, {athleteId: athleteId})
         onReviewRequested: root.show(rightPages.review)
         onStrengthRequested: athleteId => root.show(strengthPages.strength, {athleteId: athleteId})
+        onStatusRequested: athleteId => root.show(gatePages.dayStatus, {athleteId: athleteId})
+        onClearancesRequested: athleteId => root.show(gatePages.clearances, {athleteId: athleteId}); onLimitsRequested: root.show(gatePages.limits)
+    }
+    GatePages {
+        id: gatePages
+        stack: root
     }
     RightPages {
         id: rightPages

@@ -34,6 +34,7 @@ QtObject {
             onLiftsRequested: root.stack.show(root.lifts, {athleteId: athlete.editor.athleteId})
             onSetupsRequested: root.stack.show(root.setups, {athleteId: athlete.editor.athleteId})
             onSizesRequested: root.sizesRequested(athlete.editor.athleteId); onStrengthRequested: root.strengthRequested(athlete.editor.athleteId)
+            onStatusRequested: root.statusRequested(athlete.editor.athleteId); onClearancesRequested: root.clearancesRequested(athlete.editor.athleteId)
             onAgreementRequested: root.stack.show(root.agreement, {editor: athlete.editor}); onRemoveRequested: root.stack.show(root.takeOut, {editor: athlete.editor})
         }
     }
@@ -101,6 +102,7 @@ QtObject {
         PreferencesPage {
             sample: TheVault.sample
             onBackRequested: root.stack.back(); onRemoveSampleRequested: root.stack.show(root.removeSample)
+            onLimitsRequested: root.limitsRequested()
         }
     }
     readonly property Component removeSample: Component {
@@ -109,4 +111,7 @@ QtObject {
     signal sizesRequested(string athleteId)
     signal strengthRequested(string athleteId)
     signal reviewRequested()
+    signal statusRequested(string athleteId)
+    signal clearancesRequested(string athleteId)
+    signal limitsRequested()
 }

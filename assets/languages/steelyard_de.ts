@@ -1074,6 +1074,123 @@
     </message>
 </context>
 <context>
+    <name>ClearanceEditor</name>
+    <message>
+        <source>Choose the lift.</source>
+        <translation>Wähle die Übung.</translation>
+    </message>
+    <message>
+        <source>Choose the method.</source>
+        <translation>Wähle die Methode.</translation>
+    </message>
+    <message>
+        <source>until it is taken back</source>
+        <translation>bis sie zurück­genommen wird</translation>
+    </message>
+</context>
+<context>
+    <name>ClearancePage</name>
+    <message>
+        <source>not kept yet</source>
+        <translation>noch nicht behalten</translation>
+    </message>
+    <message>
+        <source>put right</source>
+        <translation>berichtigt</translation>
+    </message>
+    <message>
+        <source>is cleared for</source>
+        <translation>ist freigegeben für</translation>
+    </message>
+    <message>
+        <source>Clearances</source>
+        <translation>Freigaben</translation>
+    </message>
+    <message>
+        <source>Forget</source>
+        <translation>Verwerfen</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Zurück­nehmen</translation>
+    </message>
+    <message>
+        <source>KEEP</source>
+        <translation>BEHALTEN</translation>
+    </message>
+    <message>
+        <source>once it is said who</source>
+        <translation>sobald gesagt ist, wer</translation>
+    </message>
+    <message>
+        <source>Lift</source>
+        <translation>Übung</translation>
+    </message>
+    <message>
+        <source>not chosen</source>
+        <translation>nicht gewählt</translation>
+    </message>
+    <message>
+        <source>Method</source>
+        <translation>Methode</translation>
+    </message>
+    <message>
+        <source>Who gives it</source>
+        <translation>Wer sie erteilt</translation>
+    </message>
+    <message>
+        <source>whoever is licensed or responsible here</source>
+        <translation>wer hier dazu befugt oder verantwortlich ist</translation>
+    </message>
+    <message>
+        <source>She may be under age. Is it given knowing that?</source>
+        <translation>Sie ist vielleicht minderjährig. Wird sie in diesem Wissen erteilt?</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>yes, by name</source>
+        <translation>ja, nament­lich</translation>
+    </message>
+    <message>
+        <source>Nothing medical belongs here. What a clinician decides goes before it, and so do local rules.</source>
+        <translation>Nichts Medizinisches gehört hierher. Was Ärzte entscheiden, geht vor, und örtliche Regeln auch.</translation>
+    </message>
+</context>
+<context>
+    <name>ClearancesPage</name>
+    <message>
+        <source>cleared for</source>
+        <translation>freigegeben für</translation>
+    </message>
+    <message>
+        <source>Athlete</source>
+        <translation>Athletin</translation>
+    </message>
+    <message>
+        <source>CLEARED FOR MORE</source>
+        <translation>FÜR MEHR FREIGEBEN</translation>
+    </message>
+    <message>
+        <source>a lift and a method</source>
+        <translation>eine Übung und eine Methode</translation>
+    </message>
+    <message>
+        <source>A clearance has to wait</source>
+        <translation>Eine Freigabe muss warten</translation>
+    </message>
+    <message>
+        <source>Nobody has cleared her for anything yet.</source>
+        <translation>Noch hat niemand sie für etwas freigegeben.</translation>
+    </message>
+    <message>
+        <source>Clearance is given by whoever is licensed or responsible here; Steelyard only remembers it. Nothing medical is kept: who, for what, and until when.</source>
+        <translation>Freigaben erteilt, wer hier dazu befugt oder verantwortlich ist; Steelyard merkt sie sich nur. Nichts Medizinisches wird behalten: wer, wofür und bis wann.</translation>
+    </message>
+</context>
+<context>
     <name>CodeGroups</name>
     <message>
         <source>to come</source>
@@ -1226,6 +1343,37 @@
     </message>
 </context>
 <context>
+    <name>DayStatusPage</name>
+    <message>
+        <source>may train today</source>
+        <translation>darf heute trainieren</translation>
+    </message>
+    <message>
+        <source>Athlete</source>
+        <translation>Athletin</translation>
+    </message>
+    <message>
+        <source>SET ANEW</source>
+        <translation>NEU SETZEN</translation>
+    </message>
+    <message>
+        <source>all, some or none</source>
+        <translation>alles, manches oder nichts</translation>
+    </message>
+    <message>
+        <source>Each of them holds: what one forbids, none of the others allows.</source>
+        <translation>Jede davon gilt: Was eine verbietet, erlaubt keine andere.</translation>
+    </message>
+    <message>
+        <source>Whoever is licensed or responsible here decides. Note who and until when, and what not to do; no diagnoses.</source>
+        <translation>Es entscheidet, wer hier dazu befugt oder verantwortlich ist. Notiere, wer, bis wann und was nicht; keine Diagnosen.</translation>
+    </message>
+    <message>
+        <source>Other days</source>
+        <translation>Andere Tage</translation>
+    </message>
+</context>
+<context>
     <name>DeedLine</name>
     <message>
         <source>Undo</source>
@@ -1281,6 +1429,61 @@
     </message>
 </context>
 <context>
+    <name>EndPage</name>
+    <message>
+        <source>Take it back?</source>
+        <translation>Zurück­nehmen?</translation>
+    </message>
+    <message>
+        <source>Lift it?</source>
+        <translation>Aufheben?</translation>
+    </message>
+    <message>
+        <source>Clearance</source>
+        <translation>Freigabe</translation>
+    </message>
+    <message>
+        <source>Status</source>
+        <translation>Status</translation>
+    </message>
+    <message>
+        <source>TAKE BACK</source>
+        <translation>ZURÜCK­NEHMEN</translation>
+    </message>
+    <message>
+        <source>LIFT IT</source>
+        <translation>AUFHEBEN</translation>
+    </message>
+    <message>
+        <source>once it is said who</source>
+        <translation>sobald gesagt ist, wer</translation>
+    </message>
+    <message>
+        <source>from today on</source>
+        <translation>von heute an</translation>
+    </message>
+    <message>
+        <source>Who takes it back</source>
+        <translation>Wer sie zurück­nimmt</translation>
+    </message>
+    <message>
+        <source>Who lifts it</source>
+        <translation>Wer ihn aufhebt</translation>
+    </message>
+    <message>
+        <source>Every clearance of hers for this lift and method goes with it, those to come too. The set-up page then says do not lift where it is needed.</source>
+        <translation>Jede ihrer Freigaben für diese Übung und Methode geht mit, auch künftige. Wo sie nötig ist, sagt die Aufbau­seite dann: nicht heben.</translation>
+    </message>
+    <message>
+        <source>What others have set holds on: each is lifted by itself.</source>
+        <translation>Was andere gesetzt haben, gilt weiter: Jeder wird für sich aufgehoben.</translation>
+    </message>
+    <message>
+        <source>You can undo it until the vault is locked.</source>
+        <translation>Du kannst es rückgängig machen, bis der Tresor gesperrt wird.</translation>
+    </message>
+</context>
+<context>
     <name>ExampleStrip</name>
     <message>
         <source>EXAMPLE: nobody here is real</source>
@@ -1303,6 +1506,62 @@
     <message>
         <source>%1 · %2</source>
         <translation>%1 · %2</translation>
+    </message>
+</context>
+<context>
+    <name>GateForm</name>
+    <message>
+        <source>today</source>
+        <translation>heute</translation>
+    </message>
+    <message>
+        <source>another day</source>
+        <translation>ein anderer Tag</translation>
+    </message>
+    <message>
+        <source>that day</source>
+        <translation>nur an dem Tag</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n weeks</source>
+        <translation>
+            <numerusform>%n Woche</numerusform>
+            <numerusform>%n Wochen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n days</source>
+        <translation>
+            <numerusform>%n Tag</numerusform>
+            <numerusform>%n Tage</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>from %1 to the end of %2</source>
+        <translation>von %1 bis Ende %2</translation>
+    </message>
+    <message>
+        <source>from %1 on</source>
+        <translation>ab %1</translation>
+    </message>
+    <message>
+        <source>There is no such day: look at day and month.</source>
+        <translation>Diesen Tag gibt es nicht: Schau auf Tag und Monat.</translation>
+    </message>
+    <message>
+        <source>It would end before it begins: put a later last day, or none.</source>
+        <translation>Es würde enden, bevor es beginnt: Nimm einen späteren letzten Tag oder keinen.</translation>
+    </message>
+</context>
+<context>
+    <name>GatePages</name>
+    <message>
+        <source>Which lift?</source>
+        <translation>Welche Übung?</translation>
+    </message>
+    <message>
+        <source>Which method?</source>
+        <translation>Welche Methode?</translation>
     </message>
 </context>
 <context>
@@ -2441,6 +2700,67 @@
     </message>
 </context>
 <context>
+    <name>LimitLine</name>
+    <message>
+        <source>As it was shipped</source>
+        <translation>Wie aus­geliefert</translation>
+    </message>
+    <message>
+        <source>%1: as it was shipped</source>
+        <translation>%1: wie aus­geliefert</translation>
+    </message>
+</context>
+<context>
+    <name>LimitsEditor</name>
+    <message>
+        <source>yours; as it was shipped: %1</source>
+        <translation>deine; aus­geliefert mit: %1</translation>
+    </message>
+    <message>
+        <source>ours, as it was shipped</source>
+        <translation>unsere, wie aus­geliefert</translation>
+    </message>
+    <message>
+        <source>There is no such number.</source>
+        <translation>So eine Zahl gibt es nicht.</translation>
+    </message>
+</context>
+<context>
+    <name>LimitsPage</name>
+    <message>
+        <source>Your limits</source>
+        <translation>Deine Grenzen</translation>
+    </message>
+    <message>
+        <source>not kept yet</source>
+        <translation>noch nicht behalten</translation>
+    </message>
+    <message>
+        <source>for the whole vault</source>
+        <translation>für den ganzen Tresor</translation>
+    </message>
+    <message>
+        <source>Preferences</source>
+        <translation>Ein­stellungen</translation>
+    </message>
+    <message>
+        <source>Forget</source>
+        <translation>Verwerfen</translation>
+    </message>
+    <message>
+        <source>KEEP</source>
+        <translation>BEHALTEN</translation>
+    </message>
+    <message>
+        <source>once changed</source>
+        <translation>nach einer Änderung</translation>
+    </message>
+    <message>
+        <source>Limits as they are shipped are ours, chosen on the careful side. Local rules, a maker&apos;s word and a federation&apos;s go before ours and yours.</source>
+        <translation>Aus­gelieferte Grenzen sind unsere, vorsichtig gewählt. Örtliche Regeln, das Wort eines Herstellers und das eines Verbands gehen unseren und deinen vor.</translation>
+    </message>
+</context>
+<context>
     <name>LoadStepper</name>
     <message>
         <source>Load on the bar</source>
@@ -2810,6 +3130,17 @@
     <message>
         <source>Steelyard</source>
         <translation>Steelyard</translation>
+    </message>
+</context>
+<context>
+    <name>ManyRow</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation>gewählt</translation>
     </message>
 </context>
 <context>
@@ -3303,6 +3634,17 @@
     </message>
 </context>
 <context>
+    <name>PickPage</name>
+    <message>
+        <source>Clearance</source>
+        <translation>Freigabe</translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation>gewählt</translation>
+    </message>
+</context>
+<context>
     <name>PlacesBar</name>
     <message>
         <source>Places</source>
@@ -3437,6 +3779,25 @@
     <message>
         <source>as the device</source>
         <translation>wie das Gerät</translation>
+    </message>
+    <message>
+        <source>Your limits</source>
+        <translation>Deine Grenzen</translation>
+    </message>
+    <message>
+        <source>tyre, way down, anchors, how long a measurement counts</source>
+        <translation>Reifen, Weg nach unten, Anker, wie lange eine Messung zählt</translation>
+    </message>
+    <message>
+        <source>as shipped</source>
+        <translation>wie aus­geliefert</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of your own</source>
+        <translation>
+            <numerusform>%n eigene</numerusform>
+            <numerusform>%n eigene</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -4313,6 +4674,133 @@
     </message>
 </context>
 <context>
+    <name>StandingLines</name>
+    <message>
+        <source>May train today</source>
+        <translation>Darf heute trainieren</translation>
+    </message>
+    <message>
+        <source>Cleared for</source>
+        <translation>Freigegeben für</translation>
+    </message>
+    <message>
+        <source>lifts and methods, and by whom</source>
+        <translation>Übungen und Methoden, und von wem</translation>
+    </message>
+</context>
+<context>
+    <name>StandingView</name>
+    <message>
+        <source>changes not kept</source>
+        <translation>Änderungen nicht behalten</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hold</source>
+        <translation>
+            <numerusform>%n gilt</numerusform>
+            <numerusform>%n gelten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nothing yet</source>
+        <translation>noch nichts</translation>
+    </message>
+</context>
+<context>
+    <name>StatusEditor</name>
+    <message>
+        <source>Say how much: all, some or none.</source>
+        <translation>Sag, wie viel: alles, manches oder nichts.</translation>
+    </message>
+    <message>
+        <source>Say what not, by the keys or in words.</source>
+        <translation>Sag, was nicht, mit den Tasten oder in Worten.</translation>
+    </message>
+    <message>
+        <source>until it is lifted</source>
+        <translation>bis er aufgehoben wird</translation>
+    </message>
+</context>
+<context>
+    <name>StatusPage</name>
+    <message>
+        <source>not kept yet</source>
+        <translation>noch nicht behalten</translation>
+    </message>
+    <message>
+        <source>put right</source>
+        <translation>berichtigt</translation>
+    </message>
+    <message>
+        <source>how much she may do</source>
+        <translation>wie viel sie darf</translation>
+    </message>
+    <message>
+        <source>Status</source>
+        <translation>Status</translation>
+    </message>
+    <message>
+        <source>Forget</source>
+        <translation>Verwerfen</translation>
+    </message>
+    <message>
+        <source>Lift it</source>
+        <translation>Aufheben</translation>
+    </message>
+    <message>
+        <source>KEEP</source>
+        <translation>BEHALTEN</translation>
+    </message>
+    <message>
+        <source>once it is said who</source>
+        <translation>sobald gesagt ist, wer</translation>
+    </message>
+    <message>
+        <source>She may do</source>
+        <translation>Sie darf</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation>alles</translation>
+    </message>
+    <message>
+        <source>some</source>
+        <translation>manches</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>Not these lifts</source>
+        <translation>Diese Übungen nicht</translation>
+    </message>
+    <message>
+        <source>Not in this way</source>
+        <translation>Auf diese Art nicht</translation>
+    </message>
+    <message>
+        <source>and not: %1</source>
+        <translation>und nicht: %1</translation>
+    </message>
+    <message>
+        <source>In words; no diagnoses</source>
+        <translation>In Worten; keine Diagnosen</translation>
+    </message>
+    <message>
+        <source>All or none can be set now, what not has to wait</source>
+        <translation>Alles oder nichts geht jetzt, was nicht muss warten</translation>
+    </message>
+    <message>
+        <source>Who set it</source>
+        <translation>Wer ihn gesetzt hat</translation>
+    </message>
+    <message>
+        <source>by name or task, as the physiotherapist</source>
+        <translation>mit Namen oder Aufgabe, etwa die Physio­therapeutin</translation>
+    </message>
+</context>
+<context>
     <name>StayAwake</name>
     <message>
         <source>A coach is at work.</source>
@@ -5113,6 +5601,24 @@
     </message>
 </context>
 <context>
+    <name>WhenHolds</name>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>How long</source>
+        <translation>Wie lange</translation>
+    </message>
+</context>
+<context>
+    <name>WhoSays</name>
+    <message>
+        <source>named before</source>
+        <translation>schon genannt</translation>
+    </message>
+</context>
+<context>
     <name>Working</name>
     <message>
         <source>One moment: the key is being made. It takes a second or two on purpose, so that guessing costs as much each time.</source>
@@ -5517,6 +6023,208 @@
     <message>
         <source>still there</source>
         <translation>noch da</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>Your limits</source>
+        <translation>Deine Grenzen</translation>
+    </message>
+    <message>
+        <source>clearance taken back or not</source>
+        <translation>Freigabe zurück­genommen oder nicht</translation>
+    </message>
+    <message>
+        <source>day status lifted or not</source>
+        <translation>Tages­status aufgehoben oder nicht</translation>
+    </message>
+    <message>
+        <source>a test of strength</source>
+        <translation>ein Krafttest</translation>
+    </message>
+    <message>
+        <source>a clearance</source>
+        <translation>eine Freigabe</translation>
+    </message>
+    <message>
+        <source>day status</source>
+        <translation>Tages­status</translation>
+    </message>
+    <message>
+        <source>an isometric pull</source>
+        <translation>ein isometrischer Zug</translation>
+    </message>
+    <message>
+        <source>%1 for %2</source>
+        <translation>%1, %2-mal</translation>
+    </message>
+    <message>
+        <source>%1, by %2</source>
+        <translation>%1, von %2</translation>
+    </message>
+    <message>
+        <source>%1, until %2</source>
+        <translation>%1, bis %2</translation>
+    </message>
+    <message>
+        <source>as it was shipped: %1</source>
+        <translation>wie aus­geliefert: %1</translation>
+    </message>
+</context>
+<context>
+    <name>gatetexts</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>plain iron</source>
+        <translation>bloßes Eisen</translation>
+    </message>
+    <message>
+        <source>maximal test</source>
+        <translation>Maximaltest</translation>
+    </message>
+    <message>
+        <source>eccentric overload</source>
+        <translation>exzentrische Überlast</translation>
+    </message>
+    <message>
+        <source>chains</source>
+        <translation>Ketten</translation>
+    </message>
+    <message>
+        <source>bands from below</source>
+        <translation>Bänder von unten</translation>
+    </message>
+    <message>
+        <source>bands from above</source>
+        <translation>Bänder von oben</translation>
+    </message>
+    <message>
+        <source>bench aid</source>
+        <translation>Bankhilfe</translation>
+    </message>
+    <message>
+        <source>machines</source>
+        <translation>Maschinen</translation>
+    </message>
+    <message>
+        <source>overhead</source>
+        <translation>über Kopf</translation>
+    </message>
+    <message>
+        <source>tyre</source>
+        <translation>Reifen</translation>
+    </message>
+    <message>
+        <source>log, keg, sandbag, stone</source>
+        <translation>Stamm, Fass, Sandsack, Stein</translation>
+    </message>
+    <message>
+        <source>carries</source>
+        <translation>Tragen</translation>
+    </message>
+    <message>
+        <source>sled</source>
+        <translation>Schlitten</translation>
+    </message>
+    <message>
+        <source>kettlebells</source>
+        <translation>Kugelhanteln</translation>
+    </message>
+    <message>
+        <source>isometric test</source>
+        <translation>isometrischer Test</translation>
+    </message>
+    <message>
+        <source>jumps and landings</source>
+        <translation>Sprünge und Landungen</translation>
+    </message>
+    <message>
+        <source>throws</source>
+        <translation>Würfe</translation>
+    </message>
+    <message>
+        <source>something a newer app knows</source>
+        <translation>etwas, das eine neuere App kennt</translation>
+    </message>
+    <message>
+        <source>squats</source>
+        <translation>Kniebeugen</translation>
+    </message>
+    <message>
+        <source>lifts bent at the hip</source>
+        <translation>Übungen aus der Hüftbeuge</translation>
+    </message>
+    <message>
+        <source>presses</source>
+        <translation>Drücken</translation>
+    </message>
+    <message>
+        <source>arm pulls</source>
+        <translation>Ziehen mit den Armen</translation>
+    </message>
+    <message>
+        <source>explosive lifts</source>
+        <translation>explosive Übungen</translation>
+    </message>
+    <message>
+        <source>one-leg lifts</source>
+        <translation>Übungen auf einem Bein</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation>alles</translation>
+    </message>
+    <message>
+        <source>some</source>
+        <translation>manches</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>Nobody knows whether she may</source>
+        <translation>Niemand weiß, ob sie darf</translation>
+    </message>
+    <message>
+        <source>For nobody: no clearance is looked at.</source>
+        <translation>Für niemanden: Keine Freigabe wird geprüft.</translation>
+    </message>
+    <message>
+        <source>Nothing in her day status, clearances, age and maximum stands against it.</source>
+        <translation>Nichts in Tages­status, Freigaben, Alter und Maximum spricht dagegen.</translation>
+    </message>
+</context>
+<context>
+    <name>gatetexts::Saying</name>
+    <message>
+        <source>somebody</source>
+        <translation>jemand</translation>
+    </message>
+    <message>
+        <source>%1 set it on %2, until %3.</source>
+        <translation>%1 hat es am %2 gesetzt, bis %3.</translation>
+    </message>
+    <message>
+        <source>%1 set it on %2.</source>
+        <translation>%1 hat es am %2 gesetzt.</translation>
+    </message>
+    <message>
+        <source>“%1” %2</source>
+        <translation>„%1“ %2</translation>
+    </message>
+    <message>
+        <source>deadlift</source>
+        <translation>das Kreuzheben</translation>
+    </message>
+    <message>
+        <source>lift</source>
+        <translation>die Übung</translation>
     </message>
 </context>
 <context>
@@ -6510,6 +7218,79 @@
     <message>
         <source>medicine-ball throw</source>
         <translation>Medizinball­wurf</translation>
+    </message>
+</context>
+<context>
+    <name>limittexts</name>
+    <message>
+        <source>Tyre</source>
+        <translation>Reifen</translation>
+    </message>
+    <message>
+        <source>On the way down</source>
+        <translation>Auf dem Weg nach unten</translation>
+    </message>
+    <message>
+        <source>A maximum counts for</source>
+        <translation>Ein Maximum zählt</translation>
+    </message>
+    <message>
+        <source>A band&apos;s measurement is fresh for</source>
+        <translation>Die Messung eines Bands ist frisch</translation>
+    </message>
+    <message>
+        <source>An anchor is held by</source>
+        <translation>Ein Anker wird gehalten mit</translation>
+    </message>
+    <message>
+        <source>Of age</source>
+        <translation>Volljährig</translation>
+    </message>
+    <message>
+        <source>of the lowest estimate of her deadlift, the tyre&apos;s give-or-take counted in</source>
+        <translation>der niedrigsten Schätzung ihres Kreuzhebens, das Mehr oder Weniger des Reifens mitgezählt</translation>
+    </message>
+    <message>
+        <source>of the lowest estimate of her maximum, at its worst place</source>
+        <translation>der niedrigsten Schätzung ihres Maximums, an der schlimmsten Stelle</translation>
+    </message>
+    <message>
+        <source>after that it is tested or estimated again</source>
+        <translation>danach wird es neu getestet oder geschätzt</translation>
+    </message>
+    <message>
+        <source>after that what is uncertain of its pull counts half as much again</source>
+        <translation>danach zählt das Unsichere an seinem Zug um die Hälfte mehr</translation>
+    </message>
+    <message>
+        <source>the greatest pull on it; with less the load is not to be lifted</source>
+        <translation>der größte Zug daran; mit weniger wird die Last nicht gehoben</translation>
+    </message>
+    <message>
+        <source>before it maximal lifts, eccentric overload and tyres need an approval by name</source>
+        <translation>davor brauchen maximale Lasten, exzentrische Überlast und Reifen eine nament­liche Zustimmung</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n days</source>
+        <translation>
+            <numerusform>%n Tag</numerusform>
+            <numerusform>%n Tage</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 times</source>
+        <translation>%1-fach</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n years</source>
+        <translation>
+            <numerusform>%n Jahr</numerusform>
+            <numerusform>%n Jahre</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -7634,6 +8415,238 @@
             <numerusform>Nicht mehr als %Ln Stellen nach dem Komma.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>May be under age: %1</source>
+        <translation>Vielleicht minder­jährig: %1</translation>
+    </message>
+    <message>
+        <source>A clearance for it with this lift, given knowing her age, settles it. Local rules go before.</source>
+        <translation>Eine Freigabe dafür mit dieser Übung, im Wissen um ihr Alter, klärt es. Örtliche Regeln gehen vor.</translation>
+    </message>
+    <message>
+        <source>Age not known: %1</source>
+        <translation>Alter nicht bekannt: %1</translation>
+    </message>
+    <message>
+        <source>Enter her birth year; or a clearance for it with this lift, given knowing that she may be under age, settles it.</source>
+        <translation>Trag ihr Geburtsjahr ein; oder eine Freigabe dafür mit dieser Übung klärt es, erteilt im Wissen, dass sie vielleicht minderjährig ist.</translation>
+    </message>
+    <message>
+        <source>Nobody knows whether the load keeps to the limit</source>
+        <translation>Niemand weiß, ob die Last die Grenze einhält</translation>
+    </message>
+    <message>
+        <source>Measure what hangs along her whole way, then it is known.</source>
+        <translation>Miss, was hängt, über ihren ganzen Weg, dann ist es bekannt.</translation>
+    </message>
+    <message>
+        <source>Clearance is given by whoever is licensed or responsible here.</source>
+        <translation>Freigaben erteilt, wer hier dazu befugt oder verantwortlich ist.</translation>
+    </message>
+    <message>
+        <source>Clearance is over: %1</source>
+        <translation>Freigabe abgelaufen: %1</translation>
+    </message>
+    <message>
+        <source>%1 gave it, until %2.</source>
+        <translation>%1 hat sie erteilt, bis %2.</translation>
+    </message>
+    <message>
+        <source>Clearance was taken back: %1</source>
+        <translation>Freigabe zurück­genommen: %1</translation>
+    </message>
+    <message>
+        <source>%1 took it back on %2.</source>
+        <translation>%1 hat sie am %2 zurück­genommen.</translation>
+    </message>
+    <message>
+        <source>Cleared only from %2 on: %1</source>
+        <translation>Erst ab %2 freigegeben: %1</translation>
+    </message>
+    <message>
+        <source>%1 gave it. Wait until then, or have it put right.</source>
+        <translation>%1 hat sie erteilt. Warte bis dahin, oder lass sie berichtigen.</translation>
+    </message>
+    <message>
+        <source>Not cleared: %1</source>
+        <translation>Nicht freigegeben: %1</translation>
+    </message>
+    <message>
+        <source>Nobody has cleared her for it with this lift.</source>
+        <translation>Niemand hat sie mit dieser Übung dafür freigegeben.</translation>
+    </message>
+    <message>
+        <source>Whoever set it lifts it.</source>
+        <translation>Wer es gesetzt hat, hebt es auf.</translation>
+    </message>
+    <message>
+        <source>She does not train now</source>
+        <translation>Sie trainiert jetzt nicht</translation>
+    </message>
+    <message>
+        <source>this lift</source>
+        <translation>diese Übung</translation>
+    </message>
+    <message>
+        <source>Not now: %1</source>
+        <translation>Jetzt nicht: %1</translation>
+    </message>
+    <message>
+        <source>It may be one of what she is kept from now</source>
+        <translation>Es gehört vielleicht zu dem, was sie jetzt nicht darf</translation>
+    </message>
+    <message>
+        <source>Nobody has said which lift this one is like. Say so where the lift was added, then it is known.</source>
+        <translation>Niemand hat gesagt, welcher Übung diese gleicht. Sag es dort, wo die Übung hinzugefügt wurde, dann ist es bekannt.</translation>
+    </message>
+    <message>
+        <source>Something is said of her now</source>
+        <translation>Über sie ist jetzt etwas gesagt</translation>
+    </message>
+    <message>
+        <source>A newer app has set what she may do now</source>
+        <translation>Eine neuere App hat gesetzt, was sie jetzt darf</translation>
+    </message>
+    <message>
+        <source>What it forbids cannot be read here. Update the app, or ask whoever set it.</source>
+        <translation>Was das verbietet, ist hier nicht zu lesen. Aktualisiere die App, oder frag, wer es gesetzt hat.</translation>
+    </message>
+    <message>
+        <source>Her maximum was not lifted with plain iron</source>
+        <translation>Ihr Maximum wurde nicht mit bloßem Eisen gehoben</translation>
+    </message>
+    <message>
+        <source>It is of %1. Test or estimate the plain %2: it says how steady she is.</source>
+        <translation>Es ist vom %1. Teste oder schätze %2 mit bloßem Eisen: Das sagt, wie sicher sie ist.</translation>
+    </message>
+    <message>
+        <source>Her maximum is too old to go by</source>
+        <translation>Ihr Maximum ist zu alt, um danach zu gehen</translation>
+    </message>
+    <message>
+        <source>It is of %1 and counted until %2. Test or estimate the plain %3 again.</source>
+        <translation>Es ist vom %1 und zählte bis %2. Teste oder schätze %3 mit bloßem Eisen neu.</translation>
+    </message>
+    <message>
+        <source>No maximum of hers is known</source>
+        <translation>Kein Maximum von ihr ist bekannt</translation>
+    </message>
+    <message>
+        <source>Test or estimate the plain %1 first: percent is of that, and it says how steady she is.</source>
+        <translation>Teste oder schätze zuerst %1 mit bloßem Eisen: Davon sind die Prozente, und es sagt, wie sicher sie ist.</translation>
+    </message>
+    <message>
+        <source>tested on %1</source>
+        <translation>getestet am %1</translation>
+    </message>
+    <message>
+        <source>estimated from %1</source>
+        <translation>geschätzt aus dem %1</translation>
+    </message>
+    <message>
+        <source>%1 at the worst place would do.</source>
+        <translation>%1 an der schlimmsten Stelle ginge.</translation>
+    </message>
+    <message>
+        <source>No load would do.</source>
+        <translation>Keine Last ginge.</translation>
+    </message>
+    <message>
+        <source>Over the limit of %1 of her maximum</source>
+        <translation>Über der Grenze von %1 ihres Maximums</translation>
+    </message>
+    <message>
+        <source>At its worst place, give-or-take counted in, it comes to %1 of the lowest estimate (%2).</source>
+        <translation>An der schlimmsten Stelle, das Mehr oder Weniger mitgezählt, sind es %1 der niedrigsten Schätzung (%2).</translation>
+    </message>
+    <message>
+        <source>As much as her maximum, or more</source>
+        <translation>So viel wie ihr Maximum oder mehr</translation>
+    </message>
+    <message>
+        <source>At its worst place, give-or-take counted in, it comes to %1 of the lowest estimate (%2): a maximal lift. Warm, screened, supervised.</source>
+        <translation>An der schlimmsten Stelle, das Mehr oder Weniger mitgezählt, sind es %1 der niedrigsten Schätzung (%2): eine maximale Last. Warm, untersucht, beaufsichtigt.</translation>
+    </message>
+    <message>
+        <source>Before it is ready: %1</source>
+        <translation>Bevor es bereit ist: %1</translation>
+    </message>
+    <message>
+        <source>A proven overhead lift comes first.</source>
+        <translation>Zuerst kommt eine sichere Übung über Kopf.</translation>
+    </message>
+    <message>
+        <source>Room above and around; nobody within reach of the bar.</source>
+        <translation>Platz darüber und rundum; niemand in Reichweite der Stange.</translation>
+    </message>
+    <message>
+        <source>She knows how to get out from under it.</source>
+        <translation>Sie weiß, wie sie darunter wegkommt.</translation>
+    </message>
+    <message>
+        <source>Warm, screened and supervised.</source>
+        <translation>Warm, untersucht und beaufsichtigt.</translation>
+    </message>
+    <message>
+        <source>Safeties set, a spotter at each end.</source>
+        <translation>Sicherheits­ablagen gesetzt, an jedem Ende ein Helfer.</translation>
+    </message>
+    <message>
+        <source>Stop for pain, dizziness, chest pain, sudden headache or numbness.</source>
+        <translation>Schluss bei Schmerz, Schwindel, Brust­schmerz, plötzlichem Kopf­schmerz oder Taubheit.</translation>
+    </message>
+    <message>
+        <source>She breathes, and builds up the pull.</source>
+        <translation>Sie atmet und baut den Zug auf.</translation>
+    </message>
+    <message>
+        <source>Rehearse with empty hooks, a spotter at each end.</source>
+        <translation>Mit leeren Haken üben, an jedem Ende ein Helfer.</translation>
+    </message>
+    <message>
+        <source>If one side stays on: do not press, ride to the safeties.</source>
+        <translation>Bleibt eine Seite hängen: nicht drücken, auf die Sicherheits­ablagen absenken.</translation>
+    </message>
+    <message>
+        <source>Safeties tried with an empty bar.</source>
+        <translation>Sicherheits­ablagen mit leerer Stange probiert.</translation>
+    </message>
+    <message>
+        <source>Flat back to the ground, no curled arms.</source>
+        <translation>Flacher Rücken bis zum Boden, Arme nicht angewinkelt.</translation>
+    </message>
+    <message>
+        <source>Look for wire; drain it.</source>
+        <translation>Nach Draht suchen; leeren.</translation>
+    </message>
+    <message>
+        <source>Clear fall zone, spotters.</source>
+        <translation>Freie Fallzone, Helfer.</translation>
+    </message>
+    <message>
+        <source>A keg under pressure is never opened or dropped.</source>
+        <translation>Ein Fass unter Druck wird nie geöffnet oder fallen gelassen.</translation>
+    </message>
+    <message>
+        <source>Clear room to let it fall.</source>
+        <translation>Freier Platz, um es fallen zu lassen.</translation>
+    </message>
+    <message>
+        <source>Feet clear of it.</source>
+        <translation>Füße weg davon.</translation>
+    </message>
+    <message>
+        <source>Clear lane, level ground.</source>
+        <translation>Freie Bahn, ebener Boden.</translation>
+    </message>
+    <message>
+        <source>Stop when posture goes.</source>
+        <translation>Aufhören, wenn die Haltung nachlässt.</translation>
+    </message>
+    <message>
+        <source>Look at the kit and the place first.</source>
+        <translation>Sieh dir zuerst Material und Ort an.</translation>
+    </message>
 </context>
 <context>
     <name>setuptexts</name>
@@ -7856,6 +8869,97 @@
     <message>
         <source>take off %1, put on %2, each side</source>
         <translation>%1 abnehmen, %2 auflegen, je Seite</translation>
+    </message>
+    <message>
+        <source>Measured long ago: %1</source>
+        <translation>Vor langer Zeit gemessen: %1</translation>
+    </message>
+    <message>
+        <source>On %1, longer ago than your limit: what is uncertain of its pull counts half as much again. Measure it anew.</source>
+        <translation>Am %1, länger her als deine Grenze: Das Unsichere an seinem Zug zählt um die Hälfte mehr. Miss es neu.</translation>
+    </message>
+</context>
+<context>
+    <name>standingtexts</name>
+    <message>
+        <source>somebody</source>
+        <translation>jemand</translation>
+    </message>
+    <message>
+        <source>from %1 until %2</source>
+        <translation>von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>from %1 on</source>
+        <translation>ab %1</translation>
+    </message>
+    <message>
+        <source>not: %1</source>
+        <translation>nicht: %1</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>not known: a newer app set it</source>
+        <translation>nicht bekannt: eine neuere App hat es gesetzt</translation>
+    </message>
+    <message>
+        <source>%1, until %2</source>
+        <translation>%1, bis %2</translation>
+    </message>
+    <message>
+        <source>set by a newer app</source>
+        <translation>von einer neueren App gesetzt</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1; lifted: %2</source>
+        <translation>%1; aufgehoben: %2</translation>
+    </message>
+    <message>
+        <source>holds</source>
+        <translation>gilt</translation>
+    </message>
+    <message>
+        <source>lifted</source>
+        <translation>aufgehoben</translation>
+    </message>
+    <message>
+        <source>to come</source>
+        <translation>kommt noch</translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation>vorbei</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1; knowing that she may be under age</source>
+        <translation>%1; im Wissen, dass sie vielleicht minderjährig ist</translation>
+    </message>
+    <message>
+        <source>%1; taken back: %2</source>
+        <translation>%1; zurück­genommen: %2</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>zurück­genommen</translation>
+    </message>
+    <message>
+        <source>The birth year comes first: without it nobody knows whether a guardian has to agree.</source>
+        <translation>Zuerst das Geburtsjahr: Ohne es weiß niemand, ob ein Vormund zustimmen muss.</translation>
+    </message>
+    <message>
+        <source>A parent or guardian has to agree first: until then only name, squad and loads are kept.</source>
+        <translation>Zuerst muss ein Elternteil oder Vormund zustimmen: Bis dahin werden nur Name, Gruppe und Lasten behalten.</translation>
     </message>
 </context>
 <context>

@@ -46,6 +46,23 @@
     </message>
 </context>
 <context>
+    <name>GateForm</name>
+    <message numerus="yes">
+        <source>%n weeks</source>
+        <translation>
+            <numerusform>%n week</numerusform>
+            <numerusform>%n weeks</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n days</source>
+        <translation>
+            <numerusform>%n day</numerusform>
+            <numerusform>%n days</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>IronEditor</name>
     <message numerus="yes">
         <source>%n plates of %1</source>
@@ -76,6 +93,16 @@
     </message>
 </context>
 <context>
+    <name>PreferencesPage</name>
+    <message numerus="yes">
+        <source>%n of your own</source>
+        <translation>
+            <numerusform>%n of your own</numerusform>
+            <numerusform>%n of your own</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>RackEditor</name>
     <message numerus="yes">
         <source>Rack, %n holes</source>
@@ -92,6 +119,16 @@
         <translation>
             <numerusform>%n character</numerusform>
             <numerusform>%n characters</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>StandingView</name>
+    <message numerus="yes">
+        <source>%n hold</source>
+        <translation>
+            <numerusform>%n holds</numerusform>
+            <numerusform>%n hold</numerusform>
         </translation>
     </message>
 </context>
@@ -129,6 +166,23 @@
         <translation>
             <numerusform>%n reading</numerusform>
             <numerusform>%n readings</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>limittexts</name>
+    <message numerus="yes">
+        <source>%n days</source>
+        <translation>
+            <numerusform>%n day</numerusform>
+            <numerusform>%n days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n years</source>
+        <translation>
+            <numerusform>%n year</numerusform>
+            <numerusform>%n years</numerusform>
         </translation>
     </message>
 </context>

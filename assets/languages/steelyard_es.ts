@@ -1074,6 +1074,123 @@
     </message>
 </context>
 <context>
+    <name>ClearanceEditor</name>
+    <message>
+        <source>Choose the lift.</source>
+        <translation>Elige el ejercicio.</translation>
+    </message>
+    <message>
+        <source>Choose the method.</source>
+        <translation>Elige el método.</translation>
+    </message>
+    <message>
+        <source>until it is taken back</source>
+        <translation>hasta que se retire</translation>
+    </message>
+</context>
+<context>
+    <name>ClearancePage</name>
+    <message>
+        <source>not kept yet</source>
+        <translation>aún sin guardar</translation>
+    </message>
+    <message>
+        <source>put right</source>
+        <translation>corregido</translation>
+    </message>
+    <message>
+        <source>is cleared for</source>
+        <translation>tiene autorización para</translation>
+    </message>
+    <message>
+        <source>Clearances</source>
+        <translation>Autorizaciones</translation>
+    </message>
+    <message>
+        <source>Forget</source>
+        <translation>Olvidar</translation>
+    </message>
+    <message>
+        <source>Take back</source>
+        <translation>Retirar</translation>
+    </message>
+    <message>
+        <source>KEEP</source>
+        <translation>GUARDAR</translation>
+    </message>
+    <message>
+        <source>once it is said who</source>
+        <translation>cuando se diga quién</translation>
+    </message>
+    <message>
+        <source>Lift</source>
+        <translation>Ejercicio</translation>
+    </message>
+    <message>
+        <source>not chosen</source>
+        <translation>sin elegir</translation>
+    </message>
+    <message>
+        <source>Method</source>
+        <translation>Método</translation>
+    </message>
+    <message>
+        <source>Who gives it</source>
+        <translation>Quién la da</translation>
+    </message>
+    <message>
+        <source>whoever is licensed or responsible here</source>
+        <translation>quien esté habilitado o sea responsable aquí</translation>
+    </message>
+    <message>
+        <source>She may be under age. Is it given knowing that?</source>
+        <translation>Puede ser menor de edad. ¿Se da sabiéndolo?</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>sin decir</translation>
+    </message>
+    <message>
+        <source>yes, by name</source>
+        <translation>sí, con su nombre</translation>
+    </message>
+    <message>
+        <source>Nothing medical belongs here. What a clinician decides goes before it, and so do local rules.</source>
+        <translation>Aquí no va nada médico. Lo que decida el personal sanitario va antes, y también las normas locales.</translation>
+    </message>
+</context>
+<context>
+    <name>ClearancesPage</name>
+    <message>
+        <source>cleared for</source>
+        <translation>con autorización para</translation>
+    </message>
+    <message>
+        <source>Athlete</source>
+        <translation>Atleta</translation>
+    </message>
+    <message>
+        <source>CLEARED FOR MORE</source>
+        <translation>AUTORIZAR MÁS</translation>
+    </message>
+    <message>
+        <source>a lift and a method</source>
+        <translation>un ejercicio y un método</translation>
+    </message>
+    <message>
+        <source>A clearance has to wait</source>
+        <translation>Una autorización tiene que esperar</translation>
+    </message>
+    <message>
+        <source>Nobody has cleared her for anything yet.</source>
+        <translation>Nadie la ha autorizado todavía para nada.</translation>
+    </message>
+    <message>
+        <source>Clearance is given by whoever is licensed or responsible here; Steelyard only remembers it. Nothing medical is kept: who, for what, and until when.</source>
+        <translation>La autorización la da quien esté habilitado o sea responsable aquí; Steelyard solo la recuerda. No se guarda nada médico: quién, para qué y hasta cuándo.</translation>
+    </message>
+</context>
+<context>
     <name>CodeGroups</name>
     <message>
         <source>to come</source>
@@ -1226,6 +1343,37 @@
     </message>
 </context>
 <context>
+    <name>DayStatusPage</name>
+    <message>
+        <source>may train today</source>
+        <translation>puede entrenar hoy</translation>
+    </message>
+    <message>
+        <source>Athlete</source>
+        <translation>Atleta</translation>
+    </message>
+    <message>
+        <source>SET ANEW</source>
+        <translation>PONER DE NUEVO</translation>
+    </message>
+    <message>
+        <source>all, some or none</source>
+        <translation>todo, algo o nada</translation>
+    </message>
+    <message>
+        <source>Each of them holds: what one forbids, none of the others allows.</source>
+        <translation>Cada una vale: lo que una prohíbe no lo permite ninguna otra.</translation>
+    </message>
+    <message>
+        <source>Whoever is licensed or responsible here decides. Note who and until when, and what not to do; no diagnoses.</source>
+        <translation>Decide quien esté habilitado o sea responsable aquí. Anota quién, hasta cuándo y qué no; sin diagnósticos.</translation>
+    </message>
+    <message>
+        <source>Other days</source>
+        <translation>Otros días</translation>
+    </message>
+</context>
+<context>
     <name>DeedLine</name>
     <message>
         <source>Undo</source>
@@ -1281,6 +1429,61 @@
     </message>
 </context>
 <context>
+    <name>EndPage</name>
+    <message>
+        <source>Take it back?</source>
+        <translation>¿Retirarla?</translation>
+    </message>
+    <message>
+        <source>Lift it?</source>
+        <translation>¿Levantarlo?</translation>
+    </message>
+    <message>
+        <source>Clearance</source>
+        <translation>Autorización</translation>
+    </message>
+    <message>
+        <source>Status</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>TAKE BACK</source>
+        <translation>RETIRAR</translation>
+    </message>
+    <message>
+        <source>LIFT IT</source>
+        <translation>LEVANTAR</translation>
+    </message>
+    <message>
+        <source>once it is said who</source>
+        <translation>cuando se diga quién</translation>
+    </message>
+    <message>
+        <source>from today on</source>
+        <translation>desde hoy</translation>
+    </message>
+    <message>
+        <source>Who takes it back</source>
+        <translation>Quién la retira</translation>
+    </message>
+    <message>
+        <source>Who lifts it</source>
+        <translation>Quién lo levanta</translation>
+    </message>
+    <message>
+        <source>Every clearance of hers for this lift and method goes with it, those to come too. The set-up page then says do not lift where it is needed.</source>
+        <translation>Con ella se van todas sus autorizaciones para este ejercicio y método, también las futuras. Donde haga falta, la página del montaje dirá que no se levante.</translation>
+    </message>
+    <message>
+        <source>What others have set holds on: each is lifted by itself.</source>
+        <translation>Lo que han puesto otros sigue valiendo: cada uno se levanta por separado.</translation>
+    </message>
+    <message>
+        <source>You can undo it until the vault is locked.</source>
+        <translation>Puedes deshacerlo hasta que se bloquee la caja fuerte.</translation>
+    </message>
+</context>
+<context>
     <name>ExampleStrip</name>
     <message>
         <source>EXAMPLE: nobody here is real</source>
@@ -1303,6 +1506,62 @@
     <message>
         <source>%1 · %2</source>
         <translation>%1 · %2</translation>
+    </message>
+</context>
+<context>
+    <name>GateForm</name>
+    <message>
+        <source>today</source>
+        <translation>hoy</translation>
+    </message>
+    <message>
+        <source>another day</source>
+        <translation>otro día</translation>
+    </message>
+    <message>
+        <source>that day</source>
+        <translation>solo ese día</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n weeks</source>
+        <translation>
+            <numerusform>%n semana</numerusform>
+            <numerusform>%n semanas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n days</source>
+        <translation>
+            <numerusform>%n día</numerusform>
+            <numerusform>%n días</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>from %1 to the end of %2</source>
+        <translation>desde el %1 hasta el final del %2</translation>
+    </message>
+    <message>
+        <source>from %1 on</source>
+        <translation>desde el %1</translation>
+    </message>
+    <message>
+        <source>There is no such day: look at day and month.</source>
+        <translation>Ese día no existe: mira el día y el mes.</translation>
+    </message>
+    <message>
+        <source>It would end before it begins: put a later last day, or none.</source>
+        <translation>Acabaría antes de empezar: pon un último día posterior, o ninguno.</translation>
+    </message>
+</context>
+<context>
+    <name>GatePages</name>
+    <message>
+        <source>Which lift?</source>
+        <translation>¿Qué ejercicio?</translation>
+    </message>
+    <message>
+        <source>Which method?</source>
+        <translation>¿Qué método?</translation>
     </message>
 </context>
 <context>
@@ -2441,6 +2700,67 @@
     </message>
 </context>
 <context>
+    <name>LimitLine</name>
+    <message>
+        <source>As it was shipped</source>
+        <translation>Como venía</translation>
+    </message>
+    <message>
+        <source>%1: as it was shipped</source>
+        <translation>%1: como venía</translation>
+    </message>
+</context>
+<context>
+    <name>LimitsEditor</name>
+    <message>
+        <source>yours; as it was shipped: %1</source>
+        <translation>tuyo; venía con: %1</translation>
+    </message>
+    <message>
+        <source>ours, as it was shipped</source>
+        <translation>nuestro, como venía</translation>
+    </message>
+    <message>
+        <source>There is no such number.</source>
+        <translation>Ese número no existe.</translation>
+    </message>
+</context>
+<context>
+    <name>LimitsPage</name>
+    <message>
+        <source>Your limits</source>
+        <translation>Tus límites</translation>
+    </message>
+    <message>
+        <source>not kept yet</source>
+        <translation>aún sin guardar</translation>
+    </message>
+    <message>
+        <source>for the whole vault</source>
+        <translation>para toda la caja fuerte</translation>
+    </message>
+    <message>
+        <source>Preferences</source>
+        <translation>Preferencias</translation>
+    </message>
+    <message>
+        <source>Forget</source>
+        <translation>Olvidar</translation>
+    </message>
+    <message>
+        <source>KEEP</source>
+        <translation>GUARDAR</translation>
+    </message>
+    <message>
+        <source>once changed</source>
+        <translation>cuando haya un cambio</translation>
+    </message>
+    <message>
+        <source>Limits as they are shipped are ours, chosen on the careful side. Local rules, a maker&apos;s word and a federation&apos;s go before ours and yours.</source>
+        <translation>Los límites que vienen son nuestros, elegidos con prudencia. Las normas locales y lo que digan un fabricante o una federación van antes que los nuestros y los tuyos.</translation>
+    </message>
+</context>
+<context>
     <name>LoadStepper</name>
     <message>
         <source>Load on the bar</source>
@@ -2810,6 +3130,17 @@
     <message>
         <source>Steelyard</source>
         <translation>Steelyard</translation>
+    </message>
+</context>
+<context>
+    <name>ManyRow</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation>elegido</translation>
     </message>
 </context>
 <context>
@@ -3303,6 +3634,17 @@
     </message>
 </context>
 <context>
+    <name>PickPage</name>
+    <message>
+        <source>Clearance</source>
+        <translation>Autorización</translation>
+    </message>
+    <message>
+        <source>chosen</source>
+        <translation>elegido</translation>
+    </message>
+</context>
+<context>
     <name>PlacesBar</name>
     <message>
         <source>Places</source>
@@ -3437,6 +3779,25 @@
     <message>
         <source>as the device</source>
         <translation>como el dispositivo</translation>
+    </message>
+    <message>
+        <source>Your limits</source>
+        <translation>Tus límites</translation>
+    </message>
+    <message>
+        <source>tyre, way down, anchors, how long a measurement counts</source>
+        <translation>rueda, bajada, anclajes, cuánto vale una medición</translation>
+    </message>
+    <message>
+        <source>as shipped</source>
+        <translation>como venían</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of your own</source>
+        <translation>
+            <numerusform>%n propio</numerusform>
+            <numerusform>%n propios</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -4313,6 +4674,133 @@
     </message>
 </context>
 <context>
+    <name>StandingLines</name>
+    <message>
+        <source>May train today</source>
+        <translation>Puede entrenar hoy</translation>
+    </message>
+    <message>
+        <source>Cleared for</source>
+        <translation>Con autorización para</translation>
+    </message>
+    <message>
+        <source>lifts and methods, and by whom</source>
+        <translation>ejercicios y métodos, y por quién</translation>
+    </message>
+</context>
+<context>
+    <name>StandingView</name>
+    <message>
+        <source>changes not kept</source>
+        <translation>cambios sin guardar</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hold</source>
+        <translation>
+            <numerusform>%n vale</numerusform>
+            <numerusform>%n valen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nothing yet</source>
+        <translation>nada todavía</translation>
+    </message>
+</context>
+<context>
+    <name>StatusEditor</name>
+    <message>
+        <source>Say how much: all, some or none.</source>
+        <translation>Di cuánto: todo, algo o nada.</translation>
+    </message>
+    <message>
+        <source>Say what not, by the keys or in words.</source>
+        <translation>Di qué no, con las teclas o con palabras.</translation>
+    </message>
+    <message>
+        <source>until it is lifted</source>
+        <translation>hasta que se levante</translation>
+    </message>
+</context>
+<context>
+    <name>StatusPage</name>
+    <message>
+        <source>not kept yet</source>
+        <translation>aún sin guardar</translation>
+    </message>
+    <message>
+        <source>put right</source>
+        <translation>corregido</translation>
+    </message>
+    <message>
+        <source>how much she may do</source>
+        <translation>cuánto puede hacer</translation>
+    </message>
+    <message>
+        <source>Status</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>Forget</source>
+        <translation>Olvidar</translation>
+    </message>
+    <message>
+        <source>Lift it</source>
+        <translation>Levantar</translation>
+    </message>
+    <message>
+        <source>KEEP</source>
+        <translation>GUARDAR</translation>
+    </message>
+    <message>
+        <source>once it is said who</source>
+        <translation>cuando se diga quién</translation>
+    </message>
+    <message>
+        <source>She may do</source>
+        <translation>Puede hacer</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation>todo</translation>
+    </message>
+    <message>
+        <source>some</source>
+        <translation>algo</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>Not these lifts</source>
+        <translation>Estos ejercicios no</translation>
+    </message>
+    <message>
+        <source>Not in this way</source>
+        <translation>De esta manera no</translation>
+    </message>
+    <message>
+        <source>and not: %1</source>
+        <translation>y tampoco: %1</translation>
+    </message>
+    <message>
+        <source>In words; no diagnoses</source>
+        <translation>Con palabras; sin diagnósticos</translation>
+    </message>
+    <message>
+        <source>All or none can be set now, what not has to wait</source>
+        <translation>Ahora se puede poner todo o nada; qué no tiene que esperar</translation>
+    </message>
+    <message>
+        <source>Who set it</source>
+        <translation>Quién lo puso</translation>
+    </message>
+    <message>
+        <source>by name or task, as the physiotherapist</source>
+        <translation>por nombre o función, como la fisioterapeuta</translation>
+    </message>
+</context>
+<context>
     <name>StayAwake</name>
     <message>
         <source>A coach is at work.</source>
@@ -5113,6 +5601,24 @@
     </message>
 </context>
 <context>
+    <name>WhenHolds</name>
+    <message>
+        <source>From</source>
+        <translation>Desde</translation>
+    </message>
+    <message>
+        <source>How long</source>
+        <translation>Cuánto tiempo</translation>
+    </message>
+</context>
+<context>
+    <name>WhoSays</name>
+    <message>
+        <source>named before</source>
+        <translation>ya nombrados</translation>
+    </message>
+</context>
+<context>
     <name>Working</name>
     <message>
         <source>One moment: the key is being made. It takes a second or two on purpose, so that guessing costs as much each time.</source>
@@ -5517,6 +6023,208 @@
     <message>
         <source>still there</source>
         <translation>sigue ahí</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>Your limits</source>
+        <translation>Tus límites</translation>
+    </message>
+    <message>
+        <source>clearance taken back or not</source>
+        <translation>autorización retirada o no</translation>
+    </message>
+    <message>
+        <source>day status lifted or not</source>
+        <translation>estado del día levantado o no</translation>
+    </message>
+    <message>
+        <source>a test of strength</source>
+        <translation>una prueba de fuerza</translation>
+    </message>
+    <message>
+        <source>a clearance</source>
+        <translation>una autorización</translation>
+    </message>
+    <message>
+        <source>day status</source>
+        <translation>estado del día</translation>
+    </message>
+    <message>
+        <source>an isometric pull</source>
+        <translation>una tracción isométrica</translation>
+    </message>
+    <message>
+        <source>%1 for %2</source>
+        <translation>%1 por %2</translation>
+    </message>
+    <message>
+        <source>%1, by %2</source>
+        <translation>%1, por %2</translation>
+    </message>
+    <message>
+        <source>%1, until %2</source>
+        <translation>%1, hasta el %2</translation>
+    </message>
+    <message>
+        <source>as it was shipped: %1</source>
+        <translation>como venía: %1</translation>
+    </message>
+</context>
+<context>
+    <name>gatetexts</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>plain iron</source>
+        <translation>solo hierro</translation>
+    </message>
+    <message>
+        <source>maximal test</source>
+        <translation>prueba máxima</translation>
+    </message>
+    <message>
+        <source>eccentric overload</source>
+        <translation>sobrecarga excéntrica</translation>
+    </message>
+    <message>
+        <source>chains</source>
+        <translation>cadenas</translation>
+    </message>
+    <message>
+        <source>bands from below</source>
+        <translation>bandas desde abajo</translation>
+    </message>
+    <message>
+        <source>bands from above</source>
+        <translation>bandas desde arriba</translation>
+    </message>
+    <message>
+        <source>bench aid</source>
+        <translation>ayuda de banca</translation>
+    </message>
+    <message>
+        <source>machines</source>
+        <translation>máquinas</translation>
+    </message>
+    <message>
+        <source>overhead</source>
+        <translation>por encima de la cabeza</translation>
+    </message>
+    <message>
+        <source>tyre</source>
+        <translation>rueda</translation>
+    </message>
+    <message>
+        <source>log, keg, sandbag, stone</source>
+        <translation>tronco, barril, saco de arena, piedra</translation>
+    </message>
+    <message>
+        <source>carries</source>
+        <translation>acarreos</translation>
+    </message>
+    <message>
+        <source>sled</source>
+        <translation>trineo</translation>
+    </message>
+    <message>
+        <source>kettlebells</source>
+        <translation>pesas rusas</translation>
+    </message>
+    <message>
+        <source>isometric test</source>
+        <translation>prueba isométrica</translation>
+    </message>
+    <message>
+        <source>jumps and landings</source>
+        <translation>saltos y caídas</translation>
+    </message>
+    <message>
+        <source>throws</source>
+        <translation>lanzamientos</translation>
+    </message>
+    <message>
+        <source>something a newer app knows</source>
+        <translation>algo que conoce una aplicación más nueva</translation>
+    </message>
+    <message>
+        <source>squats</source>
+        <translation>sentadillas</translation>
+    </message>
+    <message>
+        <source>lifts bent at the hip</source>
+        <translation>ejercicios con flexión de cadera</translation>
+    </message>
+    <message>
+        <source>presses</source>
+        <translation>empujes</translation>
+    </message>
+    <message>
+        <source>arm pulls</source>
+        <translation>tirones de brazos</translation>
+    </message>
+    <message>
+        <source>explosive lifts</source>
+        <translation>ejercicios explosivos</translation>
+    </message>
+    <message>
+        <source>one-leg lifts</source>
+        <translation>ejercicios a una pierna</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation>todo</translation>
+    </message>
+    <message>
+        <source>some</source>
+        <translation>algo</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>Nobody knows whether she may</source>
+        <translation>Nadie sabe si puede</translation>
+    </message>
+    <message>
+        <source>For nobody: no clearance is looked at.</source>
+        <translation>Para nadie: no se mira ninguna autorización.</translation>
+    </message>
+    <message>
+        <source>Nothing in her day status, clearances, age and maximum stands against it.</source>
+        <translation>Nada en su estado del día, autorizaciones, edad y máximo está en contra.</translation>
+    </message>
+</context>
+<context>
+    <name>gatetexts::Saying</name>
+    <message>
+        <source>somebody</source>
+        <translation>alguien</translation>
+    </message>
+    <message>
+        <source>%1 set it on %2, until %3.</source>
+        <translation>%1 lo puso el %2, hasta el %3.</translation>
+    </message>
+    <message>
+        <source>%1 set it on %2.</source>
+        <translation>%1 lo puso el %2.</translation>
+    </message>
+    <message>
+        <source>“%1” %2</source>
+        <translation>«%1» %2</translation>
+    </message>
+    <message>
+        <source>deadlift</source>
+        <translation>el peso muerto</translation>
+    </message>
+    <message>
+        <source>lift</source>
+        <translation>el ejercicio</translation>
     </message>
 </context>
 <context>
@@ -6510,6 +7218,79 @@
     <message>
         <source>medicine-ball throw</source>
         <translation>lanzamiento de balón medicinal</translation>
+    </message>
+</context>
+<context>
+    <name>limittexts</name>
+    <message>
+        <source>Tyre</source>
+        <translation>Rueda</translation>
+    </message>
+    <message>
+        <source>On the way down</source>
+        <translation>En la bajada</translation>
+    </message>
+    <message>
+        <source>A maximum counts for</source>
+        <translation>Un máximo vale</translation>
+    </message>
+    <message>
+        <source>A band&apos;s measurement is fresh for</source>
+        <translation>La medición de una banda está fresca</translation>
+    </message>
+    <message>
+        <source>An anchor is held by</source>
+        <translation>Un anclaje se sujeta con</translation>
+    </message>
+    <message>
+        <source>Of age</source>
+        <translation>Mayor de edad</translation>
+    </message>
+    <message>
+        <source>of the lowest estimate of her deadlift, the tyre&apos;s give-or-take counted in</source>
+        <translation>de la estimación más baja de su peso muerto, contado el margen de la rueda</translation>
+    </message>
+    <message>
+        <source>of the lowest estimate of her maximum, at its worst place</source>
+        <translation>de la estimación más baja de su máximo, en el peor punto</translation>
+    </message>
+    <message>
+        <source>after that it is tested or estimated again</source>
+        <translation>después se vuelve a probar o estimar</translation>
+    </message>
+    <message>
+        <source>after that what is uncertain of its pull counts half as much again</source>
+        <translation>después lo incierto de su tracción cuenta la mitad más</translation>
+    </message>
+    <message>
+        <source>the greatest pull on it; with less the load is not to be lifted</source>
+        <translation>la mayor tracción sobre él; con menos la carga no se levanta</translation>
+    </message>
+    <message>
+        <source>before it maximal lifts, eccentric overload and tyres need an approval by name</source>
+        <translation>antes, las cargas máximas, la sobrecarga excéntrica y las ruedas piden una aprobación con nombre</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n days</source>
+        <translation>
+            <numerusform>%n día</numerusform>
+            <numerusform>%n días</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 times</source>
+        <translation>%1 veces</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n years</source>
+        <translation>
+            <numerusform>%n año</numerusform>
+            <numerusform>%n años</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -7634,6 +8415,238 @@
             <numerusform>No más de %Ln decimales.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>May be under age: %1</source>
+        <translation>Puede ser menor de edad: %1</translation>
+    </message>
+    <message>
+        <source>A clearance for it with this lift, given knowing her age, settles it. Local rules go before.</source>
+        <translation>Una autorización para eso con este ejercicio, dada sabiendo su edad, lo resuelve. Las normas locales van antes.</translation>
+    </message>
+    <message>
+        <source>Age not known: %1</source>
+        <translation>Edad desconocida: %1</translation>
+    </message>
+    <message>
+        <source>Enter her birth year; or a clearance for it with this lift, given knowing that she may be under age, settles it.</source>
+        <translation>Escribe su año de nacimiento; o lo resuelve una autorización para eso con este ejercicio, dada sabiendo que puede ser menor.</translation>
+    </message>
+    <message>
+        <source>Nobody knows whether the load keeps to the limit</source>
+        <translation>Nadie sabe si la carga respeta el límite</translation>
+    </message>
+    <message>
+        <source>Measure what hangs along her whole way, then it is known.</source>
+        <translation>Mide lo que cuelga en todo su recorrido; entonces se sabrá.</translation>
+    </message>
+    <message>
+        <source>Clearance is given by whoever is licensed or responsible here.</source>
+        <translation>La autorización la da quien esté habilitado o sea responsable aquí.</translation>
+    </message>
+    <message>
+        <source>Clearance is over: %1</source>
+        <translation>Autorización vencida: %1</translation>
+    </message>
+    <message>
+        <source>%1 gave it, until %2.</source>
+        <translation>%1 la dio, hasta el %2.</translation>
+    </message>
+    <message>
+        <source>Clearance was taken back: %1</source>
+        <translation>Autorización retirada: %1</translation>
+    </message>
+    <message>
+        <source>%1 took it back on %2.</source>
+        <translation>%1 la retiró el %2.</translation>
+    </message>
+    <message>
+        <source>Cleared only from %2 on: %1</source>
+        <translation>Con autorización solo desde el %2: %1</translation>
+    </message>
+    <message>
+        <source>%1 gave it. Wait until then, or have it put right.</source>
+        <translation>%1 la dio. Espera hasta entonces, o haz que se corrija.</translation>
+    </message>
+    <message>
+        <source>Not cleared: %1</source>
+        <translation>Sin autorización: %1</translation>
+    </message>
+    <message>
+        <source>Nobody has cleared her for it with this lift.</source>
+        <translation>Nadie la ha autorizado para eso con este ejercicio.</translation>
+    </message>
+    <message>
+        <source>Whoever set it lifts it.</source>
+        <translation>Quien lo puso lo levanta.</translation>
+    </message>
+    <message>
+        <source>She does not train now</source>
+        <translation>Ahora no entrena</translation>
+    </message>
+    <message>
+        <source>this lift</source>
+        <translation>este ejercicio</translation>
+    </message>
+    <message>
+        <source>Not now: %1</source>
+        <translation>Ahora no: %1</translation>
+    </message>
+    <message>
+        <source>It may be one of what she is kept from now</source>
+        <translation>Puede ser de lo que ahora no debe hacer</translation>
+    </message>
+    <message>
+        <source>Nobody has said which lift this one is like. Say so where the lift was added, then it is known.</source>
+        <translation>Nadie ha dicho a qué ejercicio se parece este. Dilo donde se añadió; entonces se sabrá.</translation>
+    </message>
+    <message>
+        <source>Something is said of her now</source>
+        <translation>Ahora hay algo dicho sobre ella</translation>
+    </message>
+    <message>
+        <source>A newer app has set what she may do now</source>
+        <translation>Una aplicación más nueva ha puesto lo que ahora puede hacer</translation>
+    </message>
+    <message>
+        <source>What it forbids cannot be read here. Update the app, or ask whoever set it.</source>
+        <translation>Lo que prohíbe no se puede leer aquí. Actualiza la aplicación, o pregunta a quien lo puso.</translation>
+    </message>
+    <message>
+        <source>Her maximum was not lifted with plain iron</source>
+        <translation>Su máximo no se levantó solo con hierro</translation>
+    </message>
+    <message>
+        <source>It is of %1. Test or estimate the plain %2: it says how steady she is.</source>
+        <translation>Es del %1. Prueba o estima %2 solo con hierro: dice lo firme que está.</translation>
+    </message>
+    <message>
+        <source>Her maximum is too old to go by</source>
+        <translation>Su máximo es demasiado viejo para guiarse por él</translation>
+    </message>
+    <message>
+        <source>It is of %1 and counted until %2. Test or estimate the plain %3 again.</source>
+        <translation>Es del %1 y valía hasta el %2. Prueba o estima otra vez %3 solo con hierro.</translation>
+    </message>
+    <message>
+        <source>No maximum of hers is known</source>
+        <translation>No se conoce ningún máximo suyo</translation>
+    </message>
+    <message>
+        <source>Test or estimate the plain %1 first: percent is of that, and it says how steady she is.</source>
+        <translation>Prueba o estima primero %1 solo con hierro: el porcentaje es de eso, y dice lo firme que está.</translation>
+    </message>
+    <message>
+        <source>tested on %1</source>
+        <translation>probado el %1</translation>
+    </message>
+    <message>
+        <source>estimated from %1</source>
+        <translation>estimado del %1</translation>
+    </message>
+    <message>
+        <source>%1 at the worst place would do.</source>
+        <translation>%1 en el peor punto valdría.</translation>
+    </message>
+    <message>
+        <source>No load would do.</source>
+        <translation>Ninguna carga valdría.</translation>
+    </message>
+    <message>
+        <source>Over the limit of %1 of her maximum</source>
+        <translation>Por encima del límite de %1 de su máximo</translation>
+    </message>
+    <message>
+        <source>At its worst place, give-or-take counted in, it comes to %1 of the lowest estimate (%2).</source>
+        <translation>En el peor punto, contado el margen, llega a %1 de la estimación más baja (%2).</translation>
+    </message>
+    <message>
+        <source>As much as her maximum, or more</source>
+        <translation>Tanto como su máximo, o más</translation>
+    </message>
+    <message>
+        <source>At its worst place, give-or-take counted in, it comes to %1 of the lowest estimate (%2): a maximal lift. Warm, screened, supervised.</source>
+        <translation>En el peor punto, contado el margen, llega a %1 de la estimación más baja (%2): una carga máxima. En caliente, con revisión previa y supervisión.</translation>
+    </message>
+    <message>
+        <source>Before it is ready: %1</source>
+        <translation>Antes de estar listo: %1</translation>
+    </message>
+    <message>
+        <source>A proven overhead lift comes first.</source>
+        <translation>Primero, un ejercicio seguro por encima de la cabeza.</translation>
+    </message>
+    <message>
+        <source>Room above and around; nobody within reach of the bar.</source>
+        <translation>Sitio arriba y alrededor; nadie al alcance de la barra.</translation>
+    </message>
+    <message>
+        <source>She knows how to get out from under it.</source>
+        <translation>Sabe cómo salir de debajo.</translation>
+    </message>
+    <message>
+        <source>Warm, screened and supervised.</source>
+        <translation>En caliente, con revisión previa y supervisión.</translation>
+    </message>
+    <message>
+        <source>Safeties set, a spotter at each end.</source>
+        <translation>Barras de seguridad puestas, un ayudante en cada extremo.</translation>
+    </message>
+    <message>
+        <source>Stop for pain, dizziness, chest pain, sudden headache or numbness.</source>
+        <translation>Parar si hay dolor, mareo, dolor de pecho, dolor de cabeza repentino o entumecimiento.</translation>
+    </message>
+    <message>
+        <source>She breathes, and builds up the pull.</source>
+        <translation>Respira y va aumentando la tracción.</translation>
+    </message>
+    <message>
+        <source>Rehearse with empty hooks, a spotter at each end.</source>
+        <translation>Ensayar con los ganchos vacíos, un ayudante en cada extremo.</translation>
+    </message>
+    <message>
+        <source>If one side stays on: do not press, ride to the safeties.</source>
+        <translation>Si un lado no se suelta: no empujar, bajar a las barras de seguridad.</translation>
+    </message>
+    <message>
+        <source>Safeties tried with an empty bar.</source>
+        <translation>Barras de seguridad probadas con la barra vacía.</translation>
+    </message>
+    <message>
+        <source>Flat back to the ground, no curled arms.</source>
+        <translation>Espalda recta hasta el suelo, brazos sin doblar.</translation>
+    </message>
+    <message>
+        <source>Look for wire; drain it.</source>
+        <translation>Buscar alambres; vaciarla.</translation>
+    </message>
+    <message>
+        <source>Clear fall zone, spotters.</source>
+        <translation>Zona de caída libre, ayudantes.</translation>
+    </message>
+    <message>
+        <source>A keg under pressure is never opened or dropped.</source>
+        <translation>Un barril con presión nunca se abre ni se deja caer.</translation>
+    </message>
+    <message>
+        <source>Clear room to let it fall.</source>
+        <translation>Sitio libre para dejarlo caer.</translation>
+    </message>
+    <message>
+        <source>Feet clear of it.</source>
+        <translation>Los pies lejos de él.</translation>
+    </message>
+    <message>
+        <source>Clear lane, level ground.</source>
+        <translation>Pista libre, suelo llano.</translation>
+    </message>
+    <message>
+        <source>Stop when posture goes.</source>
+        <translation>Parar cuando se pierda la postura.</translation>
+    </message>
+    <message>
+        <source>Look at the kit and the place first.</source>
+        <translation>Mira primero el material y el sitio.</translation>
+    </message>
 </context>
 <context>
     <name>setuptexts</name>
@@ -7856,6 +8869,97 @@
     <message>
         <source>take off %1, put on %2, each side</source>
         <translation>quita %1, pon %2, cada lado</translation>
+    </message>
+    <message>
+        <source>Measured long ago: %1</source>
+        <translation>Medido hace mucho: %1</translation>
+    </message>
+    <message>
+        <source>On %1, longer ago than your limit: what is uncertain of its pull counts half as much again. Measure it anew.</source>
+        <translation>El %1, más atrás que tu límite: lo incierto de su tracción cuenta la mitad más. Mídelo de nuevo.</translation>
+    </message>
+</context>
+<context>
+    <name>standingtexts</name>
+    <message>
+        <source>somebody</source>
+        <translation>alguien</translation>
+    </message>
+    <message>
+        <source>from %1 until %2</source>
+        <translation>desde el %1 hasta el %2</translation>
+    </message>
+    <message>
+        <source>from %1 on</source>
+        <translation>desde el %1</translation>
+    </message>
+    <message>
+        <source>not: %1</source>
+        <translation>no: %1</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>not known: a newer app set it</source>
+        <translation>desconocido: lo puso una aplicación más nueva</translation>
+    </message>
+    <message>
+        <source>%1, until %2</source>
+        <translation>%1, hasta el %2</translation>
+    </message>
+    <message>
+        <source>set by a newer app</source>
+        <translation>puesto por una aplicación más nueva</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1; lifted: %2</source>
+        <translation>%1; levantado: %2</translation>
+    </message>
+    <message>
+        <source>holds</source>
+        <translation>vale</translation>
+    </message>
+    <message>
+        <source>lifted</source>
+        <translation>levantado</translation>
+    </message>
+    <message>
+        <source>to come</source>
+        <translation>por venir</translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation>terminado</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1; knowing that she may be under age</source>
+        <translation>%1; sabiendo que puede ser menor de edad</translation>
+    </message>
+    <message>
+        <source>%1; taken back: %2</source>
+        <translation>%1; retirada: %2</translation>
+    </message>
+    <message>
+        <source>taken back</source>
+        <translation>retirada</translation>
+    </message>
+    <message>
+        <source>The birth year comes first: without it nobody knows whether a guardian has to agree.</source>
+        <translation>Primero, el año de nacimiento: sin él nadie sabe si tiene que consentir un tutor.</translation>
+    </message>
+    <message>
+        <source>A parent or guardian has to agree first: until then only name, squad and loads are kept.</source>
+        <translation>Primero tiene que consentir un padre, una madre o un tutor: hasta entonces solo se guardan nombre, grupo y cargas.</translation>
     </message>
 </context>
 <context>

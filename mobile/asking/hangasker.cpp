@@ -52,6 +52,7 @@ struct HangAsker::Job {
     SetupRecord now;
     std::vector<KitItem> kit;
     BarMarks marks;
+    HeldTo heldTo;
     AllowedKinds allowed;
     std::vector<HangTarget> targets;
     std::vector<IsometricPull> pulls;
@@ -77,7 +78,7 @@ struct HangAsker::Found {
     void add(const Job& job, const HangAnswer& answer)
     {
         SetupRecord meant = setupOf(job.now, *job.asked, answer);
-        WeighedUp weighed = weighUp(meant, job.kit, job.marks, {}, 0);
+        WeighedUp weighed = weighUp(meant, job.kit, job.marks, {}, 0, job.heldTo);
         answers.push_back({answer, std::move(meant), std::move(weighed)});
     }
 };
@@ -293,6 +294,7 @@ void HangAsker::ask()
     m_job->now = here.setup();
     m_job->kit = here.kit();
     m_job->marks = here.marks();
+    m_job->heldTo = here.heldTo();
     m_job->allowed = {m_chains, m_bands, m_bands};
     m_job->targets = std::move(targets);
     m_job->pulls = here.pulls();
@@ -316,7 +318,7 @@ void HangAsker::ask()
             }
             strength = *curve;
         }
-        auto question = kitQuestion(job->now, job->kit, job->marks, job->allowed, job->targets, std::move(strength));
+        auto question = kitQuestion(job->now, job->kit, job->marks, job->allowed, job->targets, std::move(strength), job->heldTo);
         if (!question) {
             end.refused = question.error();
             return tell(end);

@@ -3,6 +3,8 @@
 
 #include "core/measure/rounding.h"
 #include "core/resistance/pullsum.h"
+#include "mobile/gates/gatetexts.h"
+#include "mobile/text/keepingtexts.h"
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
 
@@ -78,26 +80,26 @@ QString bandNameOf(const Setup& setup)
 }
 
 /// What forbids the lift stands where it is decided, also when the notice itself is scrolled away.
-QString firstStop(const WeighedUp& weighed)
+QString firstStop(const std::vector<NoticeRow>& rows)
 {
-    for (const NoticeRow& row : notices(weighed))
+    for (const NoticeRow& row : rows)
         if (row.stop)
             return row.head;
     return tr("See what forbids it.");
 }
 
-void setState(SetupAnswer& answer, const WeighedUp& weighed)
+void setState(SetupAnswer& answer, const WeighedUp& weighed, Readiness readiness, const std::vector<NoticeRow>& rows)
 {
-    switch (weighed.readiness) {
+    answer.ready = readiness == Readiness::Ready;
+    answer.stop = readiness == Readiness::NotToBeUsed;
+    switch (readiness) {
     case Readiness::Ready:
-        answer.ready = true;
         answer.state = tr("READY");
         answer.reason = weighed.cautions.empty() ? tr("Nothing hangs but iron.") : tr("Looked over as it hangs.");
         return;
     case Readiness::NotToBeUsed:
-        answer.stop = true;
         answer.state = tr("DO NOT LIFT");
-        answer.reason = firstStop(weighed);
+        answer.reason = firstStop(rows);
         return;
     case Readiness::LookOver:
         answer.reason = tr("Look it over first.");
@@ -119,7 +121,7 @@ SetupAnswer answer(const WeighedUp& weighed)
 {
     SetupAnswer out;
     out.unit = say::massUnit();
-    setState(out, weighed);
+    setState(out, weighed, weighed.readiness, notices(weighed));
     if (!weighed.curve) {
         // in a floor lift it may be the plates that are missing
         const bool marksFirst = weighed.readiness == Readiness::MarksMissing && weighed.error && weighed.error->what != "plates";
@@ -135,6 +137,14 @@ SetupAnswer answer(const WeighedUp& weighed)
         out.means = tr("mean of the path %1, mean of the ends %2")
                         .arg(say::pull(*curve.mean).withUnit(), say::pull(*curve.twoPointMean, sum.endsGiveOrTake(weighed.path->bottom, weighed.path->top)).withUnit());
     out.more = moreOf(curve, sum, *weighed.path);
+    return out;
+}
+
+SetupAnswer answer(const Desk& desk)
+{
+    SetupAnswer out = answer(desk.answer());
+    setState(out, desk.answer(), desk.readiness(), notices(desk));
+    out.gate = gatetexts::quiet(desk.lifter(), desk.gate());
     return out;
 }
 
@@ -194,6 +204,39 @@ QVariantList marks(const WeighedUp& weighed)
     return list;
 }
 
+namespace {
+
+/// Days are said as seen from the day that the set-up is held to.
+std::chrono::sys_days todayOf(const Desk& desk)
+{
+    return desk.lifter() ? desk.lifter()->day : desk.heldTo().day.value_or(std::chrono::sys_days{});
+}
+
+NoticeRow oldBand(const OldBand& band)
+{
+    const QString on = keepingtexts::day(band.measuredOn, std::chrono::sys_days{});
+    return {tr("Measured long ago: %1").arg(QString::fromStdString(band.item)),
+            tr("On %1, longer ago than your limit: what is uncertain of its pull counts half as much again. Measure it anew.").arg(on), false};
+}
+
+}
+
+std::vector<NoticeRow> notices(const Desk& desk)
+{
+    std::vector<NoticeRow> rows = gatetexts::stops(desk.gate(), todayOf(desk));
+    for (NoticeRow& row : notices(desk.answer()))
+        rows.push_back(std::move(row));
+    return rows;
+}
+
+std::vector<CautionRow> cautions(const Desk& desk)
+{
+    std::vector<CautionRow> rows = cautions(desk.answer());
+    for (CautionRow& row : gatetexts::cautions(desk.gate(), todayOf(desk)))
+        rows.push_back(std::move(row));
+    return rows;
+}
+
 std::vector<NoticeRow> notices(const WeighedUp& weighed)
 {
     std::vector<NoticeRow> rows;
@@ -211,6 +254,8 @@ std::vector<NoticeRow> notices(const WeighedUp& weighed)
         const auto said = sentences::warning(w, *weighed.setup);
         rows.push_back({said.head, said.body, sentences::forbids(w.code)});
     }
+    for (const OldBand& band : weighed.oldBands)
+        rows.push_back(oldBand(band));
     std::stable_sort(rows.begin(), rows.end(), [](const NoticeRow& a, const NoticeRow& b) { return a.stop && !b.stop; });
     return rows;
 }

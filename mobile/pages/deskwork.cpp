@@ -35,6 +35,8 @@ RecordId idOf(const QString& hex)
 void DeskWork::setDesk(DeskService* desk)
 {
     const auto moved = [this] {
+        // a desk that was laid out anew has nobody at the gates
+        layLifter();
         keepLookedOver();
         Q_EMIT changed();
     };
@@ -185,6 +187,7 @@ void DeskWork::take(const QString& athleteId, const QString& lift)
     m_athlete = next;
     m_lift = nextLift;
     remember();
+    layLifter();
     layLastTime();
     // marks that were nobody's are hers where she has none, and the lift starts as theirs did
     const bool hers = nobodys && keptMarks() == noMarks() && m_desk->desk().marks().start == noMarks().start && !marksAside();
@@ -239,6 +242,7 @@ void DeskWork::open(const QString& setupId)
     m_lift = saved->lift;
     m_setup = saved->id;
     remember();
+    layLifter();
     layKit();
     // what is no longer in the kit cannot hang
     SetupRecord setup = saved->setup;
@@ -315,6 +319,14 @@ void DeskWork::layLastTime()
         m_desk->desk().setLastTime(athlete() ? loadLastTime(m_book->book(), m_athlete, m_lift, m_setup) : std::nullopt);
 }
 
+void DeskWork::layLifter()
+{
+    if (!ready())
+        return;
+    m_desk->desk().holdTo({m_book->book().limits(), m_book->today()});
+    m_desk->desk().setLifter(gateLifter(m_book->book(), m_athlete, m_lift, m_book->today()));
+}
+
 void DeskWork::layPulls()
 {
     if (const Athlete* known = ready() ? athlete() : nullptr)
@@ -330,6 +342,7 @@ void DeskWork::layMaximum()
 void DeskWork::refresh()
 {
     layKit();
+    layLifter();
     layLastTime();
     layPulls();
     layMaximum();

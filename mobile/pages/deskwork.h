@@ -69,6 +69,8 @@ Q_SIGNALS:
 private:
     void refresh();
     void layKit();
+    /// The limits and the day, and who is at the gates.
+    void layLifter();
     /// Her isometric pulls that count; nobody's stay as they are.
     void layPulls();
     /// Her maximum that counts; nobody has one.

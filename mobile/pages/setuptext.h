@@ -18,6 +18,7 @@ struct SetupAnswer {
     Q_PROPERTY(QString percents MEMBER percents)
     Q_PROPERTY(QString state MEMBER state)
     Q_PROPERTY(QString reason MEMBER reason)
+    Q_PROPERTY(QString gate MEMBER gate)
     Q_PROPERTY(QString unit MEMBER unit)
     Q_PROPERTY(QString bandName MEMBER bandName)
     Q_PROPERTY(bool known MEMBER known)
@@ -34,6 +35,7 @@ public:
     QString percents; ///< of what, at each place; or why there is none
     QString state;   ///< READY, NOT READY, DO NOT LIFT
     QString reason;  ///< what settles it
+    QString gate;    ///< that nothing of hers stands against it, or that nobody was looked at; empty where something does
     QString unit;    ///< of every pull
     QString bandName; ///< of what stands between the chains and the total in the picture
     bool known = false, ready = false, stop = false;

@@ -2,6 +2,7 @@
 #include "mobile/pages/setupview.h"
 
 #include "mobile/follow.h"
+#include "mobile/gates/gatetexts.h"
 #include "mobile/pages/setuptexts.h"
 #include "mobile/strength/strengthtexts.h"
 #include "mobile/text/say.h"
@@ -18,8 +19,12 @@ void SetupView::setDesk(DeskService* desk)
 
 void SetupView::lookOver(int code)
 {
-    if (m_desk && code >= 0 && code <= static_cast<int>(steelyard::CautionCode::Release))
+    if (!m_desk || code < 0)
+        return;
+    if (code <= static_cast<int>(steelyard::CautionCode::Release))
         m_desk->desk().lookOver(static_cast<steelyard::CautionCode>(code));
+    else if (code >= gatetexts::firstCode)
+        m_desk->desk().lookOverReason(static_cast<std::size_t>(code - gatetexts::firstCode));
 }
 
 void SetupView::stepLoad(bool up)
@@ -44,7 +49,7 @@ void SetupView::refresh()
         return;
     const steelyard::Desk& desk = m_desk->desk();
     const steelyard::WeighedUp& weighed = desk.answer();
-    m_answer = setuptexts::answer(weighed);
+    m_answer = setuptexts::answer(desk);
     m_answer.percent = strengthtexts::percentOnMean(weighed, desk.maximum());
     m_answer.percents = strengthtexts::percents(weighed, desk.maximum(), desk.maximumOn());
     m_picture = setuptexts::picture(weighed);
@@ -54,8 +59,8 @@ void SetupView::refresh()
     m_strip = setuptexts::strip(desk);
     const QVariantList hung = std::exchange(m_elevation, setuptexts::elevation(weighed));
     m_hanging.setRows(setuptexts::hanging(desk));
-    m_notices.setRows(setuptexts::notices(weighed));
-    m_cautions.setRows(setuptexts::cautions(weighed));
+    m_notices.setRows(setuptexts::notices(desk));
+    m_cautions.setRows(setuptexts::cautions(desk));
     Q_EMIT changed();
     if (m_elevation != hung)
         Q_EMIT elevationChanged();

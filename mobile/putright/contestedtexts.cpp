@@ -3,6 +3,10 @@
 
 #include "core/journal/content.h"
 #include "core/work/records/codec.h"
+#include "core/work/records/isometriccodec.h"
+#include "mobile/gates/gatetexts.h"
+#include "mobile/gates/limittexts.h"
+#include "mobile/gates/standingtexts.h"
 #include "mobile/measuring/measuretexts.h"
 #include "mobile/putright/saidtexts.h"
 #include "mobile/text/keepingtexts.h"
@@ -38,6 +42,25 @@ QString athleteName(const SeasonBook& book, const std::optional<RecordId>& id)
     return nameOf(book, athletePlace(id.value_or(RecordId{})), field::athleteNameNumber, tr("Somebody"));
 }
 
+/// The limit that a field of the settings holds.
+std::optional<LimitKind> limitOf(const RegisterKey& key)
+{
+    const auto first = field::settingsTyrePercentNumber;
+    const bool isOne = key.subject.kind == RecordKind::VaultSettings && key.holds == RegisterClass::Value && key.fieldNumber >= first && key.fieldNumber - first < allLimits.size();
+    return isOne ? std::optional(allLimits[key.fieldNumber - first]) : std::nullopt;
+}
+
+/// Which of an athlete's clearances or tests it is, by what it is for now.
+QString ofWhich(const SeasonBook& book, const RegisterKey& key, const QString& name)
+{
+    const RecordId athlete = key.athlete.value_or(RecordId{});
+    if (const Clearance* clearance = key.subject.kind == RecordKind::Clearance ? book.clearance(clearancePlace(key.subject.id, athlete)) : nullptr)
+        return tr("%1, %2, %3").arg(name, keepingtexts::lift(clearance->lift, book), gatetexts::method(clearance->method));
+    if (const StrengthTest* test = key.subject.kind == RecordKind::StrengthTest ? book.test(strengthTestPlace(key.subject.id, athlete)) : nullptr)
+        return tr("%1, %2").arg(name, keepingtexts::lift(test->lift, book));
+    return name;
+}
+
 /// Whose or what it is.
 QString subjectOf(const SeasonBook& book, const RegisterKey& key)
 {
@@ -62,9 +85,9 @@ QString subjectOf(const SeasonBook& book, const RegisterKey& key)
         return setup ? tr("%1, %2").arg(name, keepingtexts::lift(setup->lift, book)) : name;
     }
     case RecordKind::VaultSettings:
-        return tr("Units");
+        return limitOf(key) ? tr("Your limits") : tr("Units");
     default:
-        return athleteName(book, key.athlete);
+        return ofWhich(book, key, athleteName(book, key.athlete));
     }
 }
 
@@ -112,6 +135,12 @@ QString otherField(const RegisterKey& key)
         return tr("of mass");
     if (field == std::pair(RecordKind::VaultSettings, field::settingsLengthUnitNumber))
         return tr("of length");
+    if (field == std::pair(RecordKind::Clearance, field::clearanceTakenBackNumber))
+        return tr("clearance taken back or not");
+    if (field == std::pair(RecordKind::DayStatus, field::statusLiftedNumber))
+        return tr("day status lifted or not");
+    if (const auto limit = limitOf(key))
+        return limittexts::name(*limit);
     return tr("something a newer app keeps");
 }
 
@@ -121,7 +150,14 @@ QString aspectOf(const SeasonBook& book, const RegisterKey& key)
         return tr("taken out or not");
     if (key.holds == RegisterClass::Value)
         return key.subject.kind == RecordKind::Athlete ? athleteField(book, key) : otherField(key);
-    return key.subject.kind == RecordKind::BodySize ? tr("body mass and height") : tr("a measurement");
+    switch (key.subject.kind) {
+    case RecordKind::BodySize: return tr("body mass and height");
+    case RecordKind::StrengthTest: return tr("a test of strength");
+    case RecordKind::Clearance: return tr("a clearance");
+    case RecordKind::DayStatus: return tr("day status");
+    case RecordKind::IsometricPull: return tr("an isometric pull");
+    default: return tr("a measurement");
+    }
 }
 
 template <typename Value, typename Say>
@@ -215,16 +251,59 @@ QString unitAnswer(journal::ByteView content)
     });
 }
 
+/// By whom, and on which day; none where it was not said at all.
+QString saidSoAnswer(const BookService& book, journal::ByteView content)
+{
+    return said(saidSoIn(content), [&book](const SaidSo& by) { return standingtexts::saidSo(by, book.today()); });
+}
+
+QString limitAnswer(LimitKind kind, journal::ByteView content)
+{
+    return said(journal::numberIn(content), [kind](std::int64_t number) { return limittexts::value(kind, static_cast<int>(number)); });
+}
+
+QString testText(const StrengthTest& test)
+{
+    return tr("%1 for %2").arg(say::inMassUnit(say::entered(test.load))).arg(test.reps);
+}
+
+/// An added record, without its day.
+QString recordAnswer(const BookService& book, RecordKind kind, journal::ByteView content)
+{
+    switch (kind) {
+    case RecordKind::BodySize: return said(bodySizeIn(content), saidtexts::bodySize);
+    case RecordKind::StrengthTest: return said(strengthTestIn(content), testText);
+    case RecordKind::Clearance:
+        return said(clearanceIn(content), [&book](const Clearance& clearance) {
+            const QString what = tr("%1, by %2").arg(standingtexts::clearedFor(clearance, book.book()), QString::fromStdString(clearance.who));
+            return clearance.until ? tr("%1, until %2").arg(what, keepingtexts::day(*clearance.until, book.today())) : what;
+        });
+    case RecordKind::DayStatus:
+        return said(dayStatusIn(content), [&book](const DayStatus& status) {
+            const QString what = tr("%1, by %2").arg(standingtexts::status(status, book.book()), QString::fromStdString(status.who));
+            return status.until ? tr("%1, until %2").arg(what, keepingtexts::day(*status.until, book.today())) : what;
+        });
+    case RecordKind::IsometricPull:
+        return said(isometricPullIn(content), [](const IsometricPull& pull) { return say::inMassUnit(say::entered(pull.pull)); });
+    default: return said(measurementIn(content), [](const MeasurementRecord& measured) { return saidtexts::measured(measured.measured); });
+    }
+}
+
 QString valueAnswer(const BookService& book, const RegisterKey& key, journal::ByteView content)
 {
+    const auto limit = limitOf(key);
     if (journal::isNull(content))
-        return tr("left empty");
+        return limit ? tr("as it was shipped: %1").arg(limittexts::value(*limit, ourLimitCount(*limit))) : tr("left empty");
+    if (limit)
+        return limitAnswer(*limit, content);
     switch (key.subject.kind) {
     case RecordKind::Athlete: return athleteAnswer(book, key.fieldNumber, content);
     case RecordKind::Setup: return setupAnswer(book, key.fieldNumber, content);
     case RecordKind::KitItem: return itemAnswer(book, key.fieldNumber, content);
     case RecordKind::Lift: return liftAnswer(book, key.fieldNumber, content);
     case RecordKind::VaultSettings: return unitAnswer(content);
+    case RecordKind::Clearance:
+    case RecordKind::DayStatus: return saidSoAnswer(book, content);
     default: return textAnswer(content);
     }
 }
@@ -243,9 +322,7 @@ QString answer(const BookService& book, const RegisterKey& key, const journal::H
         return said(journal::flagIn(content), [](bool out) { return out ? tr("taken out") : tr("still there"); });
     if (key.holds == RegisterClass::Value)
         return valueAnswer(book, key, content);
-    const QString record = key.subject.kind == RecordKind::BodySize ? said(bodySizeIn(content), saidtexts::bodySize)
-                                                                     : said(measurementIn(content), [](const MeasurementRecord& measured) { return saidtexts::measured(measured.measured); });
-    return tr("%1, %2").arg(record, keepingtexts::day(entry.body.localDay, book.today()));
+    return tr("%1, %2").arg(recordAnswer(book, key.subject.kind, content), keepingtexts::day(entry.body.localDay, book.today()));
 }
 
 }

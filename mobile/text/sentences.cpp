@@ -116,7 +116,7 @@ Said weakAnchor(const WeakAnchor& anchor)
 {
     return {tr("The anchor of %1 may lift").arg(QString::fromStdString(anchor.item)),
             tr("Do not lift this. Up to %1 pull it up, %2 hold it: it takes %3 times the pull. Hold it down with more.")
-                .arg(atMost(anchor.pull), say::massWithUnit(anchor.heldBy), say::plain(leastHoldFactor, 1))};
+                .arg(atMost(anchor.pull), say::massWithUnit(anchor.heldBy), say::plain(anchor.holdFactor, 2))};
 }
 
 bool forbids(Code code)

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/work/keeping/athlete/keepclearance.h"
+#include "core/work/keeping/athlete/keepstatus.h"
 #include "core/work/keeping/keepathlete.h"
 #include "core/work/keeping/keepkititem.h"
 #include "core/work/keeping/keeplift.h"
@@ -75,6 +77,45 @@ inline void saidTwice(BookService& book)
 inline void lift(BookService& book, const std::string& name)
 {
     keepLift(book.keeping(), {{}, name, LiftId{2}, LiftStart::OwnBottom}, [](const Told&) {});
+}
+
+/// What the first of the people is cleared for: one that holds, one that is over, and one that was taken back. She may do some today, by two who
+/// said so; a third status is over.
+inline void cleared(BookService& book)
+{
+    const RecordId who = book.book().athletes().front()->id;
+    const auto told = [](const Told&) {};
+    const auto today = book.today();
+    const auto clear = [&](Method method, int daysAgo, int days) {
+        Clearance one;
+        one.athlete = who;
+        one.lift = LiftId{1};
+        one.method = method;
+        one.who = "the head coach";
+        one.day = today - std::chrono::days(daysAgo);
+        one.until = one.day + std::chrono::days(days);
+        keepClearance(book.keeping(), one, told);
+    };
+    clear(Method::EccentricRelease, 20, 84);
+    clear(Method::IsometricTest, 100, 28);
+    clear(Method::MaximalTest, 40, 84);
+    takeClearanceBack(book.keeping(), who, LiftId{1}, Method::MaximalTest, {"the doctor in charge of the squad", today - std::chrono::days(2)}, told);
+    const auto set = [&](std::set<Method> methods, std::set<LiftGroup> groups, const std::string& text, int daysAgo, int days) {
+        DayStatus one;
+        one.athlete = who;
+        one.fitness = Fitness::Some;
+        one.notMethods = std::move(methods);
+        one.notGroups = std::move(groups);
+        one.text = text;
+        one.who = "the physiotherapist";
+        one.day = today - std::chrono::days(daysAgo);
+        one.until = one.day + std::chrono::days(days);
+        keepDayStatus(book.keeping(), one, told);
+    };
+    set({Method::Jumps}, {}, {}, 60, 14);
+    set({Method::Overhead, Method::BandsAbove}, {LiftGroup::Press}, "left shoulder, nothing above the head", 3, 14);
+    set({}, {LiftGroup::OneLeg}, {}, 1, 2);
+    book.keeping().forget();
 }
 
 /// The first thing of the kit measured anew.

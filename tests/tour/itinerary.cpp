@@ -76,6 +76,10 @@ std::vector<Stop> itinerary()
     example("example-warm-up", "RampPage", deeds("place 0, row 0, press setups, press setup:*, press ramp"));
     example("example-remove", "RemoveSamplePage", deeds("place 0, press preferences, press removeSample"));
 
+    example("example-day-status", "DayStatusPage", deeds("place 0, row 10, press dayStatus"));
+    example("example-cleared", "ClearancesPage", deeds("place 0, row 10, press clearances"));
+    example("example-cleared-under-age", "ClearancePage", deeds("place 0, row 16, press clearances, press dated:0")).everywhere = false;
+
     squad("squad-empty", "SquadPage", 0, deeds("place 0"));
     squad("squad-of-26", "SquadPage", 26, deeds("place 0")).everywhere = true;
     squad("squad-a-handful", "SquadPage", 26, deeds("place 0, choose letters 1"));
@@ -83,6 +87,15 @@ std::vector<Stop> itinerary()
     squad("athlete", "AthletePage", 3, deeds("place 0, row 0")).everywhere = true;
     squad("athlete-under-18", "AthletePage", 3, deeds("place 0, row 1"));
     squad("athlete-agreement", "AgreementPage", 3, deeds("place 0, row 1, press agreement")).everywhere = true;
+    squad("day-status-all", "DayStatusPage", 3, deeds("place 0, row 0, press dayStatus"));
+    squad("day-status-some", "StatusPage", 3, deeds("place 0, row 0, press dayStatus, press mainAction, choose fitness 1, press methods/option:8, press groups/option:2, type who the_physiotherapist, choose until 4")).everywhere = true;
+    squad("day-status-of-a-minor", "StatusPage", 3, deeds("place 0, row 1, press dayStatus, press mainAction, choose fitness 1"));
+    squad("day-status-lift", "EndPage", 3, deeds("place 0, row 0, press dayStatus, press mainAction, choose fitness 2, type who the_physiotherapist, press mainAction, press dated:0, press throw"));
+    squad("clearances-none", "ClearancesPage", 3, deeds("place 0, row 0, press clearances"));
+    squad("clearance", "ClearancePage", 3, deeds("place 0, row 0, press clearances, press mainAction, press lift, press pick:0, press method, press pick:1, type who the_head_coach, choose until 2")).everywhere = true;
+    squad("clearance-which-method", "PickPage", 3, deeds("place 0, row 0, press clearances, press mainAction, press method"));
+    squad("set-up-not-now", "SetupPage", 3, deeds("place 0, row 0, press dayStatus, press mainAction, choose fitness 2, type who the_physiotherapist, press mainAction, press back, press lifts, press lift:1, press mainAction")).everywhere = true;
+    squad("limits", "LimitsPage", 0, deeds("place 0, press preferences, press limits, press limit0/stepDown")).everywhere = true;
     squad("athlete-take-out", "TakeOutPage", 3, deeds("place 0, row 1, press throw")).everywhere = true;
     squad("strength-none", "StrengthPage", 3, deeds("place 0, row 0, press strength"));
     squad("strength-under-18", "StrengthPage", 3, deeds("place 0, row 1, press strength"));
@@ -113,7 +126,7 @@ std::vector<Stop> itinerary()
     back("put-right-a-chain", "ChainPage", deeds("press hangMore, press item:1/measure, press form, press measurements, press dated:0")).everywhere = true;
     back("lifts-one-added", "LiftsPage", deeds("place 0, row 0, press lifts")).everywhere = true;
     squad("lift-of-ones-own", "LiftPage", 3, deeds("place 0, row 0, press lifts, press addLift, choose like 3")).everywhere = true;
-    squad("set-up-looked-over-on", "SetupPage", 3, deeds("place 0, row 0, press lifts, press lift:1, press mainAction, press keepSetup, press caution:0/accept, press caution:1/accept"));
+    squad("set-up-looked-over-on", "SetupPage", 3, deeds("place 0, row 0, press lifts, press lift:1, press mainAction, press keepSetup, press caution:0/accept, press caution:1/accept, press caution:100/accept"));
     Stop& news = squad("news-of-the-vault", "NewsPage", 3, {});
     news.news = news.everywhere = true;
     squad("venue-new", "VenuePage", 0, deeds("press hangMore, press newVenue")).everywhere = true;

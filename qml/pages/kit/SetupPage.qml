@@ -124,6 +124,14 @@ Sheet {
                 text: qsTr("Warm up to it")
                 onClicked: root.rampRequested()
             },
+            Words {
+                Layout.fillWidth: true
+                objectName: "gate"
+                visible: text !== ""
+                text: root.view.answer.gate
+                size: Theme.note
+                quiet: true
+            },
             SetupMeans {
                 Layout.fillWidth: true
                 visible: !pair.beside && root.view.answer.known

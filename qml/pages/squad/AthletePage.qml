@@ -4,6 +4,7 @@ import QtQuick.Layouts
 import Steelyard.Controls
 import Steelyard.Keys
 import Steelyard.Model
+import Steelyard.Pages.Gates
 import Steelyard.Pages.Kit
 import Steelyard.Theme
 
@@ -17,6 +18,8 @@ Sheet {
     signal setupsRequested
     signal sizesRequested
     signal strengthRequested
+    signal statusRequested
+    signal clearancesRequested
     signal agreementRequested
     signal removeRequested
     signal done
@@ -73,6 +76,13 @@ Sheet {
         text: root.editor.squad
         maximumLength: 40
         onEdited: text => root.editor.squad = text
+    }
+    StandingLines {
+        Layout.fillWidth: true
+        visible: root.editor.athleteId !== ""
+        view: standing
+        onStatusRequested: root.statusRequested()
+        onClearancesRequested: root.clearancesRequested()
     }
     KeyRow {
         Layout.fillWidth: true
@@ -153,6 +163,11 @@ Sheet {
         onEdited: text => root.editor.notes = text
     }
 
+    StandingView {
+        id: standing
+        book: root.editor.book
+        athleteId: root.editor.athleteId
+    }
     Connections {
         target: root.editor
         function onKept() {

@@ -12,6 +12,7 @@ Sheet {
 
     property bool sample: false
     signal removeSampleRequested
+    signal limitsRequested
 
     heading: qsTr("Preferences")
     under: qsTr("units belong to the vault, the rest to this device")
@@ -26,6 +27,11 @@ Sheet {
 
     UnitsChoice {
         id: units
+        book: TheBook
+    }
+    LimitsEditor {
+        id: limits
+        desk: TheDesk
         book: TheBook
     }
     Notice {
@@ -56,6 +62,14 @@ Sheet {
         text: qsTr("What was typed stays as it was typed, and plates keep their marks.")
         size: Theme.note
         quiet: true
+    }
+    FactRow {
+        Layout.fillWidth: true
+        objectName: "limits"
+        label: qsTr("Your limits")
+        hint: qsTr("tyre, way down, anchors, how long a measurement counts")
+        value: limits.ownCount === 0 ? qsTr("as shipped") : qsTr("%n of your own", "", limits.ownCount)
+        onOpened: root.limitsRequested()
     }
     ChoiceRow {
         Layout.fillWidth: true

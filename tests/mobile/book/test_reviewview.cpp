@@ -2,12 +2,17 @@
 #ifndef Q_MOC_RUN
 #include "mobile/putright/reviewview.h"
 
+#include "core/work/keeping/athlete/keepclearance.h"
+#include "core/work/keeping/athlete/keepisometric.h"
+#include "core/work/keeping/athlete/keepstatus.h"
+#include "core/work/keeping/athlete/keeptest.h"
 #include "core/work/keeping/keepsetup.h"
 #include "core/work/keeping/keepvenue.h"
 #include "core/work/keeping/putright.h"
 #include "core/work/keeping/undo.h"
 #include "core/work/venues/keepvenuekit.h"
 #include "mobile/pages/squadview.h"
+#include "tests/core/work/athlete/somebody.h"
 #include "tests/core/work/samples.h"
 #include "tests/mobile/laidout.h"
 #include "tests/mobile/people.h"
@@ -75,6 +80,10 @@ void ReviewViewTest::init()
     keepVenue(d.keeping, {{}, "Hall", {}}, d.told());
     keepKitItem(d.keeping, samples::item(0, "Long chain", samples::weighed()), d.told());
     keepSetup(d.keeping, {{}, ana(d).id, LiftId{1}, samples::setup(60), {}}, d.told());
+    keepClearance(d.keeping, somebody::clearance(ana(d).id, d.today), d.told());
+    keepDayStatus(d.keeping, somebody::status(ana(d).id, d.today), d.told());
+    keepStrengthTest(d.keeping, somebody::test(ana(d).id, d.today), d.told());
+    keepIsometricPull(d.keeping, ana(d).id, {{}, d.today, LiftId{1}, metres(1), kilograms(120), {}}, d.told());
     m_other->book.take(m_one->keeper.entries);
     for (const journal::Held& entry : m_one->keeper.entries)
         m_other->keeper.see(entry);
@@ -169,6 +178,52 @@ void ReviewViewTest::inWords_data()
             setup.setup.hung.push_back({thing(d).item.id, HungOn::BothSides, samples::chainOn(0.8)});
         keepSetup(d.keeping, setup, d.told());
     });
+    row("Ana M., back squat, eccentric overload: clearance taken back or not", {"the doctor, 2 Nov", "Kim, 1 Nov"}, [](Device& d, bool other) {
+        takeClearanceBack(d.keeping, ana(d).id, LiftId{1}, Method::EccentricRelease, {other ? "the doctor" : "Kim", d.today - std::chrono::days(other ? 0 : 1)}, d.told());
+    });
+    row("Ana M., back squat, eccentric overload: a clearance", {"back squat: eccentric overload, by the head coach, until 9 Nov, 2 Nov", "back squat: eccentric overload, by Kim, 2 Nov"}, [](Device& d, bool other) {
+        Clearance right = *d.book.clearancesOf(ana(d).id).front();
+        if (other)
+            right.until = d.today + std::chrono::days(7);
+        else
+            right.who = "Kim";
+        putClearanceRight(d.keeping, right, d.told());
+    });
+    row("Ana M.: day status lifted or not", {"the doctor, 2 Nov", "left empty"}, [](Device& d, bool other) {
+        const RecordId id = d.book.statusesOf(ana(d).id).front()->id;
+        liftDayStatus(d.keeping, ana(d).id, id, {other ? "the doctor" : "Kim", d.today}, d.told());
+        if (!other)
+            undo(d.keeping, 0, d.told());
+    });
+    row("Ana M.: day status", {"some, not: overhead, by the physiotherapist, 2 Nov", "none, by the physiotherapist, until 4 Nov, 2 Nov"}, [](Device& d, bool other) {
+        DayStatus right = *d.book.statusesOf(ana(d).id).front();
+        if (other) {
+            right.fitness = Fitness::Some;
+            right.notMethods = {Method::Overhead};
+        } else {
+            right.until = d.today + std::chrono::days(2);
+        }
+        putDayStatusRight(d.keeping, right, d.told());
+    });
+    row("Ana M., back squat: a test of strength", {"85 kg for 5, 2 Nov", "80 kg for 6, 2 Nov"}, [](Device& d, bool other) {
+        StrengthTest right = *d.book.testsOf(ana(d).id).front();
+        if (other)
+            right.load = kilograms(85);
+        else
+            right.reps = 6;
+        putStrengthTestRight(d.keeping, right, d.told());
+    });
+    row("Ana M.: taken out or not", {"taken out", "still there"}, [](Device& d, bool other) {
+        takeOut(d.keeping, isometricPullPlace(ana(d).pulls.front().id, ana(d).id), d.told());
+        if (!other)
+            undo(d.keeping, 0, d.told());
+    });
+    row("Your limits: An anchor is held by", {"2 times", "as it was shipped: 1.5 times"}, [](Device& d, bool other) {
+        keepLimits(d.keeping, withLimit({}, LimitKind::HoldPercent, 200), d.told());
+        if (!other)
+            keepLimits(d.keeping, {}, d.told());
+    });
+    row("Your limits: A band's measurement is fresh for", {"91 days", "120 days"}, [](Device& d, bool other) { keepLimits(d.keeping, withLimit({}, LimitKind::BandAge, other ? 91 : 120), d.told()); });
     row("Units: of mass", {"kilograms", "pounds"}, [](Device& d, bool other) {
         keepSettings(d.keeping, {MassUnit::Pound, LengthUnit::Centimetre}, d.told());
         if (other)

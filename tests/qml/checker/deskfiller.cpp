@@ -151,6 +151,21 @@ void DeskFiller::saidTwice(BookService* book) const
     lookback::saidTwice(*book);
 }
 
+void DeskFiller::cleared(BookService* book) const
+{
+    lookback::cleared(*book);
+}
+
+QString DeskFiller::clearanceId(BookService* book, int place) const
+{
+    return QString::fromStdString(book->book().clearancesOf(book->book().athletes().front()->id).at(static_cast<std::size_t>(place))->id.hex());
+}
+
+QString DeskFiller::statusId(BookService* book, int place) const
+{
+    return QString::fromStdString(book->book().statusesOf(book->book().athletes().front()->id).at(static_cast<std::size_t>(place))->id.hex());
+}
+
 void DeskFiller::measuredAgain(BookService* book) const
 {
     lookback::measuredAgain(*book);

@@ -40,6 +40,11 @@ public:
     Q_INVOKABLE void sizes(BookService* book) const;
     /// Two devices said different things about the first of the people.
     Q_INVOKABLE void saidTwice(BookService* book) const;
+    /// Clearances and day status of the first of the people, some in force.
+    Q_INVOKABLE void cleared(BookService* book) const;
+    /// The id of her clearance, or of her day status, of that place by day.
+    Q_INVOKABLE QString clearanceId(BookService* book, int place) const;
+    Q_INVOKABLE QString statusId(BookService* book, int place) const;
     /// The first thing of the kit measured anew.
     Q_INVOKABLE void measuredAgain(BookService* book) const;
     /// Two venues: of the kit one thing borrowed, one lent, one taken along.

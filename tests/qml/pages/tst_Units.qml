@@ -6,6 +6,7 @@ import Steelyard.Checker
 import Steelyard.Drawings
 import Steelyard.Model
 import Steelyard.Pages.Asking
+import Steelyard.Pages.Gates
 import Steelyard.Pages.Kit
 import Steelyard.Pages.Measure
 import Steelyard.Pages.Squad
@@ -60,6 +61,12 @@ Item {
     Component { id: testPage; TestPage { editor: TestEditor { desk: TheDesk; book: TheBook; athleteId: athleteEditor.athleteId; lift: "12"; testId: TheDeskFiller.testId(TheBook, 6) } } }
     Component { id: rampPage; RampPage { view: RampView { desk: TheDesk } } }
     Component { id: preferencesPage; PreferencesPage { } }
+    StandingView { id: standing; book: TheBook; athleteId: athleteEditor.athleteId }
+    Component { id: dayStatusPage; DayStatusPage { view: standing } }
+    Component { id: clearancesPage; ClearancesPage { view: standing } }
+    Component { id: statusPage; StatusPage { editor: StatusEditor { desk: TheDesk; book: TheBook; athleteId: athleteEditor.athleteId; recordId: TheDeskFiller.statusId(TheBook, 1) } } }
+    Component { id: clearancePage; ClearancePage { editor: ClearanceEditor { desk: TheDesk; book: TheBook; athleteId: athleteEditor.athleteId; recordId: TheDeskFiller.clearanceId(TheBook, 2) } } }
+    Component { id: limitsPage; LimitsPage { editor: LimitsEditor { desk: TheDesk; book: TheBook } } }
     NumberPad {
         id: pad
         editor: athleteEditor
@@ -120,6 +127,8 @@ Item {
                 TheDeskFiller.worn(TheDesk)
             else if (row.tools || row.asked)
                 TheDeskFiller.tools(TheDesk)
+            if (row.cleared)
+                TheDeskFiller.cleared(TheBook)
             if (row.asked)
                 TheDeskFiller.asked(TheDesk, 85, 97.5, true)
             if (row.tested)
@@ -164,7 +173,9 @@ Item {
             testCase.compare(testCase.saying(metric), before, "as it was")
         }
         function test_everyLanguage_data() {
-            return testCase.test_everyPage_data()
+            return testCase.test_everyPage_data().concat([{tag: "may train today", component: dayStatusPage, cleared: true}, {tag: "cleared for", component: clearancesPage, cleared: true},
+                {tag: "day status", component: statusPage, cleared: true}, {tag: "clearance", component: clearancePage, cleared: true}, {tag: "limits", component: limitsPage},
+                {tag: "set-up, may not", component: setupPage, cleared: true}])
         }
         /** What stood there in English stands there as on a page that is made anew in the other language, and back. */
         function test_everyLanguage(row) {
