@@ -6199,6 +6199,10 @@
         <source>Nothing in her day status, clearances, age and maximum stands against it.</source>
         <translation>Nichts in Tages­status, Freigaben, Alter und Maximum spricht dagegen.</translation>
     </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
 </context>
 <context>
     <name>gatetexts::Saying</name>
@@ -8646,6 +8650,22 @@
     <message>
         <source>Look at the kit and the place first.</source>
         <translation>Sieh dir zuerst Material und Ort an.</translation>
+    </message>
+    <message>
+        <source>Heavier on the way down: before it is ready</source>
+        <translation>Schwerer auf dem Weg nach unten: bevor es bereit ist</translation>
+    </message>
+    <message>
+        <source>Rehearsed with empty hooks, or with what is let go left off, until both sides let go together each time.</source>
+        <translation>Mit leeren Haken geübt, oder ohne das, was losgelassen wird, bis beide Seiten jedes Mal zugleich loslassen.</translation>
+    </message>
+    <message>
+        <source>A spotter at each end. Safeties in, tried with an empty bar.</source>
+        <translation>An jedem Ende ein Helfer. Sicherheits­ablagen drin, mit leerer Stange probiert.</translation>
+    </message>
+    <message>
+        <source>The plain lift is stable, and somebody qualified has cleared her by name. Your local rules come first.</source>
+        <translation>Die Übung mit bloßem Eisen ist stabil, und jemand mit Befähigung hat sie namentlich freigegeben. Die Regeln vor Ort gehen vor.</translation>
     </message>
 </context>
 <context>

@@ -6199,6 +6199,10 @@
         <source>Nothing in her day status, clearances, age and maximum stands against it.</source>
         <translation>Nada en su estado del día, autorizaciones, edad y máximo está en contra.</translation>
     </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
 </context>
 <context>
     <name>gatetexts::Saying</name>
@@ -8646,6 +8650,22 @@
     <message>
         <source>Look at the kit and the place first.</source>
         <translation>Mira primero el material y el sitio.</translation>
+    </message>
+    <message>
+        <source>Heavier on the way down: before it is ready</source>
+        <translation>Más carga al bajar: antes de estar listo</translation>
+    </message>
+    <message>
+        <source>Rehearsed with empty hooks, or with what is let go left off, until both sides let go together each time.</source>
+        <translation>Ensayado con ganchos vacíos, o sin lo que se suelta, hasta que los dos lados suelten siempre a la vez.</translation>
+    </message>
+    <message>
+        <source>A spotter at each end. Safeties in, tried with an empty bar.</source>
+        <translation>Un ayudante en cada extremo. Barras de seguridad puestas, probadas con la barra vacía.</translation>
+    </message>
+    <message>
+        <source>The plain lift is stable, and somebody qualified has cleared her by name. Your local rules come first.</source>
+        <translation>El ejercicio solo con hierro es estable, y alguien cualificado la ha autorizado por su nombre. Las normas locales van primero.</translation>
     </message>
 </context>
 <context>

@@ -133,4 +133,4 @@ void StandingTest::whatHangsAsConditions()
 }
 
 QTEST_APPLESS_MAIN(StandingTest)
-#include "test_standing.moc"
+#include "test_strengthstanding.moc"
