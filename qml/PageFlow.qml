@@ -29,11 +29,16 @@ PageStack {
         id: kitPages
         stack: root
         work: deskWork
-        onMarksRequested: root.show(squadPages.marks); onAskRequested: root.show(askPages.whatToHang)
+        onMarksRequested: root.show(squadPages.marks); onAskRequested: root.show(askPages.whatToHang); onReleaseRequested: root.show(eccentricPages.eccentric)
         onMeasurementsRequested: itemId => root.show(rightPages.measurements, {itemId: itemId})
     }
     AskPages {
         id: askPages
+        stack: root
+        work: deskWork
+    }
+    EccentricPages {
+        id: eccentricPages
         stack: root
         work: deskWork
     }

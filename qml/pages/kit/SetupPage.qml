@@ -23,6 +23,7 @@ Sheet {
     signal originRequested
     signal heightsRequested
     signal askRequested
+    signal releaseRequested
 
     heading: root.work.who === "" ? qsTr("What she lifts") : root.work.who
     under: root.work.who === "" ? qsTr("for nobody yet, so it cannot be kept") : ""
@@ -41,6 +42,11 @@ Sheet {
         }
     ]
 
+    ReleasePlanner {
+        id: planner
+        desk: root.view.desk
+        work: root.work
+    }
     SetupNotices {
         id: stops
         Layout.fillWidth: true
@@ -96,6 +102,15 @@ Sheet {
                 onOpened: row => root.hungRequested(row)
                 onMoreRequested: root.moreRequested()
                 onAskRequested: root.askRequested()
+            },
+            FactRow {
+                Layout.fillWidth: true
+                objectName: "release"
+                label: qsTr("Heavier on the way down")
+                hint: planner.shown.state
+                value: planner.planned ? planner.shown.inShort : qsTr("no")
+                stop: planner.shown.forbidden
+                onOpened: root.releaseRequested()
             },
             SetupNotices {
                 id: notices

@@ -28,6 +28,9 @@ public:
     Q_INVOKABLE void tools(DeskService* desk) const;
     /// Isometric pulls at four heights of the path, and what is wanted: so many kilograms at the bottom and the top, level with them or not.
     Q_INVOKABLE void asked(DeskService* desk, double bottom, double top, bool level) const;
+    /// Release hooks in the set-up with all that is measured, and three people in the book, the first of whom has a maximum; she is cleared or
+    /// not.
+    Q_INVOKABLE void released(DeskService* desk, BookService* book, bool isCleared) const;
     /// So many kilograms hung last time, for whom the desk is laid out.
     Q_INVOKABLE void lastTime(DeskService* desk, double kilograms) const;
     /// A book with so many people and nothing else.

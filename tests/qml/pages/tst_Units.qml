@@ -6,6 +6,7 @@ import Steelyard.Checker
 import Steelyard.Drawings
 import Steelyard.Model
 import Steelyard.Pages.Asking
+import Steelyard.Pages.Eccentric
 import Steelyard.Pages.Kit
 import Steelyard.Pages.Measure
 import Steelyard.Pages.Squad
@@ -80,10 +81,7 @@ Item {
         id: originOfBand
         ItemOriginPage { view: ItemOriginView { book: TheBook; itemId: TheDeskFiller.itemId(TheBook, 0) } }
     }
-    Component {
-        id: heightsPage
-        HeightsPage { view: HeightsView { desk: TheDesk } }
-    }
+    Component { id: heightsPage; HeightsPage { view: HeightsView { desk: TheDesk } } }
     Component {
         id: keypadPage
         KeypadPage { pad: NumberPad { editor: BarEditor { desk: TheDesk } key: "load" } }
@@ -100,18 +98,11 @@ Item {
         id: setupsPage
         SetupsPage { view: LiftsView { book: TheBook; athleteId: athleteEditor.athleteId } }
     }
-    Component {
-        id: askPage
-        WhatToHangPage { asker: HangAsker { desk: TheDesk } }
-    }
-    Component {
-        id: pullsPage
-        PullsPage { editor: PullsEditor { desk: TheDesk; work: deskWork } }
-    }
-    Component {
-        id: preferencesPage
-        PreferencesPage { }
-    }
+    Component { id: askPage; WhatToHangPage { asker: HangAsker { desk: TheDesk } } }
+    Component { id: pullsPage; PullsPage { editor: PullsEditor { desk: TheDesk; work: deskWork } } }
+    Component { id: eccentricPage; EccentricPage { planner: ReleasePlanner { desk: TheDesk; work: deskWork } form: ReleaseForm { desk: TheDesk; work: deskWork; part: ReleaseForm.Set } view: SetupView { desk: TheDesk } } }
+    Component { id: hookMeasuresPage; HookMeasuresPage { planner: ReleasePlanner { desk: TheDesk; work: deskWork } hook: ReleaseForm { desk: TheDesk; work: deskWork; part: ReleaseForm.Hook } depth: ReleaseForm { desk: TheDesk; work: deskWork; part: ReleaseForm.Depth } sides: ReleaseForm { desk: TheDesk; work: deskWork; part: ReleaseForm.Places } } }
+    Component { id: preferencesPage; PreferencesPage { } }
     NumberPad {
         id: pad
         editor: athleteEditor
@@ -172,6 +163,10 @@ Item {
                 TheDeskFiller.worn(TheDesk)
             else if (row.tools || row.asked)
                 TheDeskFiller.tools(TheDesk)
+            if (row.released) {
+                TheDeskFiller.released(TheDesk, TheBook, true)
+                deskWork.take(TheDeskFiller.athleteId(TheBook, 0), "1")
+            }
             if (row.asked)
                 TheDeskFiller.asked(TheDesk, 85, 97.5, true)
         }
@@ -193,6 +188,7 @@ Item {
                 {tag: "scale in steps", component: scaleSteps, numbers: 1, tools: true}, {tag: "kit with tools", component: thingsPage, numbers: 8, tools: true},
                 {tag: "bar and plates, weighed", component: barPage, numbers: 6, tools: true}, {tag: "hang by a strap", component: hangChain, numbers: 4, tools: true},
                 {tag: "what to hang", component: askPage, numbers: 14, asked: true}, {tag: "what she can hold", component: pullsPage, numbers: 8, asked: true},
+                {tag: "heavier on the way down", component: eccentricPage, numbers: 10, released: true}, {tag: "hook and depth", component: hookMeasuresPage, numbers: 14, released: true},
                 {tag: "lifts", component: liftsPage, numbers: 1}, {tag: "set-ups", component: setupsPage, numbers: 1}]
         }
         function test_everyPage(row) {
