@@ -22,7 +22,7 @@ QtObject {
             places: root.stack.places
             place: root.stack.kitPlace
             onPlaceChosen: index => root.stack.go(index); onBackRequested: root.stack.back()
-            onMarksRequested: root.marksRequested(); onBarRequested: root.stack.show(root.bar); onMoreRequested: root.stack.show(root.things); onAskRequested: root.askRequested()
+            onMarksRequested: root.marksRequested(); onBarRequested: root.stack.show(root.bar); onMoreRequested: root.stack.show(root.things); onAskRequested: root.askRequested(); onReleaseRequested: root.releaseRequested()
             onNumberRequested: key => root.stack.key(root.loadEditor, key)
             onHungRequested: row => root.stack.show(root.hanging, {row: row})
             onWhoRequested: root.stack.go(root.stack.squadPlace)
@@ -224,6 +224,8 @@ QtObject {
     }
     signal marksRequested()
     signal askRequested(); signal strengthRequested(); signal rampRequested()
+    signal askRequested()
+    signal releaseRequested()
     signal measurementsRequested(string itemId)
 
     function hang(itemId: string) {

@@ -36,7 +36,7 @@ PageStack {
         id: kitPages
         stack: root
         work: deskWork
-        onMarksRequested: root.show(squadPages.marks); onAskRequested: root.show(askPages.whatToHang)
+        onMarksRequested: root.show(squadPages.marks); onAskRequested: root.show(askPages.whatToHang); onReleaseRequested: root.show(eccentricPages.eccentric)
         onMeasurementsRequested: itemId => root.show(rightPages.measurements, {itemId: itemId})
         onStrengthRequested: strengthPages.showLift(deskWork.athleteId, deskWork.lift); onRampRequested: root.show(strengthPages.ramp)
     }
@@ -46,6 +46,11 @@ PageStack {
     }
     AskPages {
         id: askPages
+        stack: root
+        work: deskWork
+    }
+    EccentricPages {
+        id: eccentricPages
         stack: root
         work: deskWork
     }

@@ -7,6 +7,7 @@
 #include "mobile/gates/gatetexts.h"
 #include "mobile/gates/limittexts.h"
 #include "mobile/gates/standingtexts.h"
+#include "mobile/eccentric/releasetexts.h"
 #include "mobile/measuring/measuretexts.h"
 #include "mobile/putright/saidtexts.h"
 #include "mobile/text/keepingtexts.h"
@@ -127,6 +128,8 @@ QString otherField(const RegisterKey& key)
         return tr("the lift");
     if (field == std::pair(RecordKind::Setup, field::setupLoadNumber))
         return tr("what hangs");
+    if (field == std::pair(RecordKind::Setup, field::setupReleaseNumber))
+        return tr("what makes the way down heavier");
     if (field == std::pair(RecordKind::Lift, field::liftLikeNumber))
         return tr("which lift it is like");
     if (field == std::pair(RecordKind::Lift, field::liftStartNumber))
@@ -207,6 +210,8 @@ QString setupAnswer(const BookService& book, std::uint32_t fieldNumber, journal:
 {
     if (fieldNumber == field::setupLiftNumber)
         return said(liftIdIn(content), [&book](LiftId lift) { return keepingtexts::lift(lift, book.book()); });
+    if (fieldNumber == field::setupReleaseNumber)
+        return said(releasePlanIn(content), releasetexts::asked);
     return said(loadIn(content), [](const SetupRecord& load) {
         const QString iron = say::inMassUnit(say::entered(load.bar.wanted));
         return load.hung.empty() ? tr("%1, iron alone").arg(iron) : tr("%1 and %2 hung").arg(iron).arg(load.hung.size());

@@ -89,6 +89,29 @@ QtObject {
             }
         }
     }
+    readonly property Component hooks: Component {
+        Sheet {
+            heading: "Release hooks"
+            back: "Way down"
+
+            Repeater {
+                model: [{tag: "a squat", top: 1.505, touch: 0.975, free: 0.961, lowest: 0.913, length: 1}, {tag: "a bench press", top: 1.03, touch: 0.70, free: 0.688, lowest: 0.66, length: 0.725},
+                    {tag: "no room below", top: 0.6, touch: 0.2, free: 0.19, lowest: 0, length: 0.225}]
+                HookReleased {
+                    required property var modelData
+                    Layout.fillWidth: true
+                    highest: modelData.top
+                    touch: modelData.touch
+                    free: modelData.free
+                    lowest: modelData.lowest
+                    length: modelData.length
+                    sleeve: 0.025
+                    names: ["top 150.5 cm", "foot stands 97.5 ± 0.6 cm", "free 96.1 ± 0.7 cm"]
+                    sentence: modelData.tag
+                }
+            }
+        }
+    }
     readonly property Component aids: Component {
         Sheet {
             heading: "Aid and cam"

@@ -163,6 +163,14 @@ std::vector<Stop> itinerary()
     stop("isometric-pulls-none", tall, "PullsPage", deeds("press whatToHang, choose level 1, press pulls"));
     stop("isometric-pulls", tall, "PullsPage", pulls.split(QStringLiteral(", "))).everywhere = true;
     stop("what-to-hang-level", tall, "WhatToHangPage", (pulls + QStringLiteral(", press back, press ask:bottom, key 75, press mainAction, press ask:top, key 105, press mainAction")).split(QStringLiteral(", "))).everywhere = true;
+    const QString hooks = QStringLiteral("place 0, row 0, press lifts, press lift:1, press mainAction, press release, choose way 0, choose said 1"),
+                  measured = hooks + QStringLiteral(", press measures, press field:frame, key 3.2, press mainAction, key 25, press mainAction, key 12, press mainAction, "
+                                                    "press field:rep:0, key 77, press mainAction, key 78.5, press mainAction, key 76, press mainAction, press field:spacing, key 160, press mainAction");
+    const auto lowering = [&](const char* name, const char* page, const QString& done) -> Stop& { return squad(name, page, 3, done.split(QStringLiteral(", "))); };
+    stop("way-down-nothing-planned", tall, "EccentricPage", deeds("press release")).everywhere = true;
+    lowering("way-down-hooks-nothing-measured", "EccentricPage", hooks);
+    lowering("way-down-hook-and-depth", "HookMeasuresPage", measured).everywhere = true;
+    lowering("way-down-not-cleared", "EccentricPage", measured + QStringLiteral(", press mainAction")).everywhere = true;
     stop("set-up-hung-as-found", tall, "SetupPage", deeds("press whatToHang, press ask:top, key 97.5, press mainAction, press mainAction"));
     stop("set-up-past-the-measurement", past, "SetupPage");
     stop("set-up-deadlift", dead, "SetupPage");

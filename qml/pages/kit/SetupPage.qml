@@ -25,6 +25,7 @@ Sheet {
     signal askRequested
     signal strengthRequested
     signal rampRequested
+    signal releaseRequested
 
     heading: root.work.who === "" ? qsTr("What she lifts") : root.work.who
     under: root.work.who === "" ? qsTr("for nobody yet, so it cannot be kept") : ""
@@ -43,6 +44,11 @@ Sheet {
         }
     ]
 
+    ReleasePlanner {
+        id: planner
+        desk: root.view.desk
+        work: root.work
+    }
     SetupNotices {
         id: stops
         Layout.fillWidth: true
@@ -98,6 +104,15 @@ Sheet {
                 onOpened: row => root.hungRequested(row)
                 onMoreRequested: root.moreRequested()
                 onAskRequested: root.askRequested()
+            },
+            FactRow {
+                Layout.fillWidth: true
+                objectName: "release"
+                label: qsTr("Heavier on the way down")
+                hint: planner.shown.state
+                value: planner.planned ? planner.shown.inShort : qsTr("no")
+                stop: planner.shown.forbidden
+                onOpened: root.releaseRequested()
             },
             SetupNotices {
                 id: notices

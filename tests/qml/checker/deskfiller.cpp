@@ -2,6 +2,7 @@
 #include "tests/qml/checker/deskfiller.h"
 
 #include "mobile/text/vaulttexts.h"
+#include "tests/mobile/eccentric/cleared.h"
 #include "tests/mobile/laidout.h"
 #include "tests/mobile/lookback.h"
 #include "tests/mobile/people.h"
@@ -123,6 +124,28 @@ void DeskFiller::tools(DeskService* desk) const
 void DeskFiller::tested(BookService* book) const
 {
     ::tested::fill(*book);
+}
+
+void DeskFiller::released(DeskService* desk, BookService* book, bool isCleared) const
+{
+    SetupRecord setup = iron();
+    setup.bar.wanted = kilograms(70);
+    ReleasePlan plan;
+    plan.hook = {kilograms(3.2), kilograms(0.05), metres(0.18), kilograms(60), {metres(0.78), metres(0.82), metres(0.86)}};
+    plan.measures.sleeveRadius = metres(0.025);
+    plan.measures.lipDrop = metres(0.012);
+    plan.measures.lowest = {metres(0.77), metres(0.785), metres(0.76), metres(0.775)};
+    plan.measures.spacing = metres(1.6);
+    plan.measures.grip = metres(0.8);
+    plan.set = {6, 2, std::chrono::seconds(30), std::chrono::seconds(3), PutBack::EachCluster, PutBackBy::Spotters};
+    setup.release = plan;
+    layOut(*BookForeign::instance, desk->desk(), marks(), kit(), setup);
+    ::people::fill(*book, 3);
+    const RecordId first = book->book().athletes().front()->id;
+    cleared::tested(*book, first, 100);
+    if (isCleared)
+        cleared::byName(*book, first);
+    book->keeping().forget();
 }
 
 void DeskFiller::lastTime(DeskService* desk, double kilograms) const

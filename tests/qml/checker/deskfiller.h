@@ -30,6 +30,9 @@ public:
     Q_INVOKABLE void asked(DeskService* desk, double bottom, double top, bool level) const;
     /// Tests of the first of the people: squats over a hundred days, some refused, some with chains; chins.
     Q_INVOKABLE void tested(BookService* book) const;
+    /// Release hooks in the set-up with all that is measured, and three people in the book, the first of whom has a maximum; she is cleared or
+    /// not.
+    Q_INVOKABLE void released(DeskService* desk, BookService* book, bool isCleared) const;
     /// So many kilograms hung last time, for whom the desk is laid out.
     Q_INVOKABLE void lastTime(DeskService* desk, double kilograms) const;
     /// A book with so many people and nothing else.

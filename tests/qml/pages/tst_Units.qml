@@ -7,6 +7,7 @@ import Steelyard.Drawings
 import Steelyard.Model
 import Steelyard.Pages.Asking
 import Steelyard.Pages.Gates
+import Steelyard.Pages.Eccentric
 import Steelyard.Pages.Kit
 import Steelyard.Pages.Measure
 import Steelyard.Pages.Squad
@@ -67,6 +68,8 @@ Item {
     Component { id: statusPage; StatusPage { editor: StatusEditor { desk: TheDesk; book: TheBook; athleteId: athleteEditor.athleteId; recordId: TheDeskFiller.statusId(TheBook, 1) } } }
     Component { id: clearancePage; ClearancePage { editor: ClearanceEditor { desk: TheDesk; book: TheBook; athleteId: athleteEditor.athleteId; recordId: TheDeskFiller.clearanceId(TheBook, 2) } } }
     Component { id: limitsPage; LimitsPage { editor: LimitsEditor { desk: TheDesk; book: TheBook } } }
+    Component { id: eccentricPage; EccentricPage { planner: ReleasePlanner { desk: TheDesk; work: deskWork } form: ReleaseForm { desk: TheDesk; work: deskWork; part: ReleaseForm.Set } view: SetupView { desk: TheDesk } } }
+    Component { id: hookMeasuresPage; HookMeasuresPage { planner: ReleasePlanner { desk: TheDesk; work: deskWork } hook: ReleaseForm { desk: TheDesk; work: deskWork; part: ReleaseForm.Hook } depth: ReleaseForm { desk: TheDesk; work: deskWork; part: ReleaseForm.Depth } sides: ReleaseForm { desk: TheDesk; work: deskWork; part: ReleaseForm.Places } } }
     NumberPad {
         id: pad
         editor: athleteEditor
@@ -129,6 +132,10 @@ Item {
                 TheDeskFiller.tools(TheDesk)
             if (row.cleared)
                 TheDeskFiller.cleared(TheBook)
+            if (row.released) {
+                TheDeskFiller.released(TheDesk, TheBook, true)
+                deskWork.take(TheDeskFiller.athleteId(TheBook, 0), "1")
+            }
             if (row.asked)
                 TheDeskFiller.asked(TheDesk, 85, 97.5, true)
             if (row.tested)
@@ -154,6 +161,7 @@ Item {
                 {tag: "what to hang", component: askPage, numbers: 14, asked: true}, {tag: "what she can hold", component: pullsPage, numbers: 8, asked: true},
                 {tag: "strength", component: strengthPage, numbers: 4, tested: true}, {tag: "tests of a lift", component: liftStrengthPage, numbers: 12, tested: true},
                 {tag: "a test", component: testPage, numbers: 4, tested: true}, {tag: "warm-up", component: rampPage, numbers: 10, tools: true},
+                {tag: "heavier on the way down", component: eccentricPage, numbers: 10, released: true}, {tag: "hook and depth", component: hookMeasuresPage, numbers: 14, released: true},
                 {tag: "lifts", component: liftsPage, numbers: 1}, {tag: "set-ups", component: setupsPage, numbers: 1}]
         }
         function test_everyPage(row) {
