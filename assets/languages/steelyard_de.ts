@@ -1429,6 +1429,117 @@
     </message>
 </context>
 <context>
+    <name>EccentricPage</name>
+    <message>
+        <source>Heavier on the way down</source>
+        <translation>Schwerer auf dem Weg nach unten</translation>
+    </message>
+    <message>
+        <source>for nobody yet</source>
+        <translation>noch für niemanden</translation>
+    </message>
+    <message>
+        <source>Set-up</source>
+        <translation>Aufbau</translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <translation>Weglassen</translation>
+    </message>
+    <message>
+        <source>HANG THIS BAR</source>
+        <translation>DIESE STANGE HÄNGEN</translation>
+    </message>
+    <message>
+        <source>What makes the way down heavier?</source>
+        <translation>Was macht den Weg nach unten schwerer?</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Durch</translation>
+    </message>
+    <message>
+        <source>release hooks</source>
+        <translation>Auslösehaken</translation>
+    </message>
+    <message>
+        <source>partner lifts plates off</source>
+        <translation>Partner nimmt Scheiben ab</translation>
+    </message>
+    <message>
+        <source>partner pushes</source>
+        <translation>Partner drückt</translation>
+    </message>
+    <message>
+        <source>bands let go</source>
+        <translation>Bänder losgelassen</translation>
+    </message>
+    <message>
+        <source>dumbbells dropped</source>
+        <translation>Kurzhanteln fallen gelassen</translation>
+    </message>
+    <message>
+        <source>Asked</source>
+        <translation>Verlangt</translation>
+    </message>
+    <message>
+        <source>in % of her 1RM</source>
+        <translation>in % ihres 1RM</translation>
+    </message>
+    <message>
+        <source>as loads</source>
+        <translation>als Lasten</translation>
+    </message>
+    <message>
+        <source>The way down in % of</source>
+        <translation>Der Weg nach unten in % von</translation>
+    </message>
+    <message>
+        <source>her 1RM</source>
+        <translation>ihrem 1RM</translation>
+    </message>
+    <message>
+        <source>the way up</source>
+        <translation>dem Weg nach oben</translation>
+    </message>
+    <message>
+        <source>Put back</source>
+        <translation>Wieder angehängt</translation>
+    </message>
+    <message>
+        <source>not in the set</source>
+        <translation>nicht im Satz</translation>
+    </message>
+    <message>
+        <source>at each rep</source>
+        <translation>bei jeder Wieder­holung</translation>
+    </message>
+    <message>
+        <source>at each cluster</source>
+        <translation>bei jeder Gruppe</translation>
+    </message>
+    <message>
+        <source>By whom</source>
+        <translation>Von wem</translation>
+    </message>
+    <message>
+        <source>spotters, one at each end</source>
+        <translation>Helfer, an jedem Ende</translation>
+    </message>
+    <message>
+        <source>herself, bar in the rack</source>
+        <translation>von ihr, Stange im Rack</translation>
+    </message>
+    <message>
+        <source>Hook, depth and safeties</source>
+        <translation>Haken, Tiefe und Sicherheits­ablagen</translation>
+    </message>
+    <message>
+        <source>Depth and safeties</source>
+        <translation>Tiefe und Sicherheits­ablagen</translation>
+    </message>
+</context>
+<context>
     <name>EndPage</name>
     <message>
         <source>Take it back?</source>
@@ -1930,6 +2041,45 @@
     <message>
         <source>not known</source>
         <translation>nicht bekannt</translation>
+    </message>
+</context>
+<context>
+    <name>HookMeasuresPage</name>
+    <message>
+        <source>Hook, depth and safeties</source>
+        <translation>Haken, Tiefe und Sicherheits­ablagen</translation>
+    </message>
+    <message>
+        <source>Depth and safeties</source>
+        <translation>Tiefe und Sicherheits­ablagen</translation>
+    </message>
+    <message>
+        <source>for nobody yet</source>
+        <translation>noch für niemanden</translation>
+    </message>
+    <message>
+        <source>Way down</source>
+        <translation>Weg nach unten</translation>
+    </message>
+    <message>
+        <source>BACK TO THE LOAD</source>
+        <translation>ZURÜCK ZUR LAST</translation>
+    </message>
+    <message>
+        <source>The hook</source>
+        <translation>Der Haken</translation>
+    </message>
+    <message>
+        <source>How deep she goes</source>
+        <translation>Wie tief sie geht</translation>
+    </message>
+    <message>
+        <source>Sides and safeties</source>
+        <translation>Seiten und Sicherheits­ablagen</translation>
+    </message>
+    <message>
+        <source>Rehearse with empty hooks and set the safeties before anything is hung on them. One end 1° lower over 1.6 m is 2.8 cm: the bar has to come down level.</source>
+        <translation>Mit leeren Haken üben und die Sicherheits­ablagen setzen, bevor etwas daran hängt. Ein Ende 1° tiefer macht auf 1,6 m 2,8 cm: Die Stange muss waagrecht herunterkommen.</translation>
     </message>
 </context>
 <context>
@@ -4174,6 +4324,240 @@
     </message>
 </context>
 <context>
+    <name>ReleaseForm</name>
+    <message>
+        <source>Partner&apos;s push</source>
+        <translation>Druck des Partners</translation>
+    </message>
+    <message>
+        <source>read on a scale; leave out when it never was</source>
+        <translation>auf einer Waage abgelesen; weglassen, wenn nie</translation>
+    </message>
+    <message>
+        <source>One dumbbell</source>
+        <translation>Eine Kurzhantel</translation>
+    </message>
+    <message>
+        <source>of the two that are dropped</source>
+        <translation>von den zweien, die fallen</translation>
+    </message>
+    <message>
+        <source>Reps</source>
+        <translation>Wieder­holungen</translation>
+    </message>
+    <message>
+        <source>in one set</source>
+        <translation>in einem Satz</translation>
+    </message>
+    <message>
+        <source>Way down, s</source>
+        <translation>Weg nach unten, s</translation>
+    </message>
+    <message>
+        <source>seconds from top to bottom</source>
+        <translation>Sekunden von oben nach unten</translation>
+    </message>
+    <message>
+        <source>Reps of a cluster</source>
+        <translation>Wieder­holungen einer Gruppe</translation>
+    </message>
+    <message>
+        <source>between two rests in the set</source>
+        <translation>zwischen zwei Pausen im Satz</translation>
+    </message>
+    <message>
+        <source>Rest in the set, s</source>
+        <translation>Pause im Satz, s</translation>
+    </message>
+    <message>
+        <source>seconds, while it is put back</source>
+        <translation>Sekunden, während es angehängt wird</translation>
+    </message>
+    <message>
+        <source>One hook weighs</source>
+        <translation>Ein Haken wiegt</translation>
+    </message>
+    <message>
+        <source>empty; the other one is like it</source>
+        <translation>leer; der andere ist ebenso</translation>
+    </message>
+    <message>
+        <source>Step of the scale</source>
+        <translation>Teilschritt der Waage</translation>
+    </message>
+    <message>
+        <source>the smallest difference that it shows</source>
+        <translation>der kleinste Unterschied, den sie zeigt</translation>
+    </message>
+    <message>
+        <source>Bar&apos;s centre to the seat</source>
+        <translation>Mitte der Stange bis zum Sitz</translation>
+    </message>
+    <message>
+        <source>half of the sleeve&apos;s thickness</source>
+        <translation>halbe Dicke der Hülse</translation>
+    </message>
+    <message>
+        <source>Drop until the lip is clear</source>
+        <translation>Sinkt, bis die Lippe frei ist</translation>
+    </message>
+    <message>
+        <source>tried with an empty bar, the hook&apos;s foot on the floor</source>
+        <translation>mit leerer Stange probiert, der Fuß des Hakens am Boden</translation>
+    </message>
+    <message>
+        <source>One hook carries</source>
+        <translation>Ein Haken trägt</translation>
+    </message>
+    <message>
+        <source>what is written on it, its frame apart</source>
+        <translation>was darauf steht, ohne sein Gestell</translation>
+    </message>
+    <message>
+        <source>Room for plates</source>
+        <translation>Platz für Scheiben</translation>
+    </message>
+    <message>
+        <source>on one hook</source>
+        <translation>an einem Haken</translation>
+    </message>
+    <message>
+        <source>Another setting</source>
+        <translation>Noch eine Einstellung</translation>
+    </message>
+    <message>
+        <source>Setting %1</source>
+        <translation>Einstellung %1</translation>
+    </message>
+    <message>
+        <source>seat to foot</source>
+        <translation>Sitz bis Fuß</translation>
+    </message>
+    <message>
+        <source>Rep %1, lowest bar</source>
+        <translation>Wieder­holung %1, tiefste Stange</translation>
+    </message>
+    <message>
+        <source>bar&apos;s centre above the floor, plain bar</source>
+        <translation>Mitte der Stange über dem Boden, ohne Haken</translation>
+    </message>
+    <message>
+        <source>Or on a box</source>
+        <translation>Oder auf einer Box</translation>
+    </message>
+    <message>
+        <source>bar&apos;s centre above the floor, the same each time</source>
+        <translation>Mitte der Stange über dem Boden, jedes Mal gleich</translation>
+    </message>
+    <message>
+        <source>Free above that by</source>
+        <translation>So weit darüber frei</translation>
+    </message>
+    <message>
+        <source>on a box yours to say</source>
+        <translation>auf einer Box sagst du es</translation>
+    </message>
+    <message>
+        <source>left out, twice her own spread</source>
+        <translation>weggelassen: das Doppelte ihrer Streuung</translation>
+    </message>
+    <message>
+        <source>From side to side</source>
+        <translation>Von Seite zu Seite</translation>
+    </message>
+    <message>
+        <source>from hook to hook, or from plates to plates</source>
+        <translation>von Haken zu Haken oder von Scheiben zu Scheiben</translation>
+    </message>
+    <message>
+        <source>From hand to hand</source>
+        <translation>Von Hand zu Hand</translation>
+    </message>
+    <message>
+        <source>where hands hold the bar; leave out in a squat</source>
+        <translation>wo Hände die Stange halten; in der Kniebeuge weglassen</translation>
+    </message>
+    <message>
+        <source>Arched chest</source>
+        <translation>Gewölbte Brust</translation>
+    </message>
+    <message>
+        <source>floor to its top, lying as she will lie</source>
+        <translation>Boden bis oben darauf, so wie sie liegen wird</translation>
+    </message>
+    <message>
+        <source>Throat</source>
+        <translation>Kehle</translation>
+    </message>
+    <message>
+        <source>There is no such number.</source>
+        <translation>So eine Zahl gibt es nicht.</translation>
+    </message>
+</context>
+<context>
+    <name>ReleasePlanner</name>
+    <message>
+        <source>On the way up</source>
+        <translation>Auf dem Weg nach oben</translation>
+    </message>
+    <message>
+        <source>bar, collars and plates</source>
+        <translation>Stange, Verschlüsse und Scheiben</translation>
+    </message>
+    <message>
+        <source>On the way down</source>
+        <translation>Auf dem Weg nach unten</translation>
+    </message>
+    <message>
+        <source>with all that is let go</source>
+        <translation>mit allem, was losgelassen wird</translation>
+    </message>
+    <message>
+        <source>per cent of her 1RM</source>
+        <translation>Prozent ihres 1RM</translation>
+    </message>
+    <message>
+        <source>per cent of the way up</source>
+        <translation>Prozent des Wegs nach oben</translation>
+    </message>
+    <message>
+        <source>There is no such number.</source>
+        <translation>So eine Zahl gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>Do not lift this</source>
+        <translation>Das nicht heben</translation>
+    </message>
+    <message>
+        <source>Not ready: something is still to measure</source>
+        <translation>Nicht bereit: Es ist noch etwas zu messen</translation>
+    </message>
+    <message>
+        <source>Not ready: for nobody yet, so nobody&apos;s clearance can be looked up</source>
+        <translation>Nicht bereit: noch für niemanden, also gibt es keine Freigabe nachzusehen</translation>
+    </message>
+    <message>
+        <source>Ready</source>
+        <translation>Bereit</translation>
+    </message>
+    <message>
+        <source>Look the cautions over first</source>
+        <translation>Zuerst die Hinweise durchgehen</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>nicht gesagt</translation>
+    </message>
+</context>
+<context>
     <name>RemoveSamplePage</name>
     <message>
         <source>Remove the example?</source>
@@ -4470,6 +4854,14 @@
     <message>
         <source>Warm up to it</source>
         <translation>Dazu aufwärmen</translation>
+    </message>
+    <message>
+        <source>Heavier on the way down</source>
+        <translation>Schwerer auf dem Weg nach unten</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
     </message>
 </context>
 <context>
@@ -6071,6 +6463,10 @@
     <message>
         <source>as it was shipped: %1</source>
         <translation>wie aus­geliefert: %1</translation>
+    </message>
+    <message>
+        <source>what makes the way down heavier</source>
+        <translation>was den Weg nach unten schwerer macht</translation>
     </message>
 </context>
 <context>
@@ -7779,6 +8175,497 @@
     <message>
         <source>pulls up to %1 at %2, stack %3</source>
         <translation>zieht bis zu %1 bei %2, Gewichts­block %3</translation>
+    </message>
+</context>
+<context>
+    <name>releasetexts</name>
+    <message>
+        <source>Hang at most %1.</source>
+        <translation>Höchstens %1 anhängen.</translation>
+    </message>
+    <message>
+        <source>No load with this give-or-take would do.</source>
+        <translation>Keine Last mit dieser Unsicherheit ginge.</translation>
+    </message>
+    <message>
+        <source>Not cleared for this</source>
+        <translation>Dafür nicht freigegeben</translation>
+    </message>
+    <message>
+        <source>Somebody qualified has to clear her by name for a heavier way down in this lift.</source>
+        <translation>Jemand mit Befähigung muss sie namentlich für einen schwereren Weg nach unten in dieser Übung freigeben.</translation>
+    </message>
+    <message>
+        <source>The clearance is over</source>
+        <translation>Die Freigabe ist abgelaufen</translation>
+    </message>
+    <message>
+        <source>It held until %1: have it given again.</source>
+        <translation>Sie galt bis %1: neu geben lassen.</translation>
+    </message>
+    <message>
+        <source>The clearance was taken back</source>
+        <translation>Die Freigabe wurde zurückgenommen</translation>
+    </message>
+    <message>
+        <source>By %1, on %2.</source>
+        <translation>Von %1, am %2.</translation>
+    </message>
+    <message>
+        <source>Not cleared yet</source>
+        <translation>Noch nicht freigegeben</translation>
+    </message>
+    <message>
+        <source>The clearance begins on %1.</source>
+        <translation>Die Freigabe beginnt am %1.</translation>
+    </message>
+    <message>
+        <source>She does not train</source>
+        <translation>Sie trainiert nicht</translation>
+    </message>
+    <message>
+        <source>Set by %1: ask whoever set it.</source>
+        <translation>Gesetzt von %1: dort nachfragen.</translation>
+    </message>
+    <message>
+        <source>Her day status keeps her from this</source>
+        <translation>Ihr Tagesstatus hält sie davon ab</translation>
+    </message>
+    <message>
+        <source>Her day status says</source>
+        <translation>Ihr Tagesstatus sagt</translation>
+    </message>
+    <message>
+        <source>Her day status was set by a newer app</source>
+        <translation>Ihren Tagesstatus hat eine neuere App gesetzt</translation>
+    </message>
+    <message>
+        <source>What it forbids is not known here: update the app.</source>
+        <translation>Was er verbietet, ist hier nicht bekannt: die App aktualisieren.</translation>
+    </message>
+    <message>
+        <source>She may be under age</source>
+        <translation>Sie ist vielleicht minderjährig</translation>
+    </message>
+    <message>
+        <source>Never without an approval that was given knowing that.</source>
+        <translation>Nie ohne eine Erlaubnis, die in diesem Wissen gegeben wurde.</translation>
+    </message>
+    <message>
+        <source>Her age is not known</source>
+        <translation>Ihr Alter ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Enter her birth year: who may be under age needs an approval by name.</source>
+        <translation>Ihr Geburtsjahr eintragen: Wer minderjährig sein kann, braucht eine namentliche Erlaubnis.</translation>
+    </message>
+    <message>
+        <source>No plain maximum</source>
+        <translation>Kein Maximum mit bloßem Eisen</translation>
+    </message>
+    <message>
+        <source>Test or estimate her 1RM in this lift with plain iron first.</source>
+        <translation>Zuerst ihr 1RM in dieser Übung mit bloßem Eisen testen oder schätzen.</translation>
+    </message>
+    <message>
+        <source>The maximum is not with plain iron</source>
+        <translation>Das Maximum ist nicht mit bloßem Eisen</translation>
+    </message>
+    <message>
+        <source>The maximum is old</source>
+        <translation>Das Maximum ist alt</translation>
+    </message>
+    <message>
+        <source>It is of %1: test again.</source>
+        <translation>Es ist vom %1: neu testen.</translation>
+    </message>
+    <message>
+        <source>The load on the way down is not known</source>
+        <translation>Die Last auf dem Weg nach unten ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Measure what is still to measure: nobody knows whether it keeps under the cap.</source>
+        <translation>Messen, was noch zu messen ist: Niemand weiß, ob sie unter der Grenze bleibt.</translation>
+    </message>
+    <message>
+        <source>Over the cap</source>
+        <translation>Über der Grenze</translation>
+    </message>
+    <message>
+        <source>With its give-or-take it comes to %1 % of her lowest estimate, and %2 % is the cap. %3</source>
+        <translation>Mit ihrer Unsicherheit kommt sie auf %1 % ihrer niedrigsten Schätzung, und %2 % ist die Grenze. %3</translation>
+    </message>
+    <message>
+        <source>As much as her maximum, or more</source>
+        <translation>So viel wie ihr Maximum oder mehr</translation>
+    </message>
+    <message>
+        <source>With its give-or-take it comes to %1 % of her lowest estimate.</source>
+        <translation>Mit ihrer Unsicherheit kommt sie auf %1 % ihrer niedrigsten Schätzung.</translation>
+    </message>
+    <message>
+        <source>Cautions wait</source>
+        <translation>Hinweise warten</translation>
+    </message>
+    <message>
+        <source>Look them over on this page.</source>
+        <translation>Auf dieser Seite durchgehen.</translation>
+    </message>
+    <message>
+        <source>more than 99 of 100 reps</source>
+        <translation>mehr als 99 von 100 Wiederholungen</translation>
+    </message>
+    <message>
+        <source>fewer than 1 of 100 reps</source>
+        <translation>weniger als 1 von 100 Wiederholungen</translation>
+    </message>
+    <message>
+        <source>%1 of 100 reps</source>
+        <translation>%1 von 100 Wiederholungen</translation>
+    </message>
+    <message>
+        <source>%1 less than asked</source>
+        <translation>%1 weniger als verlangt</translation>
+    </message>
+    <message>
+        <source>%1 more than asked</source>
+        <translation>%1 mehr als verlangt</translation>
+    </message>
+    <message>
+        <source>Up: %1.</source>
+        <translation>Hoch: %1.</translation>
+    </message>
+    <message>
+        <source>Down: %1.</source>
+        <translation>Runter: %1.</translation>
+    </message>
+    <message>
+        <source>%1 % of her 1RM up, %2 % down.</source>
+        <translation>%1 % ihres 1RM hoch, %2 % runter.</translation>
+    </message>
+    <message>
+        <source>The way down is %1 % of the way up.</source>
+        <translation>Der Weg nach unten ist %1 % des Wegs nach oben.</translation>
+    </message>
+    <message>
+        <source>Each hook: empty, %1</source>
+        <translation>Jeder Haken: leer, %1</translation>
+    </message>
+    <message>
+        <source>Each hook: %1, with its frame %2</source>
+        <translation>Jeder Haken: %1, mit Gestell %2</translation>
+    </message>
+    <message>
+        <source>Outside them, lifted off at the bottom: %1, each side %2</source>
+        <translation>Außen davor, unten abgenommen: %1, je Seite %2</translation>
+    </message>
+    <message>
+        <source>A partner pushes down with %1 and lets go at the bottom</source>
+        <translation>Ein Partner drückt mit %1 nach unten und lässt unten los</translation>
+    </message>
+    <message>
+        <source>A partner pushes down and lets go at the bottom: how hard is not known until it is read on a scale</source>
+        <translation>Ein Partner drückt nach unten und lässt unten los: Wie fest, weiß man erst, wenn es eine Waage zeigt</translation>
+    </message>
+    <message>
+        <source>The bands that hang below are let go at the bottom, both together</source>
+        <translation>Die Bänder von unten werden unten losgelassen, beide zugleich</translation>
+    </message>
+    <message>
+        <source>A dumbbell of %1 in each hand, dropped at the bottom</source>
+        <translation>Eine Kurzhantel von %1 in jeder Hand, unten fallen gelassen</translation>
+    </message>
+    <message>
+        <source>%1; what was asked takes %2 each</source>
+        <translation>%1; für das Verlangte wären es je %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Rep %1: nothing is put back within the set, so the first alone is overloaded (common practice).</source>
+        <translation>Wiederholung %1: Im Satz wird nichts wieder angehängt, also ist nur die erste überlastet (übliche Praxis).</translation>
+    </message>
+    <message>
+        <source>Reps %1: spotters put it back at the top of each, both sides together.</source>
+        <translation>Wiederholungen %1: Helfer hängen es oben jedes Mal wieder an, beide Seiten zugleich.</translation>
+    </message>
+    <message>
+        <source>Reps %1: she puts it back herself, the bar in the rack, in rests of %2 s.</source>
+        <translation>Wiederholungen %1: Sie hängt es selbst wieder an, die Stange im Rack, in Pausen von %2 s.</translation>
+    </message>
+    <message>
+        <source>Reps %1: spotters put it back in rests of %2 s.</source>
+        <translation>Wiederholungen %1: Helfer hängen es in Pausen von %2 s wieder an.</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Down: %1 at the top, %2 just above %3, mean %4.</source>
+        <translation>Runter: %1 oben, %2 knapp über %3, Mittel %4.</translation>
+    </message>
+    <message>
+        <source>Down: not known.</source>
+        <translation>Runter: nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>Up: %1 at the bottom, %2 at the top.</source>
+        <translation>Hoch: %1 unten, %2 oben.</translation>
+    </message>
+    <message>
+        <source>That side is %1 heavier: do not press, ride to the safeties.</source>
+        <translation>Diese Seite ist %1 schwerer: nicht drücken, auf die Sicherheits­ablagen gehen.</translation>
+    </message>
+    <message>
+        <source>The near hand would hold %1, and the far hand would have to pull down.</source>
+        <translation>Die nahe Hand hielte %1, und die ferne müsste nach unten ziehen.</translation>
+    </message>
+    <message>
+        <source>The near hand would hold %1, the far hand %2.</source>
+        <translation>Die nahe Hand hielte %1, die ferne %2.</translation>
+    </message>
+    <message>
+        <source>Of her own depth, %1 come so deep that both hooks are free.</source>
+        <translation>Bei ihrer Tiefe kommen %1 so tief, dass beide Haken frei sind.</translation>
+    </message>
+    <message>
+        <source>With one end 1° lower, %1; in the others one side stays on.</source>
+        <translation>Mit einem Ende 1° tiefer sind es %1; in den anderen bleibt eine Seite dran.</translation>
+    </message>
+    <message>
+        <source>The margin is yours, %1.</source>
+        <translation>Der Abstand ist deiner, %1.</translation>
+    </message>
+    <message>
+        <source>The margin is twice her own spread, %1.</source>
+        <translation>Der Abstand ist das Doppelte ihrer eigenen Streuung, %1.</translation>
+    </message>
+    <message>
+        <source>So that the bar&apos;s centre rests from %1 to %2, tried with an empty bar.</source>
+        <translation>So, dass die Mitte der Stange von %1 bis %2 aufliegt, mit leerer Stange probiert.</translation>
+    </message>
+    <message>
+        <source>At the upper end %1 touch them.</source>
+        <translation>Am oberen Ende berühren %1 sie.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 % of the way up</source>
+        <translation>%1 % des Wegs nach oben</translation>
+    </message>
+    <message>
+        <source>%1 % of the 1RM down</source>
+        <translation>%1 % des 1RM runter</translation>
+    </message>
+    <message>
+        <source>%1, %2 % up</source>
+        <translation>%1, %2 % hoch</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>release hooks</source>
+        <translation>Auslösehaken</translation>
+    </message>
+    <message>
+        <source>partner lifts plates off</source>
+        <translation>Partner nimmt Scheiben ab</translation>
+    </message>
+    <message>
+        <source>partner pushes</source>
+        <translation>Partner drückt</translation>
+    </message>
+    <message>
+        <source>bands let go</source>
+        <translation>Bänder losgelassen</translation>
+    </message>
+    <message>
+        <source>dumbbells dropped</source>
+        <translation>Kurzhanteln fallen gelassen</translation>
+    </message>
+    <message>
+        <source>%1: %2 down</source>
+        <translation>%1: %2 runter</translation>
+    </message>
+    <message>
+        <source>%1: %2 % up, %3 % of that down</source>
+        <translation>%1: %2 % hoch, davon %3 % runter</translation>
+    </message>
+    <message>
+        <source>%1: %2 % up, %3 % down</source>
+        <translation>%1: %2 % hoch, %3 % runter</translation>
+    </message>
+    <message>
+        <source>Her 1RM in this lift is not known: test it, or ask for loads.</source>
+        <translation>Ihr 1RM in dieser Übung ist nicht bekannt: testen oder Lasten verlangen.</translation>
+    </message>
+    <message>
+        <source>The load on the way up is none that can be hung: ask for another.</source>
+        <translation>Die Last auf dem Weg nach oben lässt sich nicht anhängen: eine andere verlangen.</translation>
+    </message>
+    <message>
+        <source>The way down has to be heavier than the way up: ask for more.</source>
+        <translation>Der Weg nach unten muss schwerer sein als der nach oben: mehr verlangen.</translation>
+    </message>
+    <message>
+        <source>The percentages are none that can be asked for: ask for others.</source>
+        <translation>Diese Prozente lassen sich nicht verlangen: andere verlangen.</translation>
+    </message>
+    <message>
+        <source>Weigh one hook: its frame is part of the load.</source>
+        <translation>Einen Haken wiegen: Sein Gestell gehört zur Last.</translation>
+    </message>
+    <message>
+        <source>The empty hooks are more than they may carry: read the rating again.</source>
+        <translation>Die leeren Haken sind mehr, als sie tragen dürfen: die Angabe noch einmal lesen.</translation>
+    </message>
+    <message>
+        <source>Not with these plates: a lighter bar leaves more for the hooks.</source>
+        <translation>Nicht mit diesen Scheiben: Eine leichtere Stange lässt mehr für die Haken.</translation>
+    </message>
+    <message>
+        <source>The sleeve does not hold all of it: ask for less, or use hooks.</source>
+        <translation>Das alles passt nicht auf die Hülse: weniger verlangen oder Haken nehmen.</translation>
+    </message>
+    <message>
+        <source>Say what one dumbbell weighs.</source>
+        <translation>Sagen, was eine Kurzhantel wiegt.</translation>
+    </message>
+    <message>
+        <source>Her depth: watch three reps at least and read the lowest bar in each, or use a box.</source>
+        <translation>Ihre Tiefe: mindestens drei Wiederholungen ansehen und jeweils die tiefste Stange ablesen, oder eine Box nehmen.</translation>
+    </message>
+    <message>
+        <source>Three reps at least: two say little of how they differ.</source>
+        <translation>Mindestens drei Wiederholungen: Zwei sagen wenig darüber, wie sie sich unterscheiden.</translation>
+    </message>
+    <message>
+        <source>Measure from the bar&apos;s centre to the top of the sleeve.</source>
+        <translation>Von der Mitte der Stange bis oben auf die Hülse messen.</translation>
+    </message>
+    <message>
+        <source>Try with an empty bar how far it goes on down until the lip is clear.</source>
+        <translation>Mit leerer Stange probieren, wie weit sie noch sinkt, bis die Lippe frei ist.</translation>
+    </message>
+    <message>
+        <source>On a box she has no spread of her own: say how far above it the hooks should be free.</source>
+        <translation>Auf einer Box hat sie keine eigene Streuung: sagen, wie weit darüber die Haken frei sein sollen.</translation>
+    </message>
+    <message>
+        <source>No setting of the hooks is long enough: shorter ones never let go.</source>
+        <translation>Keine Einstellung der Haken ist lang genug: kürzere lassen nie los.</translation>
+    </message>
+    <message>
+        <source>Measure from hook to hook: what one side would be heavier by stands on it.</source>
+        <translation>Von Haken zu Haken messen: Daran hängt, was eine Seite ausmacht.</translation>
+    </message>
+    <message>
+        <source>Measure from hand to hand again.</source>
+        <translation>Noch einmal von Hand zu Hand messen.</translation>
+    </message>
+    <message>
+        <source>The hooks&apos; feet have to stand between her top and her bottom: measure again.</source>
+        <translation>Die Füße der Haken müssen zwischen ihrem Oben und ihrem Unten stehen: neu messen.</translation>
+    </message>
+    <message>
+        <source>Her bar marks come first.</source>
+        <translation>Zuerst ihre Stangenmarken.</translation>
+    </message>
+    <message>
+        <source>Hang the bands that are to be let go, anchored below.</source>
+        <translation>Die Bänder anhängen, die losgelassen werden sollen, unten verankert.</translation>
+    </message>
+    <message>
+        <source>Measure her arched chest, lying as she will lie.</source>
+        <translation>Ihre gewölbte Brust messen, so wie sie liegen wird.</translation>
+    </message>
+    <message>
+        <source>Measure her throat, lying as she will lie: the bar has to rest above it and below the chest.</source>
+        <translation>Ihre Kehle messen, so wie sie liegen wird: Die Stange muss darüber und unter der Brust aufliegen.</translation>
+    </message>
+    <message>
+        <source>Something of it cannot be right: measure and enter it again.</source>
+        <translation>Etwas davon kann nicht stimmen: neu messen und eintragen.</translation>
+    </message>
+    <message>
+        <source>%1: %2 up, %3 down</source>
+        <translation>%1: %2 hoch, %3 runter</translation>
+    </message>
+    <message>
+        <source>%1 up · %2 down</source>
+        <translation>%1 hoch · %2 runter</translation>
+    </message>
+    <message>
+        <source>Bar: bare</source>
+        <translation>Stange: leer</translation>
+    </message>
+    <message>
+        <source>Bar, each side: %1</source>
+        <translation>Stange, je Seite: %1</translation>
+    </message>
+    <message>
+        <source>Hook, seat to foot: set to %1 (%2 or longer)</source>
+        <translation>Haken, Sitz bis Fuß: auf %1 stellen (%2 oder länger)</translation>
+    </message>
+    <message>
+        <source>Hook, seat to foot: %1 or longer</source>
+        <translation>Haken, Sitz bis Fuß: %1 oder länger</translation>
+    </message>
+    <message>
+        <source>Foot stands at %1, free at %2</source>
+        <translation>Fuß steht bei %1, frei bei %2</translation>
+    </message>
+    <message>
+        <source>If one side stays on</source>
+        <translation>Wenn eine Seite dranbleibt</translation>
+    </message>
+    <message>
+        <source>Safeties</source>
+        <translation>Sicherheits­ablagen</translation>
+    </message>
+    <message>
+        <source>Whether they let go</source>
+        <translation>Ob sie loslassen</translation>
+    </message>
+    <message>
+        <source>Overloaded</source>
+        <translation>Überlastet</translation>
+    </message>
+    <message>
+        <source>The set cannot be done as it is put down: look at reps, clusters and who puts back.</source>
+        <translation>So lässt sich der Satz nicht machen: Wiederholungen, Gruppen und wer anhängt ansehen.</translation>
+    </message>
+    <message>
+        <source>What she holds</source>
+        <translation>Was sie hält</translation>
+    </message>
+    <message>
+        <source>Published loads, as context and no advice</source>
+        <translation>Veröffentlichte Lasten, zur Einordnung und kein Rat</translation>
+    </message>
+    <message>
+        <source>top %1</source>
+        <translation>oben %1</translation>
+    </message>
+    <message>
+        <source>foot stands %1</source>
+        <translation>Fuß steht %1</translation>
+    </message>
+    <message>
+        <source>free %1</source>
+        <translation>frei %1</translation>
+    </message>
+    <message>
+        <source>Bar and hook from the side, to scale: at the top the hook hangs, at %1 its foot stands, at %2 the bar is free of it.</source>
+        <translation>Stange und Haken von der Seite, maßstäblich: Oben hängt der Haken, bei %1 steht sein Fuß, bei %2 ist die Stange frei.</translation>
     </message>
 </context>
 <context>

@@ -1429,6 +1429,117 @@
     </message>
 </context>
 <context>
+    <name>EccentricPage</name>
+    <message>
+        <source>Heavier on the way down</source>
+        <translation>Más carga al bajar</translation>
+    </message>
+    <message>
+        <source>for nobody yet</source>
+        <translation>aún para nadie</translation>
+    </message>
+    <message>
+        <source>Set-up</source>
+        <translation>Montaje</translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <translation>Fuera</translation>
+    </message>
+    <message>
+        <source>HANG THIS BAR</source>
+        <translation>COLGAR ESTA BARRA</translation>
+    </message>
+    <message>
+        <source>What makes the way down heavier?</source>
+        <translation>¿Qué hace más pesada la bajada?</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Con</translation>
+    </message>
+    <message>
+        <source>release hooks</source>
+        <translation>ganchos de suelta</translation>
+    </message>
+    <message>
+        <source>partner lifts plates off</source>
+        <translation>el compañero quita discos</translation>
+    </message>
+    <message>
+        <source>partner pushes</source>
+        <translation>el compañero empuja</translation>
+    </message>
+    <message>
+        <source>bands let go</source>
+        <translation>bandas que se sueltan</translation>
+    </message>
+    <message>
+        <source>dumbbells dropped</source>
+        <translation>mancuernas que se sueltan</translation>
+    </message>
+    <message>
+        <source>Asked</source>
+        <translation>Se pide</translation>
+    </message>
+    <message>
+        <source>in % of her 1RM</source>
+        <translation>en % de su 1RM</translation>
+    </message>
+    <message>
+        <source>as loads</source>
+        <translation>como cargas</translation>
+    </message>
+    <message>
+        <source>The way down in % of</source>
+        <translation>La bajada en % de</translation>
+    </message>
+    <message>
+        <source>her 1RM</source>
+        <translation>su 1RM</translation>
+    </message>
+    <message>
+        <source>the way up</source>
+        <translation>la subida</translation>
+    </message>
+    <message>
+        <source>Put back</source>
+        <translation>Se vuelve a poner</translation>
+    </message>
+    <message>
+        <source>not in the set</source>
+        <translation>no en la serie</translation>
+    </message>
+    <message>
+        <source>at each rep</source>
+        <translation>en cada repetición</translation>
+    </message>
+    <message>
+        <source>at each cluster</source>
+        <translation>en cada grupo</translation>
+    </message>
+    <message>
+        <source>By whom</source>
+        <translation>Quién</translation>
+    </message>
+    <message>
+        <source>spotters, one at each end</source>
+        <translation>ayudantes, uno en cada extremo</translation>
+    </message>
+    <message>
+        <source>herself, bar in the rack</source>
+        <translation>ella, con la barra en el rack</translation>
+    </message>
+    <message>
+        <source>Hook, depth and safeties</source>
+        <translation>Gancho, profundidad y barras de seguridad</translation>
+    </message>
+    <message>
+        <source>Depth and safeties</source>
+        <translation>Profundidad y barras de seguridad</translation>
+    </message>
+</context>
+<context>
     <name>EndPage</name>
     <message>
         <source>Take it back?</source>
@@ -1930,6 +2041,45 @@
     <message>
         <source>not known</source>
         <translation>no se sabe</translation>
+    </message>
+</context>
+<context>
+    <name>HookMeasuresPage</name>
+    <message>
+        <source>Hook, depth and safeties</source>
+        <translation>Gancho, profundidad y barras de seguridad</translation>
+    </message>
+    <message>
+        <source>Depth and safeties</source>
+        <translation>Profundidad y barras de seguridad</translation>
+    </message>
+    <message>
+        <source>for nobody yet</source>
+        <translation>aún para nadie</translation>
+    </message>
+    <message>
+        <source>Way down</source>
+        <translation>Bajada</translation>
+    </message>
+    <message>
+        <source>BACK TO THE LOAD</source>
+        <translation>VOLVER A LA CARGA</translation>
+    </message>
+    <message>
+        <source>The hook</source>
+        <translation>El gancho</translation>
+    </message>
+    <message>
+        <source>How deep she goes</source>
+        <translation>Hasta dónde baja</translation>
+    </message>
+    <message>
+        <source>Sides and safeties</source>
+        <translation>Lados y barras de seguridad</translation>
+    </message>
+    <message>
+        <source>Rehearse with empty hooks and set the safeties before anything is hung on them. One end 1° lower over 1.6 m is 2.8 cm: the bar has to come down level.</source>
+        <translation>Ensaya con ganchos vacíos y pon las barras de seguridad antes de colgar nada en ellos. Un extremo 1° más bajo en 1,6 m son 2,8 cm: la barra tiene que bajar nivelada.</translation>
     </message>
 </context>
 <context>
@@ -4174,6 +4324,240 @@
     </message>
 </context>
 <context>
+    <name>ReleaseForm</name>
+    <message>
+        <source>Partner&apos;s push</source>
+        <translation>Empuje del compañero</translation>
+    </message>
+    <message>
+        <source>read on a scale; leave out when it never was</source>
+        <translation>leído en una báscula; déjalo si nunca se leyó</translation>
+    </message>
+    <message>
+        <source>One dumbbell</source>
+        <translation>Una mancuerna</translation>
+    </message>
+    <message>
+        <source>of the two that are dropped</source>
+        <translation>de las dos que se sueltan</translation>
+    </message>
+    <message>
+        <source>Reps</source>
+        <translation>Repeticiones</translation>
+    </message>
+    <message>
+        <source>in one set</source>
+        <translation>en una serie</translation>
+    </message>
+    <message>
+        <source>Way down, s</source>
+        <translation>Bajada, s</translation>
+    </message>
+    <message>
+        <source>seconds from top to bottom</source>
+        <translation>segundos de arriba abajo</translation>
+    </message>
+    <message>
+        <source>Reps of a cluster</source>
+        <translation>Repeticiones de un grupo</translation>
+    </message>
+    <message>
+        <source>between two rests in the set</source>
+        <translation>entre dos pausas de la serie</translation>
+    </message>
+    <message>
+        <source>Rest in the set, s</source>
+        <translation>Pausa en la serie, s</translation>
+    </message>
+    <message>
+        <source>seconds, while it is put back</source>
+        <translation>segundos, mientras se vuelve a poner</translation>
+    </message>
+    <message>
+        <source>One hook weighs</source>
+        <translation>Un gancho pesa</translation>
+    </message>
+    <message>
+        <source>empty; the other one is like it</source>
+        <translation>vacío; el otro es igual</translation>
+    </message>
+    <message>
+        <source>Step of the scale</source>
+        <translation>Escalón de la báscula</translation>
+    </message>
+    <message>
+        <source>the smallest difference that it shows</source>
+        <translation>la menor diferencia que muestra</translation>
+    </message>
+    <message>
+        <source>Bar&apos;s centre to the seat</source>
+        <translation>Del centro de la barra al asiento</translation>
+    </message>
+    <message>
+        <source>half of the sleeve&apos;s thickness</source>
+        <translation>la mitad del grosor de la manga</translation>
+    </message>
+    <message>
+        <source>Drop until the lip is clear</source>
+        <translation>Baja hasta que el labio queda libre</translation>
+    </message>
+    <message>
+        <source>tried with an empty bar, the hook&apos;s foot on the floor</source>
+        <translation>probado con la barra vacía, el pie del gancho en el suelo</translation>
+    </message>
+    <message>
+        <source>One hook carries</source>
+        <translation>Un gancho lleva</translation>
+    </message>
+    <message>
+        <source>what is written on it, its frame apart</source>
+        <translation>lo que pone en él, aparte de su armazón</translation>
+    </message>
+    <message>
+        <source>Room for plates</source>
+        <translation>Sitio para discos</translation>
+    </message>
+    <message>
+        <source>on one hook</source>
+        <translation>en un gancho</translation>
+    </message>
+    <message>
+        <source>Another setting</source>
+        <translation>Otro ajuste</translation>
+    </message>
+    <message>
+        <source>Setting %1</source>
+        <translation>Ajuste %1</translation>
+    </message>
+    <message>
+        <source>seat to foot</source>
+        <translation>de asiento a pie</translation>
+    </message>
+    <message>
+        <source>Rep %1, lowest bar</source>
+        <translation>Repetición %1, barra más baja</translation>
+    </message>
+    <message>
+        <source>bar&apos;s centre above the floor, plain bar</source>
+        <translation>centro de la barra sobre el suelo, barra sola</translation>
+    </message>
+    <message>
+        <source>Or on a box</source>
+        <translation>O sobre un cajón</translation>
+    </message>
+    <message>
+        <source>bar&apos;s centre above the floor, the same each time</source>
+        <translation>centro de la barra sobre el suelo, siempre igual</translation>
+    </message>
+    <message>
+        <source>Free above that by</source>
+        <translation>Libre por encima en</translation>
+    </message>
+    <message>
+        <source>on a box yours to say</source>
+        <translation>sobre un cajón lo dices tú</translation>
+    </message>
+    <message>
+        <source>left out, twice her own spread</source>
+        <translation>si falta, el doble de su variación</translation>
+    </message>
+    <message>
+        <source>From side to side</source>
+        <translation>De lado a lado</translation>
+    </message>
+    <message>
+        <source>from hook to hook, or from plates to plates</source>
+        <translation>de gancho a gancho, o de discos a discos</translation>
+    </message>
+    <message>
+        <source>From hand to hand</source>
+        <translation>De mano a mano</translation>
+    </message>
+    <message>
+        <source>where hands hold the bar; leave out in a squat</source>
+        <translation>donde las manos sujetan la barra; en la sentadilla, déjalo</translation>
+    </message>
+    <message>
+        <source>Arched chest</source>
+        <translation>Pecho arqueado</translation>
+    </message>
+    <message>
+        <source>floor to its top, lying as she will lie</source>
+        <translation>del suelo a su parte alta, tumbada como va a estar</translation>
+    </message>
+    <message>
+        <source>Throat</source>
+        <translation>Garganta</translation>
+    </message>
+    <message>
+        <source>There is no such number.</source>
+        <translation>Ese número no existe.</translation>
+    </message>
+</context>
+<context>
+    <name>ReleasePlanner</name>
+    <message>
+        <source>On the way up</source>
+        <translation>Al subir</translation>
+    </message>
+    <message>
+        <source>bar, collars and plates</source>
+        <translation>barra, cierres y discos</translation>
+    </message>
+    <message>
+        <source>On the way down</source>
+        <translation>En la bajada</translation>
+    </message>
+    <message>
+        <source>with all that is let go</source>
+        <translation>con todo lo que se suelta</translation>
+    </message>
+    <message>
+        <source>per cent of her 1RM</source>
+        <translation>por ciento de su 1RM</translation>
+    </message>
+    <message>
+        <source>per cent of the way up</source>
+        <translation>por ciento de la subida</translation>
+    </message>
+    <message>
+        <source>There is no such number.</source>
+        <translation>Ese número no existe.</translation>
+    </message>
+    <message>
+        <source>Do not lift this</source>
+        <translation>No levantes esto</translation>
+    </message>
+    <message>
+        <source>Not ready: something is still to measure</source>
+        <translation>No está listo: falta algo por medir</translation>
+    </message>
+    <message>
+        <source>Not ready: for nobody yet, so nobody&apos;s clearance can be looked up</source>
+        <translation>No está listo: aún no es de nadie, así que no hay autorización que mirar</translation>
+    </message>
+    <message>
+        <source>Ready</source>
+        <translation>Listo</translation>
+    </message>
+    <message>
+        <source>Look the cautions over first</source>
+        <translation>Revisa primero los avisos</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>sin decir</translation>
+    </message>
+</context>
+<context>
     <name>RemoveSamplePage</name>
     <message>
         <source>Remove the example?</source>
@@ -4470,6 +4854,14 @@
     <message>
         <source>Warm up to it</source>
         <translation>Calentar hasta ahí</translation>
+    </message>
+    <message>
+        <source>Heavier on the way down</source>
+        <translation>Más carga al bajar</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
     </message>
 </context>
 <context>
@@ -6071,6 +6463,10 @@
     <message>
         <source>as it was shipped: %1</source>
         <translation>como venía: %1</translation>
+    </message>
+    <message>
+        <source>what makes the way down heavier</source>
+        <translation>lo que hace más pesada la bajada</translation>
     </message>
 </context>
 <context>
@@ -7779,6 +8175,497 @@
     <message>
         <source>pulls up to %1 at %2, stack %3</source>
         <translation>tira hasta %1 a %2, pila de pesas %3</translation>
+    </message>
+</context>
+<context>
+    <name>releasetexts</name>
+    <message>
+        <source>Hang at most %1.</source>
+        <translation>Cuelga como mucho %1.</translation>
+    </message>
+    <message>
+        <source>No load with this give-or-take would do.</source>
+        <translation>Ninguna carga con este margen valdría.</translation>
+    </message>
+    <message>
+        <source>Not cleared for this</source>
+        <translation>Sin autorización para esto</translation>
+    </message>
+    <message>
+        <source>Somebody qualified has to clear her by name for a heavier way down in this lift.</source>
+        <translation>Alguien cualificado tiene que autorizarla por su nombre a bajar con más carga en este ejercicio.</translation>
+    </message>
+    <message>
+        <source>The clearance is over</source>
+        <translation>La autorización ha caducado</translation>
+    </message>
+    <message>
+        <source>It held until %1: have it given again.</source>
+        <translation>Valía hasta el %1: pide que la den de nuevo.</translation>
+    </message>
+    <message>
+        <source>The clearance was taken back</source>
+        <translation>Se retiró la autorización</translation>
+    </message>
+    <message>
+        <source>By %1, on %2.</source>
+        <translation>Por %1, el %2.</translation>
+    </message>
+    <message>
+        <source>Not cleared yet</source>
+        <translation>Aún sin autorización</translation>
+    </message>
+    <message>
+        <source>The clearance begins on %1.</source>
+        <translation>La autorización empieza el %1.</translation>
+    </message>
+    <message>
+        <source>She does not train</source>
+        <translation>No entrena</translation>
+    </message>
+    <message>
+        <source>Set by %1: ask whoever set it.</source>
+        <translation>Lo puso %1: pregúntale.</translation>
+    </message>
+    <message>
+        <source>Her day status keeps her from this</source>
+        <translation>Su estado del día se lo impide</translation>
+    </message>
+    <message>
+        <source>Her day status says</source>
+        <translation>Su estado del día dice</translation>
+    </message>
+    <message>
+        <source>Her day status was set by a newer app</source>
+        <translation>Una aplicación más nueva puso su estado del día</translation>
+    </message>
+    <message>
+        <source>What it forbids is not known here: update the app.</source>
+        <translation>Aquí no se sabe qué prohíbe: actualiza la aplicación.</translation>
+    </message>
+    <message>
+        <source>She may be under age</source>
+        <translation>Puede ser menor de edad</translation>
+    </message>
+    <message>
+        <source>Never without an approval that was given knowing that.</source>
+        <translation>Nunca sin un permiso dado sabiendo eso.</translation>
+    </message>
+    <message>
+        <source>Her age is not known</source>
+        <translation>No se sabe su edad</translation>
+    </message>
+    <message>
+        <source>Enter her birth year: who may be under age needs an approval by name.</source>
+        <translation>Escribe su año de nacimiento: quien pueda ser menor necesita un permiso con nombre.</translation>
+    </message>
+    <message>
+        <source>No plain maximum</source>
+        <translation>Sin máximo solo con hierro</translation>
+    </message>
+    <message>
+        <source>Test or estimate her 1RM in this lift with plain iron first.</source>
+        <translation>Primero prueba o estima su 1RM en este ejercicio solo con hierro.</translation>
+    </message>
+    <message>
+        <source>The maximum is not with plain iron</source>
+        <translation>El máximo no es solo con hierro</translation>
+    </message>
+    <message>
+        <source>The maximum is old</source>
+        <translation>El máximo es antiguo</translation>
+    </message>
+    <message>
+        <source>It is of %1: test again.</source>
+        <translation>Es del %1: prueba de nuevo.</translation>
+    </message>
+    <message>
+        <source>The load on the way down is not known</source>
+        <translation>No se sabe la carga al bajar</translation>
+    </message>
+    <message>
+        <source>Measure what is still to measure: nobody knows whether it keeps under the cap.</source>
+        <translation>Mide lo que falta por medir: nadie sabe si queda por debajo del límite.</translation>
+    </message>
+    <message>
+        <source>Over the cap</source>
+        <translation>Por encima del límite</translation>
+    </message>
+    <message>
+        <source>With its give-or-take it comes to %1 % of her lowest estimate, and %2 % is the cap. %3</source>
+        <translation>Con su margen llega al %1 % de su estimación más baja, y el límite es el %2 %. %3</translation>
+    </message>
+    <message>
+        <source>As much as her maximum, or more</source>
+        <translation>Tanto como su máximo, o más</translation>
+    </message>
+    <message>
+        <source>With its give-or-take it comes to %1 % of her lowest estimate.</source>
+        <translation>Con su margen llega al %1 % de su estimación más baja.</translation>
+    </message>
+    <message>
+        <source>Cautions wait</source>
+        <translation>Hay avisos pendientes</translation>
+    </message>
+    <message>
+        <source>Look them over on this page.</source>
+        <translation>Revísalos en esta página.</translation>
+    </message>
+    <message>
+        <source>more than 99 of 100 reps</source>
+        <translation>más de 99 de 100 repeticiones</translation>
+    </message>
+    <message>
+        <source>fewer than 1 of 100 reps</source>
+        <translation>menos de 1 de 100 repeticiones</translation>
+    </message>
+    <message>
+        <source>%1 of 100 reps</source>
+        <translation>%1 de 100 repeticiones</translation>
+    </message>
+    <message>
+        <source>%1 less than asked</source>
+        <translation>%1 menos de lo pedido</translation>
+    </message>
+    <message>
+        <source>%1 more than asked</source>
+        <translation>%1 más de lo pedido</translation>
+    </message>
+    <message>
+        <source>Up: %1.</source>
+        <translation>Subida: %1.</translation>
+    </message>
+    <message>
+        <source>Down: %1.</source>
+        <translation>Bajada: %1.</translation>
+    </message>
+    <message>
+        <source>%1 % of her 1RM up, %2 % down.</source>
+        <translation>%1 % de su 1RM al subir, %2 % al bajar.</translation>
+    </message>
+    <message>
+        <source>The way down is %1 % of the way up.</source>
+        <translation>La bajada es el %1 % de la subida.</translation>
+    </message>
+    <message>
+        <source>Each hook: empty, %1</source>
+        <translation>Cada gancho: vacío, %1</translation>
+    </message>
+    <message>
+        <source>Each hook: %1, with its frame %2</source>
+        <translation>Cada gancho: %1, con su armazón %2</translation>
+    </message>
+    <message>
+        <source>Outside them, lifted off at the bottom: %1, each side %2</source>
+        <translation>Por fuera, se quitan abajo: %1, cada lado %2</translation>
+    </message>
+    <message>
+        <source>A partner pushes down with %1 and lets go at the bottom</source>
+        <translation>Un compañero empuja hacia abajo con %1 y suelta abajo</translation>
+    </message>
+    <message>
+        <source>A partner pushes down and lets go at the bottom: how hard is not known until it is read on a scale</source>
+        <translation>Un compañero empuja hacia abajo y suelta abajo: no se sabe cuánto hasta leerlo en una báscula</translation>
+    </message>
+    <message>
+        <source>The bands that hang below are let go at the bottom, both together</source>
+        <translation>Las bandas de abajo se sueltan abajo, las dos a la vez</translation>
+    </message>
+    <message>
+        <source>A dumbbell of %1 in each hand, dropped at the bottom</source>
+        <translation>Una mancuerna de %1 en cada mano, se suelta abajo</translation>
+    </message>
+    <message>
+        <source>%1; what was asked takes %2 each</source>
+        <translation>%1; lo pedido exige %2 cada una</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Rep %1: nothing is put back within the set, so the first alone is overloaded (common practice).</source>
+        <translation>Repetición %1: nada se vuelve a poner en la serie, así que solo la primera va sobrecargada (práctica común).</translation>
+    </message>
+    <message>
+        <source>Reps %1: spotters put it back at the top of each, both sides together.</source>
+        <translation>Repeticiones %1: los ayudantes lo vuelven a poner arriba en cada una, los dos lados a la vez.</translation>
+    </message>
+    <message>
+        <source>Reps %1: she puts it back herself, the bar in the rack, in rests of %2 s.</source>
+        <translation>Repeticiones %1: lo vuelve a poner ella, con la barra en el rack, en pausas de %2 s.</translation>
+    </message>
+    <message>
+        <source>Reps %1: spotters put it back in rests of %2 s.</source>
+        <translation>Repeticiones %1: los ayudantes lo vuelven a poner en pausas de %2 s.</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>no se conoce</translation>
+    </message>
+    <message>
+        <source>Down: %1 at the top, %2 just above %3, mean %4.</source>
+        <translation>Bajada: %1 arriba, %2 justo por encima de %3, media %4.</translation>
+    </message>
+    <message>
+        <source>Down: not known.</source>
+        <translation>Bajada: no se sabe.</translation>
+    </message>
+    <message>
+        <source>Up: %1 at the bottom, %2 at the top.</source>
+        <translation>Subida: %1 abajo, %2 arriba.</translation>
+    </message>
+    <message>
+        <source>That side is %1 heavier: do not press, ride to the safeties.</source>
+        <translation>Ese lado pesa %1 más: no empujes, baja hasta las barras de seguridad.</translation>
+    </message>
+    <message>
+        <source>The near hand would hold %1, and the far hand would have to pull down.</source>
+        <translation>La mano cercana sostendría %1, y la lejana tendría que tirar hacia abajo.</translation>
+    </message>
+    <message>
+        <source>The near hand would hold %1, the far hand %2.</source>
+        <translation>La mano cercana sostendría %1, la lejana %2.</translation>
+    </message>
+    <message>
+        <source>Of her own depth, %1 come so deep that both hooks are free.</source>
+        <translation>Con su profundidad, %1 bajan tanto que los dos ganchos quedan libres.</translation>
+    </message>
+    <message>
+        <source>With one end 1° lower, %1; in the others one side stays on.</source>
+        <translation>Con un extremo 1° más bajo, %1; en las demás un lado se queda puesto.</translation>
+    </message>
+    <message>
+        <source>The margin is yours, %1.</source>
+        <translation>El margen es tuyo, %1.</translation>
+    </message>
+    <message>
+        <source>The margin is twice her own spread, %1.</source>
+        <translation>El margen es el doble de su propia variación, %1.</translation>
+    </message>
+    <message>
+        <source>So that the bar&apos;s centre rests from %1 to %2, tried with an empty bar.</source>
+        <translation>De modo que el centro de la barra descanse de %1 a %2, probado con la barra vacía.</translation>
+    </message>
+    <message>
+        <source>At the upper end %1 touch them.</source>
+        <translation>En el extremo alto, %1 los tocan.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>%1 % of the way up</source>
+        <translation>%1 % de la subida</translation>
+    </message>
+    <message>
+        <source>%1 % of the 1RM down</source>
+        <translation>%1 % del 1RM al bajar</translation>
+    </message>
+    <message>
+        <source>%1, %2 % up</source>
+        <translation>%1, %2 % al subir</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>release hooks</source>
+        <translation>ganchos de suelta</translation>
+    </message>
+    <message>
+        <source>partner lifts plates off</source>
+        <translation>el compañero quita discos</translation>
+    </message>
+    <message>
+        <source>partner pushes</source>
+        <translation>el compañero empuja</translation>
+    </message>
+    <message>
+        <source>bands let go</source>
+        <translation>bandas que se sueltan</translation>
+    </message>
+    <message>
+        <source>dumbbells dropped</source>
+        <translation>mancuernas que se sueltan</translation>
+    </message>
+    <message>
+        <source>%1: %2 down</source>
+        <translation>%1: %2 al bajar</translation>
+    </message>
+    <message>
+        <source>%1: %2 % up, %3 % of that down</source>
+        <translation>%1: %2 % al subir, %3 % de eso al bajar</translation>
+    </message>
+    <message>
+        <source>%1: %2 % up, %3 % down</source>
+        <translation>%1: %2 % al subir, %3 % al bajar</translation>
+    </message>
+    <message>
+        <source>Her 1RM in this lift is not known: test it, or ask for loads.</source>
+        <translation>No se sabe su 1RM en este ejercicio: pruébalo o pide cargas.</translation>
+    </message>
+    <message>
+        <source>The load on the way up is none that can be hung: ask for another.</source>
+        <translation>La carga de subida no se puede colgar: pide otra.</translation>
+    </message>
+    <message>
+        <source>The way down has to be heavier than the way up: ask for more.</source>
+        <translation>La bajada tiene que pesar más que la subida: pide más.</translation>
+    </message>
+    <message>
+        <source>The percentages are none that can be asked for: ask for others.</source>
+        <translation>Esos porcentajes no se pueden pedir: pide otros.</translation>
+    </message>
+    <message>
+        <source>Weigh one hook: its frame is part of the load.</source>
+        <translation>Pesa un gancho: su armazón es parte de la carga.</translation>
+    </message>
+    <message>
+        <source>The empty hooks are more than they may carry: read the rating again.</source>
+        <translation>Los ganchos vacíos superan lo que pueden llevar: lee otra vez el límite.</translation>
+    </message>
+    <message>
+        <source>Not with these plates: a lighter bar leaves more for the hooks.</source>
+        <translation>Con estos discos no: una barra más ligera deja más para los ganchos.</translation>
+    </message>
+    <message>
+        <source>The sleeve does not hold all of it: ask for less, or use hooks.</source>
+        <translation>No cabe todo en la manga: pide menos o usa ganchos.</translation>
+    </message>
+    <message>
+        <source>Say what one dumbbell weighs.</source>
+        <translation>Di cuánto pesa una mancuerna.</translation>
+    </message>
+    <message>
+        <source>Her depth: watch three reps at least and read the lowest bar in each, or use a box.</source>
+        <translation>Su profundidad: mira al menos tres repeticiones y lee la barra más baja en cada una, o usa un cajón.</translation>
+    </message>
+    <message>
+        <source>Three reps at least: two say little of how they differ.</source>
+        <translation>Tres repeticiones como mínimo: dos dicen poco de cuánto varían.</translation>
+    </message>
+    <message>
+        <source>Measure from the bar&apos;s centre to the top of the sleeve.</source>
+        <translation>Mide del centro de la barra a lo alto de la manga.</translation>
+    </message>
+    <message>
+        <source>Try with an empty bar how far it goes on down until the lip is clear.</source>
+        <translation>Prueba con la barra vacía cuánto sigue bajando hasta que el labio queda libre.</translation>
+    </message>
+    <message>
+        <source>On a box she has no spread of her own: say how far above it the hooks should be free.</source>
+        <translation>Sobre un cajón no hay variación propia: di a qué distancia por encima deben quedar libres los ganchos.</translation>
+    </message>
+    <message>
+        <source>No setting of the hooks is long enough: shorter ones never let go.</source>
+        <translation>Ningún ajuste de los ganchos es bastante largo: los más cortos nunca sueltan.</translation>
+    </message>
+    <message>
+        <source>Measure from hook to hook: what one side would be heavier by stands on it.</source>
+        <translation>Mide de gancho a gancho: de eso depende lo que haría un solo lado.</translation>
+    </message>
+    <message>
+        <source>Measure from hand to hand again.</source>
+        <translation>Mide otra vez de mano a mano.</translation>
+    </message>
+    <message>
+        <source>The hooks&apos; feet have to stand between her top and her bottom: measure again.</source>
+        <translation>Los pies de los ganchos tienen que apoyar entre su punto alto y su punto bajo: mide de nuevo.</translation>
+    </message>
+    <message>
+        <source>Her bar marks come first.</source>
+        <translation>Primero, sus marcas de barra.</translation>
+    </message>
+    <message>
+        <source>Hang the bands that are to be let go, anchored below.</source>
+        <translation>Cuelga las bandas que se van a soltar, ancladas abajo.</translation>
+    </message>
+    <message>
+        <source>Measure her arched chest, lying as she will lie.</source>
+        <translation>Mide su pecho arqueado, tumbada como va a estar.</translation>
+    </message>
+    <message>
+        <source>Measure her throat, lying as she will lie: the bar has to rest above it and below the chest.</source>
+        <translation>Mide su garganta, tumbada como va a estar: la barra tiene que descansar por encima y por debajo del pecho.</translation>
+    </message>
+    <message>
+        <source>Something of it cannot be right: measure and enter it again.</source>
+        <translation>Algo de esto no puede ser: mide y escríbelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>%1: %2 up, %3 down</source>
+        <translation>%1: %2 al subir, %3 al bajar</translation>
+    </message>
+    <message>
+        <source>%1 up · %2 down</source>
+        <translation>%1 al subir · %2 al bajar</translation>
+    </message>
+    <message>
+        <source>Bar: bare</source>
+        <translation>Barra: vacía</translation>
+    </message>
+    <message>
+        <source>Bar, each side: %1</source>
+        <translation>Barra, cada lado: %1</translation>
+    </message>
+    <message>
+        <source>Hook, seat to foot: set to %1 (%2 or longer)</source>
+        <translation>Gancho, de asiento a pie: ponlo en %1 (%2 o más)</translation>
+    </message>
+    <message>
+        <source>Hook, seat to foot: %1 or longer</source>
+        <translation>Gancho, de asiento a pie: %1 o más</translation>
+    </message>
+    <message>
+        <source>Foot stands at %1, free at %2</source>
+        <translation>El pie apoya a %1, libre a %2</translation>
+    </message>
+    <message>
+        <source>If one side stays on</source>
+        <translation>Si un lado se queda puesto</translation>
+    </message>
+    <message>
+        <source>Safeties</source>
+        <translation>Barras de seguridad</translation>
+    </message>
+    <message>
+        <source>Whether they let go</source>
+        <translation>Si se sueltan</translation>
+    </message>
+    <message>
+        <source>Overloaded</source>
+        <translation>Con sobrecarga</translation>
+    </message>
+    <message>
+        <source>The set cannot be done as it is put down: look at reps, clusters and who puts back.</source>
+        <translation>La serie no se puede hacer así: mira repeticiones, grupos y quién vuelve a poner.</translation>
+    </message>
+    <message>
+        <source>What she holds</source>
+        <translation>Lo que sostiene</translation>
+    </message>
+    <message>
+        <source>Published loads, as context and no advice</source>
+        <translation>Cargas publicadas, como contexto y no como consejo</translation>
+    </message>
+    <message>
+        <source>top %1</source>
+        <translation>arriba %1</translation>
+    </message>
+    <message>
+        <source>foot stands %1</source>
+        <translation>pie apoyado %1</translation>
+    </message>
+    <message>
+        <source>free %1</source>
+        <translation>libre %1</translation>
+    </message>
+    <message>
+        <source>Bar and hook from the side, to scale: at the top the hook hangs, at %1 its foot stands, at %2 the bar is free of it.</source>
+        <translation>Barra y gancho de lado, a escala: arriba el gancho cuelga, a %1 apoya el pie, a %2 la barra queda libre.</translation>
     </message>
 </context>
 <context>
