@@ -223,9 +223,7 @@ QtObject {
         onWayRequested: (itemId, kind, way) => root.wayOf(itemId, kind, way)
     }
     signal marksRequested()
-    signal askRequested(); signal strengthRequested(); signal rampRequested()
-    signal askRequested()
-    signal releaseRequested()
+    signal askRequested(); signal strengthRequested(); signal rampRequested(); signal releaseRequested()
     signal measurementsRequested(string itemId)
 
     function hang(itemId: string) {

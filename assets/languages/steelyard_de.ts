@@ -6599,6 +6599,86 @@
         <source>%1 %2</source>
         <translation>%1 %2</translation>
     </message>
+    <message>
+        <source>Before it is ready: %1</source>
+        <translation>Bevor es bereit ist: %1</translation>
+    </message>
+    <message>
+        <source>A proven overhead lift comes first.</source>
+        <translation>Zuerst kommt eine sichere Übung über Kopf.</translation>
+    </message>
+    <message>
+        <source>Room above and around; nobody within reach of the bar.</source>
+        <translation>Platz darüber und rundum; niemand in Reichweite der Stange.</translation>
+    </message>
+    <message>
+        <source>She knows how to get out from under it.</source>
+        <translation>Sie weiß, wie sie darunter wegkommt.</translation>
+    </message>
+    <message>
+        <source>Warm, screened and supervised.</source>
+        <translation>Warm, untersucht und beaufsichtigt.</translation>
+    </message>
+    <message>
+        <source>Safeties set, a spotter at each end.</source>
+        <translation>Sicherheits­ablagen gesetzt, an jedem Ende ein Helfer.</translation>
+    </message>
+    <message>
+        <source>Stop for pain, dizziness, chest pain, sudden headache or numbness.</source>
+        <translation>Schluss bei Schmerz, Schwindel, Brust­schmerz, plötzlichem Kopf­schmerz oder Taubheit.</translation>
+    </message>
+    <message>
+        <source>She breathes, and builds up the pull.</source>
+        <translation>Sie atmet und baut den Zug auf.</translation>
+    </message>
+    <message>
+        <source>Rehearse with empty hooks, a spotter at each end.</source>
+        <translation>Mit leeren Haken üben, an jedem Ende ein Helfer.</translation>
+    </message>
+    <message>
+        <source>If one side stays on: do not press, ride to the safeties.</source>
+        <translation>Bleibt eine Seite hängen: nicht drücken, auf die Sicherheits­ablagen absenken.</translation>
+    </message>
+    <message>
+        <source>Safeties tried with an empty bar.</source>
+        <translation>Sicherheits­ablagen mit leerer Stange probiert.</translation>
+    </message>
+    <message>
+        <source>Flat back to the ground, no curled arms.</source>
+        <translation>Flacher Rücken bis zum Boden, Arme nicht angewinkelt.</translation>
+    </message>
+    <message>
+        <source>Look for wire; drain it.</source>
+        <translation>Nach Draht suchen; leeren.</translation>
+    </message>
+    <message>
+        <source>Clear fall zone, spotters.</source>
+        <translation>Freie Fallzone, Helfer.</translation>
+    </message>
+    <message>
+        <source>A keg under pressure is never opened or dropped.</source>
+        <translation>Ein Fass unter Druck wird nie geöffnet oder fallen gelassen.</translation>
+    </message>
+    <message>
+        <source>Clear room to let it fall.</source>
+        <translation>Freier Platz, um es fallen zu lassen.</translation>
+    </message>
+    <message>
+        <source>Feet clear of it.</source>
+        <translation>Füße weg davon.</translation>
+    </message>
+    <message>
+        <source>Clear lane, level ground.</source>
+        <translation>Freie Bahn, ebener Boden.</translation>
+    </message>
+    <message>
+        <source>Stop when posture goes.</source>
+        <translation>Aufhören, wenn die Haltung nachlässt.</translation>
+    </message>
+    <message>
+        <source>Look at the kit and the place first.</source>
+        <translation>Sieh dir zuerst Material und Ort an.</translation>
+    </message>
 </context>
 <context>
     <name>gatetexts::Saying</name>
@@ -6625,6 +6705,158 @@
     <message>
         <source>lift</source>
         <translation>die Übung</translation>
+    </message>
+    <message>
+        <source>May be under age: %1</source>
+        <translation>Vielleicht minder­jährig: %1</translation>
+    </message>
+    <message>
+        <source>A clearance for it with this lift, given knowing her age, settles it. Local rules go before.</source>
+        <translation>Eine Freigabe dafür mit dieser Übung, im Wissen um ihr Alter, klärt es. Örtliche Regeln gehen vor.</translation>
+    </message>
+    <message>
+        <source>Age not known: %1</source>
+        <translation>Alter nicht bekannt: %1</translation>
+    </message>
+    <message>
+        <source>Enter her birth year; or a clearance for it with this lift, given knowing that she may be under age, settles it.</source>
+        <translation>Trag ihr Geburtsjahr ein; oder eine Freigabe dafür mit dieser Übung klärt es, erteilt im Wissen, dass sie vielleicht minderjährig ist.</translation>
+    </message>
+    <message>
+        <source>Nobody knows whether the load keeps to the limit</source>
+        <translation>Niemand weiß, ob die Last die Grenze einhält</translation>
+    </message>
+    <message>
+        <source>Measure what hangs along her whole way, then it is known.</source>
+        <translation>Miss, was hängt, über ihren ganzen Weg, dann ist es bekannt.</translation>
+    </message>
+    <message>
+        <source>Clearance is given by whoever is licensed or responsible here.</source>
+        <translation>Freigaben erteilt, wer hier dazu befugt oder verantwortlich ist.</translation>
+    </message>
+    <message>
+        <source>Clearance is over: %1</source>
+        <translation>Freigabe abgelaufen: %1</translation>
+    </message>
+    <message>
+        <source>%1 gave it, until %2.</source>
+        <translation>%1 hat sie erteilt, bis %2.</translation>
+    </message>
+    <message>
+        <source>Clearance was taken back: %1</source>
+        <translation>Freigabe zurück­genommen: %1</translation>
+    </message>
+    <message>
+        <source>%1 took it back on %2.</source>
+        <translation>%1 hat sie am %2 zurück­genommen.</translation>
+    </message>
+    <message>
+        <source>Cleared only from %2 on: %1</source>
+        <translation>Erst ab %2 freigegeben: %1</translation>
+    </message>
+    <message>
+        <source>%1 gave it. Wait until then, or have it put right.</source>
+        <translation>%1 hat sie erteilt. Warte bis dahin, oder lass sie berichtigen.</translation>
+    </message>
+    <message>
+        <source>Not cleared: %1</source>
+        <translation>Nicht freigegeben: %1</translation>
+    </message>
+    <message>
+        <source>Nobody has cleared her for it with this lift.</source>
+        <translation>Niemand hat sie mit dieser Übung dafür freigegeben.</translation>
+    </message>
+    <message>
+        <source>Whoever set it lifts it.</source>
+        <translation>Wer es gesetzt hat, hebt es auf.</translation>
+    </message>
+    <message>
+        <source>She does not train now</source>
+        <translation>Sie trainiert jetzt nicht</translation>
+    </message>
+    <message>
+        <source>this lift</source>
+        <translation>diese Übung</translation>
+    </message>
+    <message>
+        <source>Not now: %1</source>
+        <translation>Jetzt nicht: %1</translation>
+    </message>
+    <message>
+        <source>It may be one of what she is kept from now</source>
+        <translation>Es gehört vielleicht zu dem, was sie jetzt nicht darf</translation>
+    </message>
+    <message>
+        <source>Nobody has said which lift this one is like. Say so where the lift was added, then it is known.</source>
+        <translation>Niemand hat gesagt, welcher Übung diese gleicht. Sag es dort, wo die Übung hinzugefügt wurde, dann ist es bekannt.</translation>
+    </message>
+    <message>
+        <source>Something is said of her now</source>
+        <translation>Über sie ist jetzt etwas gesagt</translation>
+    </message>
+    <message>
+        <source>A newer app has set what she may do now</source>
+        <translation>Eine neuere App hat gesetzt, was sie jetzt darf</translation>
+    </message>
+    <message>
+        <source>What it forbids cannot be read here. Update the app, or ask whoever set it.</source>
+        <translation>Was das verbietet, ist hier nicht zu lesen. Aktualisiere die App, oder frag, wer es gesetzt hat.</translation>
+    </message>
+    <message>
+        <source>Her maximum was not lifted with plain iron</source>
+        <translation>Ihr Maximum wurde nicht mit bloßem Eisen gehoben</translation>
+    </message>
+    <message>
+        <source>It is of %1. Test or estimate the plain %2: it says how steady she is.</source>
+        <translation>Es ist vom %1. Teste oder schätze %2 mit bloßem Eisen: Das sagt, wie sicher sie ist.</translation>
+    </message>
+    <message>
+        <source>Her maximum is too old to go by</source>
+        <translation>Ihr Maximum ist zu alt, um danach zu gehen</translation>
+    </message>
+    <message>
+        <source>It is of %1 and counted until %2. Test or estimate the plain %3 again.</source>
+        <translation>Es ist vom %1 und zählte bis %2. Teste oder schätze %3 mit bloßem Eisen neu.</translation>
+    </message>
+    <message>
+        <source>No maximum of hers is known</source>
+        <translation>Kein Maximum von ihr ist bekannt</translation>
+    </message>
+    <message>
+        <source>Test or estimate the plain %1 first: percent is of that, and it says how steady she is.</source>
+        <translation>Teste oder schätze zuerst %1 mit bloßem Eisen: Davon sind die Prozente, und es sagt, wie sicher sie ist.</translation>
+    </message>
+    <message>
+        <source>tested on %1</source>
+        <translation>getestet am %1</translation>
+    </message>
+    <message>
+        <source>estimated from %1</source>
+        <translation>geschätzt aus dem %1</translation>
+    </message>
+    <message>
+        <source>%1 at the worst place would do.</source>
+        <translation>%1 an der schlimmsten Stelle ginge.</translation>
+    </message>
+    <message>
+        <source>No load would do.</source>
+        <translation>Keine Last ginge.</translation>
+    </message>
+    <message>
+        <source>Over the limit of %1 of her maximum</source>
+        <translation>Über der Grenze von %1 ihres Maximums</translation>
+    </message>
+    <message>
+        <source>At its worst place, give-or-take counted in, it comes to %1 of the lowest estimate (%2).</source>
+        <translation>An der schlimmsten Stelle, das Mehr oder Weniger mitgezählt, sind es %1 der niedrigsten Schätzung (%2).</translation>
+    </message>
+    <message>
+        <source>As much as her maximum, or more</source>
+        <translation>So viel wie ihr Maximum oder mehr</translation>
+    </message>
+    <message>
+        <source>At its worst place, give-or-take counted in, it comes to %1 of the lowest estimate (%2): a maximal lift. Warm, screened, supervised.</source>
+        <translation>An der schlimmsten Stelle, das Mehr oder Weniger mitgezählt, sind es %1 der niedrigsten Schätzung (%2): eine maximale Last. Warm, untersucht, beaufsichtigt.</translation>
     </message>
 </context>
 <context>
@@ -9307,236 +9539,8 @@
         </translation>
     </message>
     <message>
-        <source>May be under age: %1</source>
-        <translation>Vielleicht minder­jährig: %1</translation>
-    </message>
-    <message>
-        <source>A clearance for it with this lift, given knowing her age, settles it. Local rules go before.</source>
-        <translation>Eine Freigabe dafür mit dieser Übung, im Wissen um ihr Alter, klärt es. Örtliche Regeln gehen vor.</translation>
-    </message>
-    <message>
-        <source>Age not known: %1</source>
-        <translation>Alter nicht bekannt: %1</translation>
-    </message>
-    <message>
-        <source>Enter her birth year; or a clearance for it with this lift, given knowing that she may be under age, settles it.</source>
-        <translation>Trag ihr Geburtsjahr ein; oder eine Freigabe dafür mit dieser Übung klärt es, erteilt im Wissen, dass sie vielleicht minderjährig ist.</translation>
-    </message>
-    <message>
-        <source>Nobody knows whether the load keeps to the limit</source>
-        <translation>Niemand weiß, ob die Last die Grenze einhält</translation>
-    </message>
-    <message>
-        <source>Measure what hangs along her whole way, then it is known.</source>
-        <translation>Miss, was hängt, über ihren ganzen Weg, dann ist es bekannt.</translation>
-    </message>
-    <message>
-        <source>Clearance is given by whoever is licensed or responsible here.</source>
-        <translation>Freigaben erteilt, wer hier dazu befugt oder verantwortlich ist.</translation>
-    </message>
-    <message>
-        <source>Clearance is over: %1</source>
-        <translation>Freigabe abgelaufen: %1</translation>
-    </message>
-    <message>
-        <source>%1 gave it, until %2.</source>
-        <translation>%1 hat sie erteilt, bis %2.</translation>
-    </message>
-    <message>
-        <source>Clearance was taken back: %1</source>
-        <translation>Freigabe zurück­genommen: %1</translation>
-    </message>
-    <message>
-        <source>%1 took it back on %2.</source>
-        <translation>%1 hat sie am %2 zurück­genommen.</translation>
-    </message>
-    <message>
-        <source>Cleared only from %2 on: %1</source>
-        <translation>Erst ab %2 freigegeben: %1</translation>
-    </message>
-    <message>
-        <source>%1 gave it. Wait until then, or have it put right.</source>
-        <translation>%1 hat sie erteilt. Warte bis dahin, oder lass sie berichtigen.</translation>
-    </message>
-    <message>
-        <source>Not cleared: %1</source>
-        <translation>Nicht freigegeben: %1</translation>
-    </message>
-    <message>
-        <source>Nobody has cleared her for it with this lift.</source>
-        <translation>Niemand hat sie mit dieser Übung dafür freigegeben.</translation>
-    </message>
-    <message>
-        <source>Whoever set it lifts it.</source>
-        <translation>Wer es gesetzt hat, hebt es auf.</translation>
-    </message>
-    <message>
-        <source>She does not train now</source>
-        <translation>Sie trainiert jetzt nicht</translation>
-    </message>
-    <message>
-        <source>this lift</source>
-        <translation>diese Übung</translation>
-    </message>
-    <message>
-        <source>Not now: %1</source>
-        <translation>Jetzt nicht: %1</translation>
-    </message>
-    <message>
-        <source>It may be one of what she is kept from now</source>
-        <translation>Es gehört vielleicht zu dem, was sie jetzt nicht darf</translation>
-    </message>
-    <message>
-        <source>Nobody has said which lift this one is like. Say so where the lift was added, then it is known.</source>
-        <translation>Niemand hat gesagt, welcher Übung diese gleicht. Sag es dort, wo die Übung hinzugefügt wurde, dann ist es bekannt.</translation>
-    </message>
-    <message>
-        <source>Something is said of her now</source>
-        <translation>Über sie ist jetzt etwas gesagt</translation>
-    </message>
-    <message>
-        <source>A newer app has set what she may do now</source>
-        <translation>Eine neuere App hat gesetzt, was sie jetzt darf</translation>
-    </message>
-    <message>
-        <source>What it forbids cannot be read here. Update the app, or ask whoever set it.</source>
-        <translation>Was das verbietet, ist hier nicht zu lesen. Aktualisiere die App, oder frag, wer es gesetzt hat.</translation>
-    </message>
-    <message>
-        <source>Her maximum was not lifted with plain iron</source>
-        <translation>Ihr Maximum wurde nicht mit bloßem Eisen gehoben</translation>
-    </message>
-    <message>
-        <source>It is of %1. Test or estimate the plain %2: it says how steady she is.</source>
-        <translation>Es ist vom %1. Teste oder schätze %2 mit bloßem Eisen: Das sagt, wie sicher sie ist.</translation>
-    </message>
-    <message>
-        <source>Her maximum is too old to go by</source>
-        <translation>Ihr Maximum ist zu alt, um danach zu gehen</translation>
-    </message>
-    <message>
-        <source>It is of %1 and counted until %2. Test or estimate the plain %3 again.</source>
-        <translation>Es ist vom %1 und zählte bis %2. Teste oder schätze %3 mit bloßem Eisen neu.</translation>
-    </message>
-    <message>
-        <source>No maximum of hers is known</source>
-        <translation>Kein Maximum von ihr ist bekannt</translation>
-    </message>
-    <message>
-        <source>Test or estimate the plain %1 first: percent is of that, and it says how steady she is.</source>
-        <translation>Teste oder schätze zuerst %1 mit bloßem Eisen: Davon sind die Prozente, und es sagt, wie sicher sie ist.</translation>
-    </message>
-    <message>
-        <source>tested on %1</source>
-        <translation>getestet am %1</translation>
-    </message>
-    <message>
-        <source>estimated from %1</source>
-        <translation>geschätzt aus dem %1</translation>
-    </message>
-    <message>
-        <source>%1 at the worst place would do.</source>
-        <translation>%1 an der schlimmsten Stelle ginge.</translation>
-    </message>
-    <message>
-        <source>No load would do.</source>
-        <translation>Keine Last ginge.</translation>
-    </message>
-    <message>
-        <source>Over the limit of %1 of her maximum</source>
-        <translation>Über der Grenze von %1 ihres Maximums</translation>
-    </message>
-    <message>
-        <source>At its worst place, give-or-take counted in, it comes to %1 of the lowest estimate (%2).</source>
-        <translation>An der schlimmsten Stelle, das Mehr oder Weniger mitgezählt, sind es %1 der niedrigsten Schätzung (%2).</translation>
-    </message>
-    <message>
-        <source>As much as her maximum, or more</source>
-        <translation>So viel wie ihr Maximum oder mehr</translation>
-    </message>
-    <message>
-        <source>At its worst place, give-or-take counted in, it comes to %1 of the lowest estimate (%2): a maximal lift. Warm, screened, supervised.</source>
-        <translation>An der schlimmsten Stelle, das Mehr oder Weniger mitgezählt, sind es %1 der niedrigsten Schätzung (%2): eine maximale Last. Warm, untersucht, beaufsichtigt.</translation>
-    </message>
-    <message>
-        <source>Before it is ready: %1</source>
-        <translation>Bevor es bereit ist: %1</translation>
-    </message>
-    <message>
-        <source>A proven overhead lift comes first.</source>
-        <translation>Zuerst kommt eine sichere Übung über Kopf.</translation>
-    </message>
-    <message>
-        <source>Room above and around; nobody within reach of the bar.</source>
-        <translation>Platz darüber und rundum; niemand in Reichweite der Stange.</translation>
-    </message>
-    <message>
-        <source>She knows how to get out from under it.</source>
-        <translation>Sie weiß, wie sie darunter wegkommt.</translation>
-    </message>
-    <message>
-        <source>Warm, screened and supervised.</source>
-        <translation>Warm, untersucht und beaufsichtigt.</translation>
-    </message>
-    <message>
-        <source>Safeties set, a spotter at each end.</source>
-        <translation>Sicherheits­ablagen gesetzt, an jedem Ende ein Helfer.</translation>
-    </message>
-    <message>
-        <source>Stop for pain, dizziness, chest pain, sudden headache or numbness.</source>
-        <translation>Schluss bei Schmerz, Schwindel, Brust­schmerz, plötzlichem Kopf­schmerz oder Taubheit.</translation>
-    </message>
-    <message>
-        <source>She breathes, and builds up the pull.</source>
-        <translation>Sie atmet und baut den Zug auf.</translation>
-    </message>
-    <message>
-        <source>Rehearse with empty hooks, a spotter at each end.</source>
-        <translation>Mit leeren Haken üben, an jedem Ende ein Helfer.</translation>
-    </message>
-    <message>
         <source>If one side stays on: do not press, ride to the safeties.</source>
         <translation>Bleibt eine Seite hängen: nicht drücken, auf die Sicherheits­ablagen absenken.</translation>
-    </message>
-    <message>
-        <source>Safeties tried with an empty bar.</source>
-        <translation>Sicherheits­ablagen mit leerer Stange probiert.</translation>
-    </message>
-    <message>
-        <source>Flat back to the ground, no curled arms.</source>
-        <translation>Flacher Rücken bis zum Boden, Arme nicht angewinkelt.</translation>
-    </message>
-    <message>
-        <source>Look for wire; drain it.</source>
-        <translation>Nach Draht suchen; leeren.</translation>
-    </message>
-    <message>
-        <source>Clear fall zone, spotters.</source>
-        <translation>Freie Fallzone, Helfer.</translation>
-    </message>
-    <message>
-        <source>A keg under pressure is never opened or dropped.</source>
-        <translation>Ein Fass unter Druck wird nie geöffnet oder fallen gelassen.</translation>
-    </message>
-    <message>
-        <source>Clear room to let it fall.</source>
-        <translation>Freier Platz, um es fallen zu lassen.</translation>
-    </message>
-    <message>
-        <source>Feet clear of it.</source>
-        <translation>Füße weg davon.</translation>
-    </message>
-    <message>
-        <source>Clear lane, level ground.</source>
-        <translation>Freie Bahn, ebener Boden.</translation>
-    </message>
-    <message>
-        <source>Stop when posture goes.</source>
-        <translation>Aufhören, wenn die Haltung nachlässt.</translation>
-    </message>
-    <message>
-        <source>Look at the kit and the place first.</source>
-        <translation>Sieh dir zuerst Material und Ort an.</translation>
     </message>
     <message>
         <source>Heavier on the way down: before it is ready</source>

@@ -6599,6 +6599,86 @@
         <source>%1 %2</source>
         <translation>%1 %2</translation>
     </message>
+    <message>
+        <source>Before it is ready: %1</source>
+        <translation>Antes de estar listo: %1</translation>
+    </message>
+    <message>
+        <source>A proven overhead lift comes first.</source>
+        <translation>Primero, un ejercicio seguro por encima de la cabeza.</translation>
+    </message>
+    <message>
+        <source>Room above and around; nobody within reach of the bar.</source>
+        <translation>Sitio arriba y alrededor; nadie al alcance de la barra.</translation>
+    </message>
+    <message>
+        <source>She knows how to get out from under it.</source>
+        <translation>Sabe cómo salir de debajo.</translation>
+    </message>
+    <message>
+        <source>Warm, screened and supervised.</source>
+        <translation>En caliente, con revisión previa y supervisión.</translation>
+    </message>
+    <message>
+        <source>Safeties set, a spotter at each end.</source>
+        <translation>Barras de seguridad puestas, un ayudante en cada extremo.</translation>
+    </message>
+    <message>
+        <source>Stop for pain, dizziness, chest pain, sudden headache or numbness.</source>
+        <translation>Parar si hay dolor, mareo, dolor de pecho, dolor de cabeza repentino o entumecimiento.</translation>
+    </message>
+    <message>
+        <source>She breathes, and builds up the pull.</source>
+        <translation>Respira y va aumentando la tracción.</translation>
+    </message>
+    <message>
+        <source>Rehearse with empty hooks, a spotter at each end.</source>
+        <translation>Ensayar con los ganchos vacíos, un ayudante en cada extremo.</translation>
+    </message>
+    <message>
+        <source>If one side stays on: do not press, ride to the safeties.</source>
+        <translation>Si un lado no se suelta: no empujar, bajar a las barras de seguridad.</translation>
+    </message>
+    <message>
+        <source>Safeties tried with an empty bar.</source>
+        <translation>Barras de seguridad probadas con la barra vacía.</translation>
+    </message>
+    <message>
+        <source>Flat back to the ground, no curled arms.</source>
+        <translation>Espalda recta hasta el suelo, brazos sin doblar.</translation>
+    </message>
+    <message>
+        <source>Look for wire; drain it.</source>
+        <translation>Buscar alambres; vaciarla.</translation>
+    </message>
+    <message>
+        <source>Clear fall zone, spotters.</source>
+        <translation>Zona de caída libre, ayudantes.</translation>
+    </message>
+    <message>
+        <source>A keg under pressure is never opened or dropped.</source>
+        <translation>Un barril con presión nunca se abre ni se deja caer.</translation>
+    </message>
+    <message>
+        <source>Clear room to let it fall.</source>
+        <translation>Sitio libre para dejarlo caer.</translation>
+    </message>
+    <message>
+        <source>Feet clear of it.</source>
+        <translation>Los pies lejos de él.</translation>
+    </message>
+    <message>
+        <source>Clear lane, level ground.</source>
+        <translation>Pista libre, suelo llano.</translation>
+    </message>
+    <message>
+        <source>Stop when posture goes.</source>
+        <translation>Parar cuando se pierda la postura.</translation>
+    </message>
+    <message>
+        <source>Look at the kit and the place first.</source>
+        <translation>Mira primero el material y el sitio.</translation>
+    </message>
 </context>
 <context>
     <name>gatetexts::Saying</name>
@@ -6625,6 +6705,158 @@
     <message>
         <source>lift</source>
         <translation>el ejercicio</translation>
+    </message>
+    <message>
+        <source>May be under age: %1</source>
+        <translation>Puede ser menor de edad: %1</translation>
+    </message>
+    <message>
+        <source>A clearance for it with this lift, given knowing her age, settles it. Local rules go before.</source>
+        <translation>Una autorización para eso con este ejercicio, dada sabiendo su edad, lo resuelve. Las normas locales van antes.</translation>
+    </message>
+    <message>
+        <source>Age not known: %1</source>
+        <translation>Edad desconocida: %1</translation>
+    </message>
+    <message>
+        <source>Enter her birth year; or a clearance for it with this lift, given knowing that she may be under age, settles it.</source>
+        <translation>Escribe su año de nacimiento; o lo resuelve una autorización para eso con este ejercicio, dada sabiendo que puede ser menor.</translation>
+    </message>
+    <message>
+        <source>Nobody knows whether the load keeps to the limit</source>
+        <translation>Nadie sabe si la carga respeta el límite</translation>
+    </message>
+    <message>
+        <source>Measure what hangs along her whole way, then it is known.</source>
+        <translation>Mide lo que cuelga en todo su recorrido; entonces se sabrá.</translation>
+    </message>
+    <message>
+        <source>Clearance is given by whoever is licensed or responsible here.</source>
+        <translation>La autorización la da quien esté habilitado o sea responsable aquí.</translation>
+    </message>
+    <message>
+        <source>Clearance is over: %1</source>
+        <translation>Autorización vencida: %1</translation>
+    </message>
+    <message>
+        <source>%1 gave it, until %2.</source>
+        <translation>%1 la dio, hasta el %2.</translation>
+    </message>
+    <message>
+        <source>Clearance was taken back: %1</source>
+        <translation>Autorización retirada: %1</translation>
+    </message>
+    <message>
+        <source>%1 took it back on %2.</source>
+        <translation>%1 la retiró el %2.</translation>
+    </message>
+    <message>
+        <source>Cleared only from %2 on: %1</source>
+        <translation>Con autorización solo desde el %2: %1</translation>
+    </message>
+    <message>
+        <source>%1 gave it. Wait until then, or have it put right.</source>
+        <translation>%1 la dio. Espera hasta entonces, o haz que se corrija.</translation>
+    </message>
+    <message>
+        <source>Not cleared: %1</source>
+        <translation>Sin autorización: %1</translation>
+    </message>
+    <message>
+        <source>Nobody has cleared her for it with this lift.</source>
+        <translation>Nadie la ha autorizado para eso con este ejercicio.</translation>
+    </message>
+    <message>
+        <source>Whoever set it lifts it.</source>
+        <translation>Quien lo puso lo levanta.</translation>
+    </message>
+    <message>
+        <source>She does not train now</source>
+        <translation>Ahora no entrena</translation>
+    </message>
+    <message>
+        <source>this lift</source>
+        <translation>este ejercicio</translation>
+    </message>
+    <message>
+        <source>Not now: %1</source>
+        <translation>Ahora no: %1</translation>
+    </message>
+    <message>
+        <source>It may be one of what she is kept from now</source>
+        <translation>Puede ser de lo que ahora no debe hacer</translation>
+    </message>
+    <message>
+        <source>Nobody has said which lift this one is like. Say so where the lift was added, then it is known.</source>
+        <translation>Nadie ha dicho a qué ejercicio se parece este. Dilo donde se añadió; entonces se sabrá.</translation>
+    </message>
+    <message>
+        <source>Something is said of her now</source>
+        <translation>Ahora hay algo dicho sobre ella</translation>
+    </message>
+    <message>
+        <source>A newer app has set what she may do now</source>
+        <translation>Una aplicación más nueva ha puesto lo que ahora puede hacer</translation>
+    </message>
+    <message>
+        <source>What it forbids cannot be read here. Update the app, or ask whoever set it.</source>
+        <translation>Lo que prohíbe no se puede leer aquí. Actualiza la aplicación, o pregunta a quien lo puso.</translation>
+    </message>
+    <message>
+        <source>Her maximum was not lifted with plain iron</source>
+        <translation>Su máximo no se levantó solo con hierro</translation>
+    </message>
+    <message>
+        <source>It is of %1. Test or estimate the plain %2: it says how steady she is.</source>
+        <translation>Es del %1. Prueba o estima %2 solo con hierro: dice lo firme que está.</translation>
+    </message>
+    <message>
+        <source>Her maximum is too old to go by</source>
+        <translation>Su máximo es demasiado viejo para guiarse por él</translation>
+    </message>
+    <message>
+        <source>It is of %1 and counted until %2. Test or estimate the plain %3 again.</source>
+        <translation>Es del %1 y valía hasta el %2. Prueba o estima otra vez %3 solo con hierro.</translation>
+    </message>
+    <message>
+        <source>No maximum of hers is known</source>
+        <translation>No se conoce ningún máximo suyo</translation>
+    </message>
+    <message>
+        <source>Test or estimate the plain %1 first: percent is of that, and it says how steady she is.</source>
+        <translation>Prueba o estima primero %1 solo con hierro: el porcentaje es de eso, y dice lo firme que está.</translation>
+    </message>
+    <message>
+        <source>tested on %1</source>
+        <translation>probado el %1</translation>
+    </message>
+    <message>
+        <source>estimated from %1</source>
+        <translation>estimado del %1</translation>
+    </message>
+    <message>
+        <source>%1 at the worst place would do.</source>
+        <translation>%1 en el peor punto valdría.</translation>
+    </message>
+    <message>
+        <source>No load would do.</source>
+        <translation>Ninguna carga valdría.</translation>
+    </message>
+    <message>
+        <source>Over the limit of %1 of her maximum</source>
+        <translation>Por encima del límite de %1 de su máximo</translation>
+    </message>
+    <message>
+        <source>At its worst place, give-or-take counted in, it comes to %1 of the lowest estimate (%2).</source>
+        <translation>En el peor punto, contado el margen, llega a %1 de la estimación más baja (%2).</translation>
+    </message>
+    <message>
+        <source>As much as her maximum, or more</source>
+        <translation>Tanto como su máximo, o más</translation>
+    </message>
+    <message>
+        <source>At its worst place, give-or-take counted in, it comes to %1 of the lowest estimate (%2): a maximal lift. Warm, screened, supervised.</source>
+        <translation>En el peor punto, contado el margen, llega a %1 de la estimación más baja (%2): una carga máxima. En caliente, con revisión previa y supervisión.</translation>
     </message>
 </context>
 <context>
@@ -9307,236 +9539,8 @@
         </translation>
     </message>
     <message>
-        <source>May be under age: %1</source>
-        <translation>Puede ser menor de edad: %1</translation>
-    </message>
-    <message>
-        <source>A clearance for it with this lift, given knowing her age, settles it. Local rules go before.</source>
-        <translation>Una autorización para eso con este ejercicio, dada sabiendo su edad, lo resuelve. Las normas locales van antes.</translation>
-    </message>
-    <message>
-        <source>Age not known: %1</source>
-        <translation>Edad desconocida: %1</translation>
-    </message>
-    <message>
-        <source>Enter her birth year; or a clearance for it with this lift, given knowing that she may be under age, settles it.</source>
-        <translation>Escribe su año de nacimiento; o lo resuelve una autorización para eso con este ejercicio, dada sabiendo que puede ser menor.</translation>
-    </message>
-    <message>
-        <source>Nobody knows whether the load keeps to the limit</source>
-        <translation>Nadie sabe si la carga respeta el límite</translation>
-    </message>
-    <message>
-        <source>Measure what hangs along her whole way, then it is known.</source>
-        <translation>Mide lo que cuelga en todo su recorrido; entonces se sabrá.</translation>
-    </message>
-    <message>
-        <source>Clearance is given by whoever is licensed or responsible here.</source>
-        <translation>La autorización la da quien esté habilitado o sea responsable aquí.</translation>
-    </message>
-    <message>
-        <source>Clearance is over: %1</source>
-        <translation>Autorización vencida: %1</translation>
-    </message>
-    <message>
-        <source>%1 gave it, until %2.</source>
-        <translation>%1 la dio, hasta el %2.</translation>
-    </message>
-    <message>
-        <source>Clearance was taken back: %1</source>
-        <translation>Autorización retirada: %1</translation>
-    </message>
-    <message>
-        <source>%1 took it back on %2.</source>
-        <translation>%1 la retiró el %2.</translation>
-    </message>
-    <message>
-        <source>Cleared only from %2 on: %1</source>
-        <translation>Con autorización solo desde el %2: %1</translation>
-    </message>
-    <message>
-        <source>%1 gave it. Wait until then, or have it put right.</source>
-        <translation>%1 la dio. Espera hasta entonces, o haz que se corrija.</translation>
-    </message>
-    <message>
-        <source>Not cleared: %1</source>
-        <translation>Sin autorización: %1</translation>
-    </message>
-    <message>
-        <source>Nobody has cleared her for it with this lift.</source>
-        <translation>Nadie la ha autorizado para eso con este ejercicio.</translation>
-    </message>
-    <message>
-        <source>Whoever set it lifts it.</source>
-        <translation>Quien lo puso lo levanta.</translation>
-    </message>
-    <message>
-        <source>She does not train now</source>
-        <translation>Ahora no entrena</translation>
-    </message>
-    <message>
-        <source>this lift</source>
-        <translation>este ejercicio</translation>
-    </message>
-    <message>
-        <source>Not now: %1</source>
-        <translation>Ahora no: %1</translation>
-    </message>
-    <message>
-        <source>It may be one of what she is kept from now</source>
-        <translation>Puede ser de lo que ahora no debe hacer</translation>
-    </message>
-    <message>
-        <source>Nobody has said which lift this one is like. Say so where the lift was added, then it is known.</source>
-        <translation>Nadie ha dicho a qué ejercicio se parece este. Dilo donde se añadió; entonces se sabrá.</translation>
-    </message>
-    <message>
-        <source>Something is said of her now</source>
-        <translation>Ahora hay algo dicho sobre ella</translation>
-    </message>
-    <message>
-        <source>A newer app has set what she may do now</source>
-        <translation>Una aplicación más nueva ha puesto lo que ahora puede hacer</translation>
-    </message>
-    <message>
-        <source>What it forbids cannot be read here. Update the app, or ask whoever set it.</source>
-        <translation>Lo que prohíbe no se puede leer aquí. Actualiza la aplicación, o pregunta a quien lo puso.</translation>
-    </message>
-    <message>
-        <source>Her maximum was not lifted with plain iron</source>
-        <translation>Su máximo no se levantó solo con hierro</translation>
-    </message>
-    <message>
-        <source>It is of %1. Test or estimate the plain %2: it says how steady she is.</source>
-        <translation>Es del %1. Prueba o estima %2 solo con hierro: dice lo firme que está.</translation>
-    </message>
-    <message>
-        <source>Her maximum is too old to go by</source>
-        <translation>Su máximo es demasiado viejo para guiarse por él</translation>
-    </message>
-    <message>
-        <source>It is of %1 and counted until %2. Test or estimate the plain %3 again.</source>
-        <translation>Es del %1 y valía hasta el %2. Prueba o estima otra vez %3 solo con hierro.</translation>
-    </message>
-    <message>
-        <source>No maximum of hers is known</source>
-        <translation>No se conoce ningún máximo suyo</translation>
-    </message>
-    <message>
-        <source>Test or estimate the plain %1 first: percent is of that, and it says how steady she is.</source>
-        <translation>Prueba o estima primero %1 solo con hierro: el porcentaje es de eso, y dice lo firme que está.</translation>
-    </message>
-    <message>
-        <source>tested on %1</source>
-        <translation>probado el %1</translation>
-    </message>
-    <message>
-        <source>estimated from %1</source>
-        <translation>estimado del %1</translation>
-    </message>
-    <message>
-        <source>%1 at the worst place would do.</source>
-        <translation>%1 en el peor punto valdría.</translation>
-    </message>
-    <message>
-        <source>No load would do.</source>
-        <translation>Ninguna carga valdría.</translation>
-    </message>
-    <message>
-        <source>Over the limit of %1 of her maximum</source>
-        <translation>Por encima del límite de %1 de su máximo</translation>
-    </message>
-    <message>
-        <source>At its worst place, give-or-take counted in, it comes to %1 of the lowest estimate (%2).</source>
-        <translation>En el peor punto, contado el margen, llega a %1 de la estimación más baja (%2).</translation>
-    </message>
-    <message>
-        <source>As much as her maximum, or more</source>
-        <translation>Tanto como su máximo, o más</translation>
-    </message>
-    <message>
-        <source>At its worst place, give-or-take counted in, it comes to %1 of the lowest estimate (%2): a maximal lift. Warm, screened, supervised.</source>
-        <translation>En el peor punto, contado el margen, llega a %1 de la estimación más baja (%2): una carga máxima. En caliente, con revisión previa y supervisión.</translation>
-    </message>
-    <message>
-        <source>Before it is ready: %1</source>
-        <translation>Antes de estar listo: %1</translation>
-    </message>
-    <message>
-        <source>A proven overhead lift comes first.</source>
-        <translation>Primero, un ejercicio seguro por encima de la cabeza.</translation>
-    </message>
-    <message>
-        <source>Room above and around; nobody within reach of the bar.</source>
-        <translation>Sitio arriba y alrededor; nadie al alcance de la barra.</translation>
-    </message>
-    <message>
-        <source>She knows how to get out from under it.</source>
-        <translation>Sabe cómo salir de debajo.</translation>
-    </message>
-    <message>
-        <source>Warm, screened and supervised.</source>
-        <translation>En caliente, con revisión previa y supervisión.</translation>
-    </message>
-    <message>
-        <source>Safeties set, a spotter at each end.</source>
-        <translation>Barras de seguridad puestas, un ayudante en cada extremo.</translation>
-    </message>
-    <message>
-        <source>Stop for pain, dizziness, chest pain, sudden headache or numbness.</source>
-        <translation>Parar si hay dolor, mareo, dolor de pecho, dolor de cabeza repentino o entumecimiento.</translation>
-    </message>
-    <message>
-        <source>She breathes, and builds up the pull.</source>
-        <translation>Respira y va aumentando la tracción.</translation>
-    </message>
-    <message>
-        <source>Rehearse with empty hooks, a spotter at each end.</source>
-        <translation>Ensayar con los ganchos vacíos, un ayudante en cada extremo.</translation>
-    </message>
-    <message>
         <source>If one side stays on: do not press, ride to the safeties.</source>
         <translation>Si un lado no se suelta: no empujar, bajar a las barras de seguridad.</translation>
-    </message>
-    <message>
-        <source>Safeties tried with an empty bar.</source>
-        <translation>Barras de seguridad probadas con la barra vacía.</translation>
-    </message>
-    <message>
-        <source>Flat back to the ground, no curled arms.</source>
-        <translation>Espalda recta hasta el suelo, brazos sin doblar.</translation>
-    </message>
-    <message>
-        <source>Look for wire; drain it.</source>
-        <translation>Buscar alambres; vaciarla.</translation>
-    </message>
-    <message>
-        <source>Clear fall zone, spotters.</source>
-        <translation>Zona de caída libre, ayudantes.</translation>
-    </message>
-    <message>
-        <source>A keg under pressure is never opened or dropped.</source>
-        <translation>Un barril con presión nunca se abre ni se deja caer.</translation>
-    </message>
-    <message>
-        <source>Clear room to let it fall.</source>
-        <translation>Sitio libre para dejarlo caer.</translation>
-    </message>
-    <message>
-        <source>Feet clear of it.</source>
-        <translation>Los pies lejos de él.</translation>
-    </message>
-    <message>
-        <source>Clear lane, level ground.</source>
-        <translation>Pista libre, suelo llano.</translation>
-    </message>
-    <message>
-        <source>Stop when posture goes.</source>
-        <translation>Parar cuando se pierda la postura.</translation>
-    </message>
-    <message>
-        <source>Look at the kit and the place first.</source>
-        <translation>Mira primero el material y el sitio.</translation>
     </message>
     <message>
         <source>Heavier on the way down: before it is ready</source>

@@ -9,6 +9,7 @@
 #include <cmath>
 
 using namespace steelyard;
+using sentences::CautionText, sentences::Said;
 
 namespace gatetexts {
 
@@ -51,7 +52,7 @@ class Saying {
 public:
     Saying(const GateReason& reason, std::chrono::sys_days today) : m_reason(reason.reason), m_methods(named(reason.methods)), m_today(today) {}
 
-    [[nodiscard]] sentences::Said said() const
+    [[nodiscard]] Said said() const
     {
         switch (m_reason.key.code) {
         case GateCode::ClearanceMissing:
@@ -80,11 +81,13 @@ public:
     }
 
 private:
+    /// The tool that collects sentences names them by their class.
+    [[nodiscard]] static QString tr(const char* text) { return QCoreApplication::translate("gatetexts::Saying", text); }
     [[nodiscard]] QString day(const std::optional<std::chrono::sys_days>& when) const { return when ? keepingtexts::day(*when, m_today) : QString(); }
     /// One that was written by a newer app has no name that can be read here.
     [[nodiscard]] QString who() const { return m_reason.who.empty() ? tr("somebody") : QString::fromStdString(m_reason.who); }
 
-    [[nodiscard]] sentences::Said clearance() const
+    [[nodiscard]] Said clearance() const
     {
         const QString settles = tr("Clearance is given by whoever is licensed or responsible here.");
         switch (m_reason.key.code) {
@@ -104,7 +107,7 @@ private:
         const QString set = m_reason.until ? tr("%1 set it on %2, until %3.").arg(who(), day(m_reason.from), day(m_reason.until)) : tr("%1 set it on %2.").arg(who(), day(m_reason.from));
         return m_reason.text.empty() ? set : tr("“%1” %2").arg(QString::fromStdString(m_reason.text), set);
     }
-    [[nodiscard]] sentences::Said status() const
+    [[nodiscard]] Said status() const
     {
         const QString lifts = tr("Whoever set it lifts it.");
         switch (m_reason.key.code) {
@@ -124,7 +127,7 @@ private:
     }
 
     [[nodiscard]] QString whose() const { return m_reason.key.method == Method::Tyre ? tr("deadlift") : tr("lift"); }
-    [[nodiscard]] sentences::Said maximum() const
+    [[nodiscard]] Said maximum() const
     {
         switch (m_reason.key.code) {
         case GateCode::MaximumNotPlain:
@@ -136,7 +139,7 @@ private:
         }
     }
 
-    [[nodiscard]] sentences::Said load() const
+    [[nodiscard]] Said load() const
     {
         const QString share = percent(m_reason.percent.value_or(0));
         const QString known = m_reason.tested.value_or(false) ? tr("tested on %1").arg(day(m_reason.from)) : tr("estimated from %1").arg(day(m_reason.from));
@@ -202,12 +205,12 @@ QString fitness(Fitness fitness)
     return tr("none");
 }
 
-sentences::Said reason(const GateReason& reason, std::chrono::sys_days today)
+Said reason(const GateReason& reason, std::chrono::sys_days today)
 {
     return Saying(reason, today).said();
 }
 
-sentences::CautionText caution(Method which)
+CautionText caution(Method which)
 {
     const QString head = tr("Before it is ready: %1").arg(method(which));
     switch (which) {

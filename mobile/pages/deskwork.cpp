@@ -36,7 +36,8 @@ void DeskWork::setDesk(DeskService* desk)
 {
     const auto moved = [this] {
         // a desk that was laid out anew has nobody at the gates
-        layLifter();
+        if (!m_desk->desk().lifter())
+            layLifter();
         keepLookedOver();
         Q_EMIT changed();
     };

@@ -4,6 +4,7 @@
 #include <QObject>
 #include <QPointF>
 #include <QString>
+#include <QStringList>
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 
@@ -14,8 +15,7 @@ struct SetupAnswer {
     Q_PROPERTY(QString title MEMBER title)
     Q_PROPERTY(QString means MEMBER means)
     Q_PROPERTY(QString more MEMBER more)
-    Q_PROPERTY(QString percent MEMBER percent)
-    Q_PROPERTY(QString percents MEMBER percents)
+    Q_PROPERTY(QStringList percents MEMBER percents)
     Q_PROPERTY(QString state MEMBER state)
     Q_PROPERTY(QString reason MEMBER reason)
     Q_PROPERTY(QString gate MEMBER gate)
@@ -31,8 +31,7 @@ public:
     QString title;   ///< the answer itself
     QString means;   ///< mean of the path beside mean of the ends
     QString more;    ///< zone's range, rack, work
-    QString percent;  ///< of her maximum, on the mean: "71 ± 3 %"
-    QString percents; ///< of what, at each place; or why there is none
+    QStringList percents; ///< of her maximum, on the mean: "71 ± 3 %"; and of what, at each place, or why there is none
     QString state;   ///< READY, NOT READY, DO NOT LIFT
     QString reason;  ///< what settles it
     QString gate;    ///< that nothing of hers stands against it, or that nobody was looked at; empty where something does

@@ -50,8 +50,7 @@ void SetupView::refresh()
     const steelyard::Desk& desk = m_desk->desk();
     const steelyard::WeighedUp& weighed = desk.answer();
     m_answer = setuptexts::answer(desk);
-    m_answer.percent = strengthtexts::percentOnMean(weighed, desk.maximum());
-    m_answer.percents = strengthtexts::percents(weighed, desk.maximum(), desk.maximumOn());
+    m_answer.percents = {strengthtexts::percentOnMean(weighed, desk.maximum()), strengthtexts::percents(weighed, desk.maximum(), desk.maximumOn())};
     m_picture = setuptexts::picture(weighed);
     m_beam = setuptexts::beam(desk);
     m_marks = setuptexts::marks(weighed);

@@ -128,8 +128,8 @@ Sheet {
                 visible: root.work.name !== ""
                 label: qsTr("Of her 1RM")
                 besideLabel: true
-                hint: root.view.answer.percents
-                value: root.view.answer.percent
+                hint: root.view.answer.percents[1] ?? ""
+                value: root.view.answer.percents[0] ?? ""
                 onOpened: root.strengthRequested()
             },
             PressKey {

@@ -3,7 +3,6 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import QtTest
 import Steelyard.Checker
-import Steelyard.Drawings
 import Steelyard.Model
 import Steelyard.Pages.Asking
 import Steelyard.Pages.Gates
@@ -75,10 +74,8 @@ Item {
         editor: athleteEditor
         key: "mass"
     }
-    ControlCase {
+    SayingCase {
         id: testCase
-
-        property Item page: null
 
         name: "Units"
 
@@ -106,17 +103,6 @@ Item {
             units.length = 0
             ThePreferences.language = 0
         }
-        /** What is to be read on an item and below, and what a screen reader would say; names of kit and marks of plates are the coach's. */
-        function said(item: Item): var {
-            if (!item.visible || item instanceof PlateStrip || item instanceof StockLine || item.objectName === "change")
-                return []
-            let list = [AccessProbe.name(item), AccessProbe.description(item)]
-            if (item instanceof Text)
-                list.push(item.text)
-            for (const child of testCase.childrenOf(item))
-                list = list.concat(testCase.said(child))
-            return list.filter(text => text !== "").map(text => text.split("Chain, 16 mm, 70 cm").join("Chain"))
-        }
         /** The page, once what it looks for is found. */
         function made(row: var): Item {
             const page = row.component.createObject(root, {width: root.width, height: root.height})
@@ -141,12 +127,6 @@ Item {
             if (row.tested)
                 TheDeskFiller.tested(TheBook)
         }
-        function saying(pattern: var): var {
-            if (testCase.page.asker)
-                testCase.tryVerify(() => testCase.page.asker.state === HangAsker.Proved, 20000)
-            testCase.verify(PageAudit.settle(testCase.page), "comes to rest")
-            return testCase.said(testCase.page).filter(text => pattern.test(text))
-        }
         function test_everyPage_data() {
             return [{tag: "set-up", component: setupPage, numbers: 20}, {tag: "marks", component: marksPage, numbers: 10},
                 {tag: "bar and plates", component: barPage, numbers: 4}, {tag: "kit", component: thingsPage, numbers: 3},
@@ -168,42 +148,25 @@ Item {
             const metric = /\b(kg|cm|mm)\b/, imperial = /\blb\b|^in$|[0-9] in\b(?! the sticking zone)|\ba foot\b/
             testCase.lay(row)
             testCase.page = testCase.made(row)
-            const before = testCase.saying(metric)
+            const before = testCase.sayings(metric)
             testCase.verify(before.length >= row.numbers, row.tag + " has numbers to show: " + before.join(" | "))
-            testCase.compare(testCase.saying(imperial), [], "in metric units")
+            testCase.compare(testCase.sayings(imperial), [], "in metric units")
             units.mass = 1
             units.length = 1
             // what was typed in another unit may say so
-            testCase.compare(testCase.saying(metric).filter(text => !text.includes("entered as")), [], "in pounds and inches")
-            testCase.verify(testCase.saying(imperial).length >= row.numbers, "every number is there")
+            testCase.compare(testCase.sayings(metric).filter(text => !text.includes("entered as")), [], "in pounds and inches")
+            testCase.verify(testCase.sayings(imperial).length >= row.numbers, "every number is there")
             units.mass = 0
             units.length = 0
-            testCase.compare(testCase.saying(metric), before, "as it was")
+            testCase.compare(testCase.sayings(metric), before, "as it was")
         }
         function test_everyLanguage_data() {
-            return testCase.test_everyPage_data().concat([{tag: "may train today", component: dayStatusPage, cleared: true}, {tag: "cleared for", component: clearancesPage, cleared: true},
-                {tag: "day status", component: statusPage, cleared: true}, {tag: "clearance", component: clearancePage, cleared: true}, {tag: "limits", component: limitsPage},
-                {tag: "set-up, may not", component: setupPage, cleared: true}])
+            return testCase.test_everyPage_data()
         }
         /** What stood there in English stands there as on a page that is made anew in the other language, and back. */
         function test_everyLanguage(row) {
             testCase.lay(row)
-            const make = () => testCase.made(row)
-            testCase.page = make()
-            const english = testCase.saying(/./)
-            for (const language of [2, 3]) {
-                ThePreferences.language = language
-                const switched = testCase.saying(/./)
-                testCase.verify(switched.join() !== english.join(), "says it otherwise")
-                const standing = testCase.page
-                testCase.page = make()
-                const anew = testCase.saying(/./)
-                testCase.page.destroy()
-                testCase.page = standing
-                testCase.compare(switched, anew, ThePreferences.languages[language])
-            }
-            ThePreferences.language = 0
-            testCase.compare(testCase.saying(/./), english, "and back")
+            testCase.speaksEvery(() => testCase.made(row))
         }
         function test_chosenInPreferences() {
             testCase.page = preferencesPage.createObject(root, {width: root.width, height: root.height})

@@ -76,7 +76,6 @@ Item {
             testCase.compare(testCase.part("today").text, "all")
             testCase.press("undoLast")
             testCase.verify(testCase.part("today").text.startsWith("none"))
-            testCase.press("undoLast")
         }
         function test_some_and_what_not() {
             testCase.toHer()
@@ -132,7 +131,6 @@ Item {
             testCase.press("lift:8")
             testCase.press("field:bottom")
             testCase.keyIn("130")
-            testCase.press("field:top")
             testCase.keyIn("190")
             flow.go(flow.kitPlace)
             testCase.compare(testCase.part("state").text, "NOT READY")
