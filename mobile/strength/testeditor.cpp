@@ -318,7 +318,7 @@ void TestEditor::chooseSetup(int index)
     const SavedSetup* setup = index == 0 ? nullptr : list[static_cast<std::size_t>(index) - 1];
     change([setup](TestForm& form) {
         form.setup = setup ? setup->id : RecordId{};
-        form.hung = setup ? methodsHung(setup->setup) : std::set<Method>{};
+        form.hung = setup ? hungInTest(setup->setup) : std::set<Method>{};
     });
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/strength/standing.h"
 
+#include "core/work/gates/setupgate.h"
 #include "core/work/records/seasonbook.h"
 
 #include <algorithm>
@@ -47,17 +48,13 @@ bool liftsTheBody(const LiftId& lift)
     return std::find(bodyLifts.begin(), bodyLifts.end(), lift) != bodyLifts.end();
 }
 
-std::set<Method> methodsHung(const SetupRecord& setup)
+std::set<Method> hungInTest(const SetupRecord& setup)
 {
-    std::set<Method> methods;
-    for (const HungRecord& hung : setup.hung) {
-        const auto* band = std::get_if<BandPlacing>(&hung.placing);
-        if (std::holds_alternative<ChainPlacing>(hung.placing))
-            methods.insert(Method::Chains);
-        else
-            methods.insert(!band ? Method::BenchAid : band->above ? Method::BandsAbove : Method::BandsBelow);
-    }
-    return methods;
+    std::set<Method> hung;
+    for (const Method method : methodsHung(setup))
+        if (canHangInTest(method))
+            hung.insert(method);
+    return hung;
 }
 
 LiftStanding standingOn(const SeasonBook& book, const RecordId& athlete, const LiftId& lift, std::chrono::sys_days day)

@@ -15,7 +15,7 @@ namespace steelyard {
 [[nodiscard]] bool liftsTheBody(const LiftId& lift);
 
 /// What hangs in a set-up besides iron, as conditions of a test.
-[[nodiscard]] std::set<Method> methodsHung(const SetupRecord& setup);
+[[nodiscard]] std::set<Method> hungInTest(const SetupRecord& setup);
 
 /// How far body mass may be off what was weighed last: clothes, meals, the scale, and what the days since have changed. Our choice.
 inline constexpr Mass uOfBodyMass = kilograms(1);

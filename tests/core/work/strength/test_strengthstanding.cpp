@@ -124,12 +124,12 @@ void StandingTest::nothingFollows()
 void StandingTest::whatHangsAsConditions()
 {
     SetupRecord setup;
-    QVERIFY(methodsHung(setup).empty());
+    QVERIFY(hungInTest(setup).empty());
     BandPlacing above;
     above.above = true;
     setup.hung = {samples::hung(1, ChainPlacing{}), samples::hung(2, BandPlacing{}), samples::hung(3, above), samples::hung(4, AidPlacing{})};
     const std::set all{Method::Chains, Method::BandsBelow, Method::BandsAbove, Method::BenchAid};
-    QVERIFY(methodsHung(setup) == all);
+    QVERIFY(hungInTest(setup) == all);
 }
 
 QTEST_APPLESS_MAIN(StandingTest)
