@@ -64,7 +64,7 @@ Sheet {
                     strong: true
                 }
                 Words { width: one.width; objectName: "pull"; text: one.pull; size: Theme.body }
-                Words { width: one.width; objectName: "plates"; text: one.change; size: Theme.body }
+                Words { width: one.width; objectName: "change"; text: one.change; size: Theme.body }
                 Words { width: one.width; objectName: "note"; visible: text !== ""; text: one.note; size: Theme.note; quiet: true }
                 CountRow {
                     width: one.width
@@ -81,7 +81,7 @@ Sheet {
     }
     PressKey {
         Layout.fillWidth: true
-        objectName: "change"
+        objectName: "changeShares"
         visible: root.view.refusal === ""
         text: root.changing ? qsTr("Leave the shares so") : qsTr("Change the shares")
         onClicked: root.changing = !root.changing

@@ -145,7 +145,7 @@ Item {
                 {tag: "lifts", component: liftsPage, numbers: 1}, {tag: "set-ups", component: setupsPage, numbers: 1}]
         }
         function test_everyPage(row) {
-            const metric = /\b(kg|cm|mm)\b/, imperial = /\blb\b|^in$|[0-9] in\b(?! the sticking zone)|\ba foot\b/
+            const metric = /\b(kg|cm|mm)\b/, imperial = /\blb\b|^in$|[0-9] in\b(?! the sticking zone| reserve)|\ba foot\b/
             testCase.lay(row)
             testCase.page = testCase.made(row)
             const before = testCase.sayings(metric)

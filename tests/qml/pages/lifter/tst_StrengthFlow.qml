@@ -85,7 +85,7 @@ Item {
             testCase.verify(testCase.part("counts").visible)
             testCase.press("back")
             testCase.press("ramp")
-            testCase.press("change")
+            testCase.press("changeShares")
             const before = testCase.shown(testCase.part("share:0"), "said").text
             testCase.press("more", testCase.part("share:0"))
             testCase.verify(testCase.shown(testCase.part("share:0"), "said").text !== before)
