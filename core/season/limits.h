@@ -8,6 +8,7 @@
 #include <chrono>
 #include <cstdint>
 #include <optional>
+#include <type_traits>
 
 namespace steelyard {
 
@@ -103,7 +104,10 @@ struct LimitRange {
 /// The limits with one of them set to that number, or to ours.
 [[nodiscard]] constexpr CoachLimits withLimit(CoachLimits limits, LimitKind kind, std::optional<int> count)
 {
-    const auto set = [&count]<typename Duration>(std::optional<Duration>& limit) { limit = count ? std::optional(Duration(*count)) : std::nullopt; };
+    const auto set = [&count](auto& limit) {
+        using Duration = typename std::remove_reference_t<decltype(limit)>::value_type;
+        limit = count ? std::optional(Duration(*count)) : std::nullopt;
+    };
     switch (kind) {
     case LimitKind::TyrePercent: limits.tyrePercent = count; break;
     case LimitKind::EccentricPercent: limits.eccentricPercent = count; break;

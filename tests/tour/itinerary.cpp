@@ -76,9 +76,9 @@ std::vector<Stop> itinerary()
     example("example-warm-up", "RampPage", deeds("place 0, row 0, press setups, press setup:*, press ramp"));
     example("example-remove", "RemoveSamplePage", deeds("place 0, press preferences, press removeSample"));
 
-    example("example-day-status", "DayStatusPage", deeds("place 0, row 10, press dayStatus"));
-    example("example-cleared", "ClearancesPage", deeds("place 0, row 10, press clearances"));
-    example("example-cleared-under-age", "ClearancePage", deeds("place 0, row 16, press clearances, press dated:0")).everywhere = false;
+    example("example-day-status", "DayStatusPage", deeds("place 0, row 9, press dayStatus"));
+    example("example-cleared", "ClearancesPage", deeds("place 0, row 9, press clearances"));
+    example("example-cleared-under-age", "ClearancePage", deeds("place 0, row 13, press clearances, press dated:0")).everywhere = false;
 
     squad("squad-empty", "SquadPage", 0, deeds("place 0"));
     squad("squad-of-26", "SquadPage", 26, deeds("place 0")).everywhere = true;
