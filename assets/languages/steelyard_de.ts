@@ -8899,6 +8899,10 @@
         <source>Bar and hook from the side, to scale: at the top the hook hangs, at %1 its foot stands, at %2 the bar is free of it.</source>
         <translation>Stange und Haken von der Seite, maßstäblich: Oben hängt der Haken, bei %1 steht sein Fuß, bei %2 ist die Stange frei.</translation>
     </message>
+    <message>
+        <source>If one side stays on, that side is %1 heavier: do not press, ride to the safeties.</source>
+        <translation>Bleibt eine Seite dran, ist diese Seite %1 schwerer: nicht drücken, auf die Sicherheits­ablagen gehen.</translation>
+    </message>
 </context>
 <context>
     <name>saidtexts</name>

@@ -8899,6 +8899,10 @@
         <source>Bar and hook from the side, to scale: at the top the hook hangs, at %1 its foot stands, at %2 the bar is free of it.</source>
         <translation>Barra y gancho de lado, a escala: arriba el gancho cuelga, a %1 apoya el pie, a %2 la barra queda libre.</translation>
     </message>
+    <message>
+        <source>If one side stays on, that side is %1 heavier: do not press, ride to the safeties.</source>
+        <translation>Si un lado se queda puesto, ese lado pesa %1 más: no empujes, baja hasta las barras de seguridad.</translation>
+    </message>
 </context>
 <context>
     <name>saidtexts</name>

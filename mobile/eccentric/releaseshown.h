@@ -15,6 +15,7 @@ struct ReleaseShown {
     Q_PROPERTY(QString letGo MEMBER letGo)
     Q_PROPERTY(QString length MEMBER length)
     Q_PROPERTY(QString free MEMBER free)
+    Q_PROPERTY(QString oneSide MEMBER oneSide)
     Q_PROPERTY(QString state MEMBER state)
     Q_PROPERTY(QString hangs MEMBER hangs)
     Q_PROPERTY(QString inShort MEMBER inShort)
@@ -28,6 +29,7 @@ public:
     QString off;    ///< how far off that is, and in per cent of what
     QString bar, letGo; ///< what to hang on each side, and on each hook
     QString length, free; ///< of hooks: how long, and where the bar is free of them
+    QString oneSide; ///< what one side that stays on is heavier by, and what to do
     QString state;  ///< "Ready", or what comes first
     QString hangs;  ///< what the main key hangs; empty where there is nothing to hang
     QString inShort; ///< "release hooks: 72.5 kg up, 116 ± 1 kg down", for a row on the set-up page

@@ -28,7 +28,10 @@ QString plates(const BarRecord& bar, const std::vector<PlateType>& list)
     return marks.join(QStringLiteral(" · "));
 }
 
-QString reading(const Reading& reading) { return say::pull(reading).withUnit(); }
+/// A number and its give-or-take, which no line breaks apart.
+QString unbroken(QString said) { return said.replace(QStringLiteral(" ± "), QStringLiteral("\u00a0±\u00a0")); }
+
+QString reading(const Reading& reading) { return unbroken(say::pull(reading).withUnit()); }
 
 QString percent(const PercentReached& reached)
 {
@@ -161,13 +164,16 @@ QString published(const PublishedEccentric& load)
 
 }
 
-QString give(const Uncertain<Mass>& mass) { return mass.u > Mass{} ? say::pull(weight(mass.value), weight(mass.giveOrTake())).withUnit() : say::massWithUnit(mass.value); }
+QString give(const Uncertain<Mass>& mass)
+{
+    return mass.u > Mass{} ? unbroken(say::pull(weight(mass.value), weight(mass.giveOrTake())).withUnit()) : say::massWithUnit(mass.value);
+}
 
 QString give(const Uncertain<Length>& length)
 {
     if (length.u <= Length{})
         return say::lengthWithUnit(length.value);
-    return say::inLengthUnit(say::withGive(roundTogether(say::shown(length.value), say::shown(length.giveOrTake()), 1)));
+    return unbroken(say::inLengthUnit(say::withGive(roundTogether(say::shown(length.value), say::shown(length.giveOrTake()), 1))));
 }
 
 QStringList ways() { return {tr("release hooks"), tr("partner lifts plates off"), tr("partner pushes"), tr("bands let go"), tr("dumbbells dropped")}; }
@@ -245,6 +251,8 @@ ReleaseShown shown(const SetupRecord& setup, const ReleaseAnswer& answer)
     out.bar = load.bar.eachSide.empty() ? tr("Bar: bare") : tr("Bar, each side: %1").arg(plates(setup.bar, load.bar.eachSide));
     out.letGo = letGo(setup, load);
     out.hangs = say::massWithUnit(load.bar.total);
+    if (answer.oneSide)
+        out.oneSide = tr("If one side stays on, that side is %1 heavier: do not press, ride to the safeties.").arg(give(answer.oneSide->heavierBy));
     if (answer.heights) {
         const ReleaseHeights& heights = *answer.heights;
         out.length = heights.setting ? tr("Hook, seat to foot: set to %1 (%2 or longer)").arg(say::lengthWithUnit(*heights.setting), say::lengthWithUnit(heights.length.value))

@@ -73,7 +73,7 @@ Sheet {
     Words {
         Layout.fillWidth: true
         objectName: "title"
-        text: root.planned ? root.shown.title.split(" ± ").join(" ± ") : qsTr("What makes the way down heavier?")
+        text: root.planned ? root.shown.title : qsTr("What makes the way down heavier?")
         size: Theme.title
         strong: true
         lineHeight: Theme.snug
@@ -91,6 +91,13 @@ Sheet {
             text: modelData
             size: Theme.act
         }
+    }
+    Words {
+        Layout.fillWidth: true
+        objectName: "oneSide"
+        visible: text !== ""
+        text: root.shown.oneSide
+        strong: true
     }
     Words {
         Layout.fillWidth: true

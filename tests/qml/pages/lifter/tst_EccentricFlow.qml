@@ -46,6 +46,7 @@ Item {
             testCase.verify(before.startsWith("70"), before)
             testCase.press("stepUp", testCase.part("step:up"))
             testCase.verify(testCase.part("title").text.startsWith("72.5"), testCase.part("title").text)
+            testCase.verify(testCase.part("oneSide").text.endsWith("do not press, ride to the safeties."))
             testCase.verify(testCase.part("state").text === "Look the cautions over first", testCase.part("state").text)
             testCase.press("accept", testCase.part("caution:4"))
             testCase.compare(testCase.part("state").text, "Ready")
