@@ -2078,8 +2078,8 @@
         <translation>Seiten und Sicherheits­ablagen</translation>
     </message>
     <message>
-        <source>Rehearse with empty hooks and set the safeties before anything is hung on them. One end 1° lower over 1.6 m is 2.8 cm: the bar has to come down level.</source>
-        <translation>Mit leeren Haken üben und die Sicherheits­ablagen setzen, bevor etwas daran hängt. Ein Ende 1° tiefer macht auf 1,6 m 2,8 cm: Die Stange muss waagrecht herunterkommen.</translation>
+        <source>Rehearse with empty hooks and set the safeties before anything is hung on them. A bar that comes down one degree out of level lets one side go late: it has to come down level.</source>
+        <translation>Mit leeren Haken üben und die Sicherheitsablagen einstellen, bevor etwas daran hängt. Eine Stange, die um ein Grad schief kommt, lässt eine Seite zu spät los: Sie muss waagrecht herunterkommen.</translation>
     </message>
 </context>
 <context>

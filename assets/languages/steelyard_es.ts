@@ -2078,8 +2078,8 @@
         <translation>Lados y barras de seguridad</translation>
     </message>
     <message>
-        <source>Rehearse with empty hooks and set the safeties before anything is hung on them. One end 1° lower over 1.6 m is 2.8 cm: the bar has to come down level.</source>
-        <translation>Ensaya con ganchos vacíos y pon las barras de seguridad antes de colgar nada en ellos. Un extremo 1° más bajo en 1,6 m son 2,8 cm: la barra tiene que bajar nivelada.</translation>
+        <source>Rehearse with empty hooks and set the safeties before anything is hung on them. A bar that comes down one degree out of level lets one side go late: it has to come down level.</source>
+        <translation>Ensaya con los ganchos vacíos y ajusta los seguros antes de colgar nada. Una barra que baja inclinada un grado suelta tarde un lado: tiene que bajar nivelada.</translation>
     </message>
 </context>
 <context>

@@ -96,7 +96,7 @@ Sheet {
     }
     Words {
         Layout.fillWidth: true
-        text: qsTr("Rehearse with empty hooks and set the safeties before anything is hung on them. One end 1° lower over 1.6 m is 2.8 cm: the bar has to come down level.")
+        text: qsTr("Rehearse with empty hooks and set the safeties before anything is hung on them. A bar that comes down one degree out of level lets one side go late: it has to come down level.")
         size: Theme.note
         quiet: true
     }

@@ -21,7 +21,7 @@ ControlCase {
             list.push(item.text)
         for (const child of root.childrenOf(item))
             list = list.concat(root.said(child))
-        return list.filter(text => text !== "").map(text => text.split("Chain, 16 mm, 70 cm").join("Chain"))
+        return list.filter(text => text !== "").map(text => text.split("Chain, 16 mm, 70 cm").join("Chain").replace(/^(Bar, each side|Each hook): [^,]*/, "$1"))
     }
     /** Those of the page that fit a pattern, once it has found what it looks for. */
     function sayings(pattern: var): var {
