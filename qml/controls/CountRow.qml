@@ -11,6 +11,7 @@ Item {
     required property string value
     property bool canLess: true
     property bool canMore: true
+    readonly property real keyWide: Math.round((root.width - 2 * Theme.apart) / 4)
     signal stepped(bool up)
 
     implicitWidth: 3 * Theme.touchMain
@@ -19,8 +20,6 @@ Item {
     LayoutMirroring.childrenInherit: true
 
     component StepKey: PressKey {
-        width: Math.max(implicitWidth, Math.round((root.width - 2 * Theme.apart) / 4))
-        height: root.height
         least: Theme.touchStep
         size: Theme.title
         tight: true
@@ -28,6 +27,8 @@ Item {
     }
     StepKey {
         id: less
+        width: Math.max(implicitWidth, root.keyWide)
+        height: root.height
         objectName: "less"
         text: "−"
         enabled: root.canLess
@@ -49,6 +50,8 @@ Item {
     StepKey {
         id: more
         x: root.width - width
+        width: Math.max(implicitWidth, root.keyWide)
+        height: root.height
         objectName: "more"
         text: "+"
         enabled: root.canMore

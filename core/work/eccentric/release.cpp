@@ -224,7 +224,7 @@ Result<ReleaseHeights> heightsOf(const ReleasePlan& plan)
     return heights;
 }
 
-bool isSquat(LiftId lift)
+bool isSquat(const LiftId& lift)
 {
     const auto groups = groupsOf(lift);
     return std::find(groups.begin(), groups.end(), LiftGroup::Squat) != groups.end();
@@ -311,7 +311,7 @@ bool isHeldApart(ReleaseWay way) { return way == ReleaseWay::Hooks || way == Rel
 
 }
 
-bool isLyingPress(LiftId alike) { return alike == LiftId{6} || alike == LiftId{7}; }
+bool isLyingPress(const LiftId& alike) { return alike == LiftId{6} || alike == LiftId{7}; }
 
 ReleaseAnswer releaseAnswer(const SetupRecord& setup, const ReleaseFacts& facts)
 {

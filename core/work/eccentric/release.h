@@ -22,7 +22,7 @@ inline constexpr Angle tiltToAllow = oneDegree;
 inline constexpr Length shaftRadius = metres(0.014);
 
 /// Whether it is done lying under the bar, bench or incline press: then chest and throat say where the safeties go.
-[[nodiscard]] bool isLyingPress(LiftId alike);
+[[nodiscard]] bool isLyingPress(const LiftId& alike);
 
 /// What bears on a plan besides the set-up that holds it.
 struct ReleaseFacts {

@@ -10,7 +10,7 @@ ControlCase {
     id: root
 
     /** That is read. */
-    property Item page: null
+    property var page: null
 
     /** What is to be read on an item and below, and what a screen reader would say; names of kit and marks of plates are the coach's. */
     function said(item: Item): var {
