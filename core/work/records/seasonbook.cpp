@@ -2,6 +2,7 @@
 #include "core/work/records/seasonbook.h"
 
 #include "core/journal/content.h"
+#include "core/work/records/byday.h"
 
 #include <algorithm>
 #include <utility>
@@ -27,24 +28,6 @@ auto find(const std::map<Place, Ranked>& map, const Place& place) -> decltype(&m
 {
     const auto at = map.find(place);
     return at == map.end() ? nullptr : &at->second.value;
-}
-
-/// Those of an athlete that `fits` takes, by day, and by the order they were kept in.
-template <typename Ranked, typename Fits>
-auto byDay(const std::map<Place, Ranked>& map, const RecordId& athlete, const Fits& fits)
-{
-    std::vector<const Ranked*> those;
-    for (const auto& [place, ranked] : map)
-        if (place.athlete == athlete && fits(ranked.value))
-            those.push_back(&ranked);
-    std::sort(those.begin(), those.end(), [](const Ranked* a, const Ranked* b) {
-        return a->value.day != b->value.day ? a->value.day < b->value.day : a->rank < b->rank;
-    });
-    std::vector<decltype(&those.front()->value)> values;
-    values.reserve(those.size());
-    for (const Ranked* ranked : those)
-        values.push_back(&ranked->value);
-    return values;
 }
 
 /// The values that `fits` takes, sorted by `before`, and by id where that leaves it open.

@@ -132,9 +132,6 @@ private:
     /// What is said so of a record: by each device that said something.
     [[nodiscard]] std::vector<std::optional<SaidSo>> saidSo(const Place& place, std::uint32_t fieldNumber);
 
-    /// Those of an athlete, the earliest first; of one day as they were added.
-    template <typename Value>
-    [[nodiscard]] static std::vector<Value> earliestFirst(const std::map<Place, Ranked<Value>>& list, const RecordId& athlete);
     [[nodiscard]] bool removed(const Place& place) const;
     /// An added record as it counts, the correction before what was added; nothing where it is removed.
     [[nodiscard]] const journal::Held* added(const Place& place) const;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/records/seasonbook.h"
 
+#include "core/work/records/byday.h"
 #include "core/work/records/codec.h"
 #include "core/work/records/isometriccodec.h"
 
@@ -180,23 +181,6 @@ SeasonBook::Marks SeasonBook::marksOf(const Place& place)
     return marks;
 }
 
-template <typename Value>
-std::vector<Value> SeasonBook::earliestFirst(const std::map<Place, Ranked<Value>>& list, const RecordId& athlete)
-{
-    std::vector<const Ranked<Value>*> ranked;
-    for (const auto& [where, value] : list)
-        if (where.athlete == athlete)
-            ranked.push_back(&value);
-    std::sort(ranked.begin(), ranked.end(), [](const auto* a, const auto* b) {
-        return a->value.day != b->value.day ? a->value.day < b->value.day : a->rank < b->rank;
-    });
-    std::vector<Value> values;
-    values.reserve(ranked.size());
-    for (const auto* one : ranked)
-        values.push_back(one->value);
-    return values;
-}
-
 void SeasonBook::readAthlete(const Place& place)
 {
     Athlete athlete;
@@ -211,8 +195,11 @@ void SeasonBook::readAthlete(const Place& place)
     athlete.agreement = value(said(place, field::athleteAgreementNumber), agreementIn);
     athlete.notes = text(place, field::athleteNotesNumber);
     athlete.marks = marksOf(place);
-    athlete.sizes = earliestFirst(m_sizes, athlete.id);
-    athlete.pulls = earliestFirst(m_pulls, athlete.id);
+    const auto all = [](const auto&) { return true; };
+    for (const BodySize* size : byDay(m_sizes, athlete.id, all))
+        athlete.sizes.push_back(*size);
+    for (const IsometricPull* pull : byDay(m_pulls, athlete.id, all))
+        athlete.pulls.push_back(*pull);
     m_athletes[athlete.id] = std::move(athlete);
 }
 

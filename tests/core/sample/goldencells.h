@@ -6,6 +6,22 @@
 
 #include <vector>
 
+/// The cells of a line; those in quotes may hold commas.
+inline QStringList goldenCellsOf(const QString& line)
+{
+    QStringList cells{QString()};
+    bool quoted = false;
+    for (const QChar c : line) {
+        if (c == QLatin1Char('"'))
+            quoted = !quoted;
+        else if (c == QLatin1Char(',') && !quoted)
+            cells << QString();
+        else
+            cells.back() += c;
+    }
+    return cells;
+}
+
 /// The lines of a file of golden numbers, cell by cell, without its head; none where it cannot be read.
 inline std::vector<QStringList> goldenCells(const QString& path)
 {
@@ -15,6 +31,6 @@ inline std::vector<QStringList> goldenCells(const QString& path)
         return lines;
     file.readLine();
     while (!file.atEnd())
-        lines.push_back(QString::fromUtf8(file.readLine()).trimmed().split(QLatin1Char(',')));
+        lines.push_back(goldenCellsOf(QString::fromUtf8(file.readLine()).trimmed()));
     return lines;
 }

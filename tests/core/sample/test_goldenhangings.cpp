@@ -3,9 +3,9 @@
 #ifndef Q_MOC_RUN
 #include "core/work/asking/kitquestion.h"
 #include "core/work/asking/wantedpulls.h"
+#include "tests/core/sample/goldencells.h"
 #include "tests/core/sample/marrowhill.h"
 
-#include <QFile>
 #include <QtTest>
 
 #include <algorithm>
@@ -16,22 +16,6 @@ using namespace steelyard;
 using namespace steelyard::sample;
 
 namespace {
-
-/// Cells of a line; those in quotes may hold commas.
-QStringList cellsOf(const QString& line)
-{
-    QStringList cells{QString()};
-    bool quoted = false;
-    for (const QChar c : line) {
-        if (c == QLatin1Char('"'))
-            quoted = !quoted;
-        else if (c == QLatin1Char(',') && !quoted)
-            cells << QString();
-        else
-            cells.back() += c;
-    }
-    return cells;
-}
 
 std::optional<TargetPlace> placeOf(const QString& word)
 {
@@ -67,13 +51,10 @@ private Q_SLOTS:
 void GoldenHangingsTest::agreeWithASecondOpinion_data()
 {
     QTest::addColumn<QStringList>("cells");
-    QFile file(QStringLiteral(GOLDEN_FILE));
-    QVERIFY(file.open(QIODevice::ReadOnly));
-    file.readLine();
-    while (!file.atEnd()) {
-        const QStringList cells = cellsOf(QString::fromUtf8(file.readLine()).trimmed());
+    const auto lines = goldenCells(QStringLiteral(GOLDEN_FILE));
+    QVERIFY(!lines.empty());
+    for (const QStringList& cells : lines)
         QTest::newRow(qPrintable(cells.mid(0, 4).join(QLatin1Char(' ')))) << cells;
-    }
 }
 
 void GoldenHangingsTest::agreeWithASecondOpinion()

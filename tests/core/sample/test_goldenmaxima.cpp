@@ -3,10 +3,10 @@
 #ifndef Q_MOC_RUN
 #include "core/sample/keepseason.h"
 #include "core/work/strength/standing.h"
+#include "tests/core/sample/goldencells.h"
 #include "tests/core/sample/marrowhill.h"
 #include "tests/core/work/memorykeeper.h"
 
-#include <QFile>
 #include <QtTest>
 
 #include <algorithm>
@@ -41,12 +41,10 @@ void GoldenMaximaTest::initTestCase()
 void GoldenMaximaTest::agreeWithASecondOpinion_data()
 {
     QTest::addColumn<QStringList>("cells");
-    QFile file(QStringLiteral(GOLDEN_FILE));
-    QVERIFY(file.open(QIODevice::ReadOnly));
-    file.readLine();
+    const auto lines = goldenCells(QStringLiteral(GOLDEN_FILE));
+    QVERIFY(!lines.empty());
     m_rowCount = 0;
-    while (!file.atEnd()) {
-        const QStringList cells = QString::fromUtf8(file.readLine()).trimmed().split(QLatin1Char(','));
+    for (const QStringList& cells : lines) {
         QTest::newRow(qPrintable(cells.mid(0, 2).join(QLatin1Char(' ')))) << cells;
         ++m_rowCount;
     }
