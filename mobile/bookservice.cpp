@@ -18,6 +18,17 @@ BookService::BookService(Keeper& keeper, NewIds newIds, Here here, QObject* pare
     m_undoTimer.setSingleShot(true);
     m_undoTimer.setInterval(undoShown);
     connect(&m_undoTimer, &QTimer::timeout, this, [this] { showUndo({}); });
+    m_dayTold = today();
+    connect(&m_dayTimer, &QTimer::timeout, this, &BookService::lookAtDay);
+    m_dayTimer.start(std::chrono::seconds(30));
+}
+
+void BookService::lookAtDay()
+{
+    if (m_dayTold == today())
+        return;
+    m_dayTold = today();
+    Q_EMIT changed();
 }
 
 void BookService::tellChanged()

@@ -35,6 +35,8 @@ public:
     [[nodiscard]] const steelyard::SeasonBook& book() const { return m_book; }
     [[nodiscard]] steelyard::SeasonKeeping& keeping() { return m_keeping; }
     [[nodiscard]] std::chrono::sys_days today() const { return m_keeping.here().day; }
+    /// Whoever shows something by days is told when another has begun; looked at twice a minute.
+    void lookAtDay();
     /// What the vault held when it was opened; forms half filled in come back.
     void load(const steelyard::vault::Opened& opened);
     /// For a use-case: what went wrong is shown here, `kept` is called once it is on the disk.
@@ -78,7 +80,8 @@ private:
     steelyard::SeasonKeeping m_keeping;
     std::map<QString, QByteArray> m_drafts;
     steelyard::Subscription m_onSaying, m_onBook, m_onDeeds;
-    QTimer m_undoTimer;
+    QTimer m_undoTimer, m_dayTimer;
+    std::chrono::sys_days m_dayTold;
     QString m_undoFact;
     sentences::Said m_trouble;
 };

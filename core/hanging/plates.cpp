@@ -71,6 +71,11 @@ Length PlateLoad::largestDiameter() const
     return largest;
 }
 
+bool isSameTotal(const PlateLoad& a, const PlateLoad& b)
+{
+    return std::abs((a.total - b.total).si()) < 1e-6;
+}
+
 Result<PlateLoads> PlateLoads::of(std::span<const PlateStock> stock, Mass base, std::optional<Length> sleeve)
 {
     if (!std::isfinite(base.si()) || base.si() < 0)

@@ -26,6 +26,9 @@ struct PlateLoad {
     [[nodiscard]] Length largestDiameter() const;
 };
 
+/// Whether two come to the same; sums that are added up in another order differ by less than a milligram.
+[[nodiscard]] bool isSameTotal(const PlateLoad& a, const PlateLoad& b);
+
 /// Every load that a stock of plates can make on a bar, both sides alike. Single plates left over from a pair are not
 /// hung. Of several ways to make a load it keeps the one with the fewest plates, then with the taller ones.
 class PlateLoads {

@@ -10,7 +10,8 @@
 namespace steelyard {
 
 /// A quantity with its standard uncertainty (JCGM 100:2008, 2.3.1), taken as known and not estimated from a few readings. A u of 0 is
-/// a quantity that is exact, as a chosen one is.
+/// a quantity that is exact, as a chosen one is. Two numbers, and so what is kept, compared and handed on; what is added up from parts
+/// that may share a measurement, or has degrees of freedom, is an `Estimate`.
 template <typename Q>
 struct Uncertain {
     Q value;

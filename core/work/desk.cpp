@@ -258,9 +258,36 @@ void Desk::hungChanged()
     changed();
 }
 
+std::optional<ReleaseAnswer> Desk::releaseNow() const
+{
+    if (!m_setup.release)
+        return std::nullopt;
+    ReleaseFacts facts{m_kit, m_marks, {}, {}, m_heldTo};
+    if (m_lifter) {
+        facts.alike = m_lifter->facts.alike;
+        if (m_lifter->maximum && m_lifter->maximum->plain)
+            facts.maximum = Uncertain<Mass>{m_lifter->maximum->value, m_lifter->maximum->u};
+    }
+    return releaseAnswer(m_setup, facts);
+}
+
+ReleaseWants Desk::releaseWants() const
+{
+    return m_release ? wantedBy(*m_release, m_answer.load, m_lifter.has_value()) : ReleaseWants::Nothing;
+}
+
+std::optional<LoadAtWorst> Desk::heldAtMost() const
+{
+    const auto lifted = loadAtWorst(m_answer);
+    if (!m_release || !lifted)
+        return lifted;
+    const auto& lowered = m_release->worst;
+    return lowered && lowered->value + lowered->giveOrTake < lifted->value + lifted->giveOrTake ? lifted : lowered;
+}
+
 void Desk::forgetWhatIsMore(const std::optional<LoadAtWorst>& before)
 {
-    const auto now = loadAtWorst(m_answer);
+    const auto now = heldAtMost();
     const bool isNoMore = before && now && now->value + now->giveOrTake <= before->value + before->giveOrTake;
     if (!isNoMore)
         std::erase_if(m_lookedOverReasons, [](const ReasonKey& key) { return key.code == GateCode::OverMaximum; });
@@ -268,10 +295,11 @@ void Desk::forgetWhatIsMore(const std::optional<LoadAtWorst>& before)
 
 void Desk::changed()
 {
-    const auto before = loadAtWorst(m_answer);
-    m_answer = weighUp(m_setup, m_kit, m_marks, m_lookedOver, usualSampleCount, m_heldTo);
+    const auto before = heldAtMost();
+    m_release = releaseNow();
+    m_answer = weighUp(m_setup, m_kit, m_marks, m_lookedOver, usualSampleCount, m_heldTo, m_release && m_release->load ? &m_release->load->bar : nullptr);
     forgetWhatIsMore(before);
-    m_gate = m_lifter ? setupGate(*m_lifter, m_setup, m_answer, m_lookedOverReasons) : SetupGate{};
+    m_gate = m_lifter ? setupGate(*m_lifter, m_setup, m_answer, m_release ? m_release->worst : std::nullopt, m_lookedOverReasons) : SetupGate{};
     m_listeners.tell();
 }
 

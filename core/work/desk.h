@@ -46,8 +46,11 @@ public:
     void setLifter(std::optional<GateLifter> lifter);
     /// Worked out with the answer.
     [[nodiscard]] const SetupGate& gate() const { return m_gate; }
-    /// What answer and gate come to together: the one to be shown.
-    [[nodiscard]] Readiness readiness() const { return gatedReadiness(m_answer.readiness, m_gate.permission); }
+    /// What the plan of a heavier way down comes to, in per cent of the lifter's plain maximum, and what it still wants; none without a plan.
+    [[nodiscard]] const std::optional<ReleaseAnswer>& release() const { return m_release; }
+    [[nodiscard]] ReleaseWants releaseWants() const;
+    /// What answer, plan and gate come to together: the one to be shown.
+    [[nodiscard]] Readiness readiness() const { return gatedReadiness(m_answer.readiness, m_gate.permission, releaseWants()); }
     /// Her maximum in this lift that counts, for whom the desk is laid out, and the day on which it does.
     [[nodiscard]] const std::optional<DayMaximum>& maximum() const { return m_maximum; }
     [[nodiscard]] std::chrono::sys_days maximumOn() const { return m_maximumOn; }
@@ -99,6 +102,9 @@ private:
     [[nodiscard]] bool hangs(const RecordId& id) const;
     void changed();
     void hungChanged();
+    [[nodiscard]] std::optional<ReleaseAnswer> releaseNow() const;
+    /// On either way; nothing where one of them is not known.
+    [[nodiscard]] std::optional<LoadAtWorst> heldAtMost() const;
     void forgetWhatIsMore(const std::optional<LoadAtWorst>& before);
 
     BarMarks m_marks;
@@ -116,6 +122,7 @@ private:
     std::optional<GateLifter> m_lifter;
     std::vector<ReasonKey> m_lookedOverReasons;
     WeighedUp m_answer;
+    std::optional<ReleaseAnswer> m_release;
     SetupGate m_gate;
     NewIds m_newIds;
     Listeners m_listeners, m_draftListeners;

@@ -257,7 +257,7 @@ Result<LiftPath> liftPath(const BarMarks& marks, const PlateLoad& load)
 }
 
 WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const BarMarks& marks,
-                  std::span<const CautionCode> lookedOver, std::size_t samples, const HeldTo& heldTo)
+                  std::span<const CautionCode> lookedOver, std::size_t samples, const HeldTo& heldTo, const PlateLoad* chosen)
 {
     WeighedUp out;
     const auto refuse = [&out](const Error& error) {
@@ -269,6 +269,8 @@ WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const
     if (!loads)
         return refuse(loads.error());
     out.load = loads->nearest(record.bar.wanted);
+    if (chosen && isSameTotal(*chosen, *out.load))
+        out.load = *chosen;
 
     Setup setup;
     setup.bar = record.bar.bar;

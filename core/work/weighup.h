@@ -46,6 +46,7 @@ enum class Readiness : std::uint8_t {
     Refused,      ///< an entry cannot be right: see the error
     PullUnknown,  ///< a band or an aid goes past what was measured
     NotToBeUsed,  ///< a limit is passed at the unfavourable end
+    ReleaseOpen,  ///< of a heavier way down something is still wanting
     LookOver,     ///< cautions wait
     Ready,
 };
@@ -76,8 +77,11 @@ inline constexpr std::size_t usualSampleCount = 200;
 /// marks. An elastic bench aid is worn once, in the middle; its help is counted from the bottom mark unless its placing says where the chest
 /// is. A band anchored on the wrong side of the bar's path is refused. The second of a pair of bands stands on its twin's measurement. `lookedOver` are the cautions acknowledged for
 /// just these things hung just so. A band measured longer ago than the limit
-/// is uncertain by half as much again; one measured just that long ago is not. Never throws anything away: what is wrong is named, the rest is worked out.
+/// is uncertain by half as much again; one measured just that long ago is not. `chosen` says which plates hang where release hooks take theirs from the
+/// same stock; plates that come to another load than what is wanted on the bar are passed over. Never throws anything away: what is wrong is
+/// named, the rest is worked out.
 [[nodiscard]] WeighedUp weighUp(const SetupRecord& record, std::span<const KitItem> kit, const BarMarks& marks,
-                                std::span<const CautionCode> lookedOver, std::size_t samples = usualSampleCount, const HeldTo& heldTo = {});
+                                std::span<const CautionCode> lookedOver, std::size_t samples = usualSampleCount, const HeldTo& heldTo = {},
+                                const PlateLoad* chosen = nullptr);
 
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/eccentric/releaseform.h"
 
-#include "core/work/eccentric/releaseofdesk.h"
+#include "core/work/eccentric/release.h"
 #include "core/work/records/codec.h"
 #include "mobile/follow.h"
 #include "mobile/text/say.h"

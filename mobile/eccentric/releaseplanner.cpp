@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/eccentric/releaseplanner.h"
 
-#include "core/work/eccentric/releaseofdesk.h"
-#include "core/work/records/codec.h"
 #include "mobile/eccentric/releasetexts.h"
 #include "mobile/follow.h"
+#include "mobile/pages/setuptexts.h"
 #include "mobile/text/say.h"
 
 #include <algorithm>
@@ -161,15 +160,19 @@ void ReleasePlanner::throwAway()
         desk().setRelease(std::nullopt);
 }
 
-QString ReleasePlanner::stateOf(const ReleaseAnswer& answer, bool asked, bool lookedOver) const
+QString ReleasePlanner::stateNow() const
 {
     if (m_shown.forbidden)
         return tr("Do not lift this");
-    if (!answer.isComplete())
-        return tr("Not ready: something is still to measure");
-    if (!asked)
-        return tr("Not ready: for nobody yet, so nobody's clearance can be looked up");
-    return lookedOver ? tr("Ready") : tr("Look the cautions over first");
+    if (m_shown.ready)
+        return tr("Ready");
+    switch (desk().releaseWants()) {
+    case ReleaseWants::Measuring: return tr("Not ready: something is still to measure");
+    case ReleaseWants::ItsBar: return tr("Not ready: hang this bar first");
+    case ReleaseWants::Somebody: return tr("Not ready: for nobody yet, so nobody's clearance can be looked up");
+    case ReleaseWants::Nothing: break;
+    }
+    return desk().readiness() == Readiness::LookOver ? tr("Look the cautions over first") : tr("Not ready: see the set-up");
 }
 
 void ReleasePlanner::refresh()
@@ -183,21 +186,19 @@ void ReleasePlanner::refresh()
     std::vector<TargetRow> asked;
     // it stands on the set-up page too, where nothing is planned most of the time
     if (isPlanned()) {
-        const auto today = m_work->book()->today();
-        const RecordId athlete = m_work->name().isEmpty() ? RecordId{} : RecordId::fromHex(m_work->athleteId().toStdString()).value_or(RecordId{});
-        const LiftId lift = liftIn(m_work->lift().toStdString()).value_or(LiftId{});
-        const DeskRelease release = deskRelease(desk(), m_work->book()->book(), {athlete, lift, today});
-        const ReleaseAnswer& answer = release.answer;
+        const ReleaseAnswer& answer = *desk().release();
         if (answer.load)
             m_barTotal = answer.load->bar.total;
         m_shown = releasetexts::shown(desk().setup(), answer);
-        m_shown.forbidden = release.isForbidden();
-        m_shown.ready = release.isReady();
-        m_shown.state = answer.load ? stateOf(answer, release.gate.has_value(), release.lookedOver) : QString();
+        // what forbids the bar as it hangs is settled where the plan's own is hung instead
+        const bool itsBarHangs = desk().releaseWants() != ReleaseWants::ItsBar;
+        m_shown.forbidden = desk().gate().permission == Permission::Not || (itsBarHangs && desk().readiness() == Readiness::NotToBeUsed);
+        m_shown.ready = desk().readiness() == Readiness::Ready;
+        m_shown.state = answer.load || m_shown.forbidden ? stateNow() : QString();
         m_drawn = releasetexts::drawn(desk().marks(), answer);
         facts = releasetexts::facts(plan(), answer);
-        if (release.gate)
-            gate = releasetexts::gate(*release.gate, today);
+        gate = setuptexts::notices(desk());
+        std::erase_if(gate, [](const NoticeRow& row) { return !row.stop; });
         for (const FieldSpec& one : specs()) {
             const QString value = plan().asked.inPercent ? tr("%1 %").arg(one.text) : one.shown ? tr("%1 %2").arg(one.text, one.unit) : tr("not said");
             asked.push_back({one.key, one.label, value, true});

@@ -70,7 +70,7 @@ private:
     [[nodiscard]] steelyard::ReleasePlan plan() const;
     template <typename Change>
     void change(const Change& how);
-    [[nodiscard]] QString stateOf(const steelyard::ReleaseAnswer& answer, bool asked, bool lookedOver) const;
+    [[nodiscard]] QString stateNow() const;
 
     DeskWork* m_work = nullptr;
     ReleaseShown m_shown;

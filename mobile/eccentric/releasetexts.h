@@ -26,7 +26,5 @@ namespace releasetexts {
 /// What else there is to know: safeties, reps, pulls on both ways, and published loads as context.
 [[nodiscard]] std::vector<NoticeRow> facts(const steelyard::ReleasePlan& plan, const steelyard::ReleaseAnswer& answer);
 [[nodiscard]] ReleaseDrawn drawn(const steelyard::BarMarks& marks, const steelyard::ReleaseAnswer& answer);
-/// Each reason that a gate gives, as a stop where it forbids.
-[[nodiscard]] std::vector<NoticeRow> gate(const steelyard::GateAnswer& answer, std::chrono::sys_days today);
 
 }

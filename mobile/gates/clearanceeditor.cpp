@@ -64,41 +64,27 @@ std::vector<std::chrono::days> ClearanceEditor::lengths() const
     return {std::chrono::weeks{2}, std::chrono::weeks{4}, std::chrono::weeks{12}};
 }
 
-std::vector<LiftId> ClearanceEditor::liftIds() const
+LiftChoices ClearanceEditor::choices() const
 {
-    std::vector<LiftId> marked, others;
-    const Athlete* known = book() ? book()->book().athlete(athlete()) : nullptr;
-    const auto add = [&](const LiftId& lift) { (known && known->marks.contains(lift) ? marked : others).push_back(lift); };
-    if (book())
-        for (const OwnLift* own : book()->book().lifts())
-            add(LiftId::added(own->id));
-    for (const Lift& lift : shippedLifts())
-        add(lift.id);
-    // one that was taken out stands there as long as it is named
-    if (const LiftId chosen = liftOf(form().what); chosen != LiftId{} && placeOf(others, chosen) < 0 && placeOf(marked, chosen) < 0)
-        others.push_back(chosen);
-    marked.insert(marked.end(), others.begin(), others.end());
-    return marked;
+    const LiftId chosen = liftOf(form().what);
+    return book() ? liftChoices(book()->book(), athlete(), std::span(&chosen, chosen == LiftId{} ? 0 : 1)) : LiftChoices{};
 }
 
 QStringList ClearanceEditor::lifts() const
 {
-    QStringList list;
-    for (const LiftId& lift : liftIds())
-        list << keepingtexts::lift(lift, book()->book());
-    return list;
+    return book() ? choices().names(book()->book()) : QStringList{};
 }
 
 int ClearanceEditor::lift() const
 {
-    return placeOf(liftIds(), liftOf(form().what));
+    return choices().placeOf(liftOf(form().what));
 }
 
 void ClearanceEditor::setLift(int index)
 {
-    const auto all = liftIds();
-    if (index >= 0 && static_cast<std::size_t>(index) < all.size())
-        setWhat(WhichLift, QString::fromStdString(partOf(all[static_cast<std::size_t>(index)])));
+    const LiftChoices all = choices();
+    if (all.has(index))
+        setWhat(WhichLift, QString::fromStdString(partOf(all.ids[static_cast<std::size_t>(index)])));
 }
 
 std::vector<Method> ClearanceEditor::allMethods() const

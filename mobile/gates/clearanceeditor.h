@@ -2,6 +2,7 @@
 #pragma once
 
 #include "mobile/gates/gateform.h"
+#include "mobile/gates/liftchoices.h"
 
 #ifndef Q_MOC_RUN
 #include "core/season/clearance.h"
@@ -21,7 +22,7 @@ class ClearanceEditor : public GateForm {
 public:
     using GateForm::GateForm;
 
-    /// Those with bar marks of hers first, then those that the coach added, then the others.
+    /// As `liftChoices` has them.
     [[nodiscard]] QStringList lifts() const;
     /// The place of the one chosen; -1 where none is.
     [[nodiscard]] int lift() const;
@@ -46,7 +47,7 @@ protected:
 
 private:
     [[nodiscard]] const steelyard::Clearance* kept() const;
-    [[nodiscard]] std::vector<steelyard::LiftId> liftIds() const;
+    [[nodiscard]] LiftChoices choices() const;
     [[nodiscard]] std::vector<steelyard::Method> allMethods() const;
     void setWhat(qsizetype place, const QCborValue& value);
 };

@@ -4,7 +4,6 @@
 #include "core/work/keeping/athlete/keepstatus.h"
 #include "core/work/records/codec.h"
 #include "mobile/gates/gatetexts.h"
-#include "mobile/text/keepingtexts.h"
 
 using namespace steelyard;
 
@@ -147,12 +146,24 @@ QList<int> StatusEditor::notMethods() const
     return placesOf(said().notMethods);
 }
 
-QString StatusEditor::notLifts() const
+LiftChoices StatusEditor::choices() const
 {
-    QStringList list;
+    const auto named = said().notLifts;
+    return book() ? liftChoices(book()->book(), athlete(), std::vector(named.begin(), named.end())) : LiftChoices{};
+}
+
+QStringList StatusEditor::lifts() const
+{
+    return book() ? choices().names(book()->book()) : QStringList{};
+}
+
+QList<int> StatusEditor::notLifts() const
+{
+    const LiftChoices all = choices();
+    QList<int> places;
     for (const LiftId& lift : said().notLifts)
-        list << keepingtexts::lift(lift, book()->book());
-    return list.join(QStringLiteral(", "));
+        places << all.placeOf(lift);
+    return places;
 }
 
 QString StatusEditor::text() const
@@ -180,6 +191,18 @@ void StatusEditor::turnMethod(int index)
 {
     DayStatus status = said();
     turn(status.notMethods, index, lastMethod);
+    say(status);
+}
+
+void StatusEditor::turnLift(int index)
+{
+    const LiftChoices all = choices();
+    if (!all.has(index))
+        return;
+    DayStatus status = said();
+    const LiftId& lift = all.ids[static_cast<std::size_t>(index)];
+    if (status.notLifts.erase(lift) == 0)
+        status.notLifts.insert(lift);
     say(status);
 }
 

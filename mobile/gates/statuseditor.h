@@ -2,6 +2,7 @@
 #pragma once
 
 #include "mobile/gates/gateform.h"
+#include "mobile/gates/liftchoices.h"
 
 #ifndef Q_MOC_RUN
 #include "core/season/clearance.h"
@@ -16,7 +17,9 @@ class StatusEditor : public GateForm {
     Q_PROPERTY(QList<int> notGroups READ notGroups NOTIFY changed FINAL)
     Q_PROPERTY(QStringList methods READ methods NOTIFY changed FINAL)
     Q_PROPERTY(QList<int> notMethods READ notMethods NOTIFY changed FINAL)
-    Q_PROPERTY(QString notLifts READ notLifts NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList lifts READ lifts NOTIFY changed FINAL)
+    Q_PROPERTY(int herLiftCount READ herLiftCount NOTIFY changed FINAL)
+    Q_PROPERTY(QList<int> notLifts READ notLifts NOTIFY changed FINAL)
     Q_PROPERTY(QString text READ text WRITE setText NOTIFY changed FINAL)
 
 public:
@@ -30,13 +33,16 @@ public:
     [[nodiscard]] QList<int> notGroups() const;
     [[nodiscard]] QStringList methods() const;
     [[nodiscard]] QList<int> notMethods() const;
-    /// Single lifts that may not be done, by their names.
-    [[nodiscard]] QString notLifts() const;
+    /// Single lifts, hers and those that are named first.
+    [[nodiscard]] QStringList lifts() const;
+    [[nodiscard]] int herLiftCount() const { return choices().herCount; }
+    [[nodiscard]] QList<int> notLifts() const;
     [[nodiscard]] QString text() const;
     void setText(const QString& text);
 
     Q_INVOKABLE void turnGroup(int index);
     Q_INVOKABLE void turnMethod(int index);
+    Q_INVOKABLE void turnLift(int index);
 
 protected:
     [[nodiscard]] QString kind() const override { return QStringLiteral("status"); }
@@ -52,5 +58,6 @@ private:
     [[nodiscard]] const steelyard::DayStatus* kept() const;
     /// What the form says, without its days and who said so.
     [[nodiscard]] steelyard::DayStatus said() const;
+    [[nodiscard]] LiftChoices choices() const;
     void say(const steelyard::DayStatus& status);
 };

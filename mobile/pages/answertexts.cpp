@@ -88,7 +88,18 @@ QString firstStop(const std::vector<NoticeRow>& rows)
     return tr("See what forbids it.");
 }
 
-void setState(SetupAnswer& answer, const WeighedUp& weighed, Readiness readiness, const std::vector<NoticeRow>& rows)
+QString wantedBy(ReleaseWants wants)
+{
+    switch (wants) {
+    case ReleaseWants::ItsBar: return tr("Heavier on the way down: its bar is another.");
+    case ReleaseWants::Somebody: return tr("Heavier on the way down: for nobody yet.");
+    case ReleaseWants::Nothing:
+    case ReleaseWants::Measuring: break;
+    }
+    return tr("Heavier on the way down: not all is known.");
+}
+
+void setState(SetupAnswer& answer, const WeighedUp& weighed, Readiness readiness, const std::vector<NoticeRow>& rows, ReleaseWants wants)
 {
     answer.ready = readiness == Readiness::Ready;
     answer.stop = readiness == Readiness::NotToBeUsed;
@@ -101,6 +112,9 @@ void setState(SetupAnswer& answer, const WeighedUp& weighed, Readiness readiness
         answer.state = tr("DO NOT LIFT");
         answer.reason = firstStop(rows);
         return;
+    case Readiness::ReleaseOpen:
+        answer.reason = wantedBy(wants);
+        break;
     case Readiness::LookOver:
         answer.reason = tr("Look it over first.");
         break;
@@ -121,7 +135,7 @@ SetupAnswer answer(const WeighedUp& weighed)
 {
     SetupAnswer out;
     out.unit = say::massUnit();
-    setState(out, weighed, weighed.readiness, notices(weighed));
+    setState(out, weighed, weighed.readiness, notices(weighed), ReleaseWants::Nothing);
     if (!weighed.curve) {
         // in a floor lift it may be the plates that are missing
         const bool marksFirst = weighed.readiness == Readiness::MarksMissing && weighed.error && weighed.error->what != "plates";
@@ -143,7 +157,7 @@ SetupAnswer answer(const WeighedUp& weighed)
 SetupAnswer answer(const Desk& desk)
 {
     SetupAnswer out = answer(desk.answer());
-    setState(out, desk.answer(), desk.readiness(), notices(desk));
+    setState(out, desk.answer(), desk.readiness(), notices(desk), desk.releaseWants());
     out.gate = gatetexts::quiet(desk.lifter(), desk.gate());
     return out;
 }

@@ -3,7 +3,6 @@
 
 #include "core/season/method.h"
 #include "core/work/measuredkit.h"
-#include "core/work/weighup.h"
 
 #include <algorithm>
 #include <cmath>
@@ -258,15 +257,10 @@ Result<DownAndUp> pullsOf(const SetupRecord& setup, const ReleaseFacts& facts, c
 {
     SetupRecord lifted = setup;
     lifted.bar.wanted = load.bar.total;
-    const WeighedUp weighed = weighUp(lifted, facts.kit, facts.marks, {}, 0);
+    const WeighedUp weighed = weighUp(lifted, facts.kit, facts.marks, {}, 0, facts.heldTo, &load.bar);
     if (!weighed.setup)
         return weighed.error.value_or(wanting("marks"));
     Setup up = *weighed.setup;
-    const auto path = liftPath(facts.marks, load.bar);
-    if (!path)
-        return path.error();
-    up.path = *path;
-    up.platesThickness = load.bar.thickness();
     up.uIron = load.up.u;
     switch (setup.release->way) {
     case ReleaseWay::Hooks:
@@ -342,6 +336,15 @@ ReleaseAnswer releaseAnswer(const SetupRecord& setup, const ReleaseFacts& facts)
     else if (out.load->down && setup.hung.empty())
         out.worst = LoadAtWorst{out.load->down->value, out.load->down->giveOrTake()};
     return out;
+}
+
+ReleaseWants wantedBy(const ReleaseAnswer& answer, const std::optional<PlateLoad>& hung, bool forSomebody)
+{
+    if (!forSomebody)
+        return ReleaseWants::Somebody;
+    if (!answer.isComplete() || !answer.worst)
+        return ReleaseWants::Measuring;
+    return hung && isSameTotal(*hung, answer.load->bar) ? ReleaseWants::Nothing : ReleaseWants::ItsBar;
 }
 
 }

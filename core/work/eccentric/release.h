@@ -7,7 +7,9 @@
 #include "core/season/marks.h"
 #include "core/season/setuprecord.h"
 #include "core/work/gates/mayuse.h"
+#include "core/work/weighup.h"
 
+#include <cstdint>
 #include <optional>
 #include <span>
 #include <vector>
@@ -30,6 +32,7 @@ struct ReleaseFacts {
     BarMarks marks;
     LiftId alike;                            ///< the lift that ships and is this one, or is like it; none where nobody has said
     std::optional<Uncertain<Mass>> maximum;  ///< of this lift with plain iron
+    HeldTo heldTo{};                         ///< what hangs is weighed as the set-up is
 };
 
 /// What is to be hung, and what it comes to.
@@ -85,5 +88,15 @@ struct ReleaseAnswer {
 /// the way, and on the way up they are off. Plates lifted off have to fit the sleeve with the rest. u: plates as in eccentricLoad, of a
 /// frame its scale's step/√12, else 2 % either way as of plates that nobody has weighed; dumbbells as plates; a push is exact where it was read.
 [[nodiscard]] ReleaseAnswer releaseAnswer(const SetupRecord& setup, const ReleaseFacts& facts);
+
+/// What a plan still wants before its set-up can be ready, gates and cautions apart.
+enum class ReleaseWants : std::uint8_t {
+    Nothing,
+    Measuring, ///< something of the way down is not known
+    ItsBar,    ///< another bar hangs than the one that it goes by
+    Somebody,  ///< it is for nobody, and nobody's clearance can be looked up
+};
+/// Of a plan, with the bar as it hangs.
+[[nodiscard]] ReleaseWants wantedBy(const ReleaseAnswer& answer, const std::optional<PlateLoad>& hung, bool forSomebody);
 
 }

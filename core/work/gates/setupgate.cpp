@@ -109,19 +109,22 @@ std::optional<LoadAtWorst> loadAtWorst(const WeighedUp& weighed)
     return LoadAtWorst{asMass(worst.value), asMass(worst.giveOrTake)};
 }
 
-SetupGate setupGate(const GateLifter& lifter, const SetupRecord& setup, const WeighedUp& weighed, std::span<const ReasonKey> lookedOver)
+SetupGate setupGate(const GateLifter& lifter, const SetupRecord& setup, const WeighedUp& weighed, const std::optional<LoadAtWorst>& lowered,
+                    std::span<const ReasonKey> lookedOver)
 {
     SetupGate out;
     UseQuestion question;
     question.lift = lifter.lift;
     question.day = lifter.day;
-    question.load = loadAtWorst(weighed);
+    const auto lifted = loadAtWorst(weighed);
     question.lookedOver.assign(lookedOver.begin(), lookedOver.end());
     for (const Caution& caution : weighed.cautions)
         if (caution.lookedOver)
             question.lookedOver.push_back({GateCode::CautionWaits, methodOf(caution.code), {}});
     for (const Method method : methodsHung(setup)) {
         question.method = method;
+        const bool down = method == Method::EccentricRelease;
+        question.load = down ? lowered : lifted;
         question.maximum = goesByDeadlift(method, lifter.facts) ? lifter.deadlift : lifter.maximum;
         const auto answer = mayUse(question, lifter.facts);
         if (!answer) {
@@ -129,10 +132,14 @@ SetupGate setupGate(const GateLifter& lifter, const SetupRecord& setup, const We
             out.error = answer.error();
             return out;
         }
-        out.permission = std::max(out.permission, answer->permission);
-        for (const Reason& reason : answer->reasons)
+        for (const Reason& reason : answer->reasons) {
+            if (down && !lowered && reason.key.code == GateCode::LoadUnknown)
+                continue;
+            if (!reason.lookedOver)
+                out.permission = std::max(out.permission, reason.alone);
             if (reason.key.code != GateCode::CautionWaits || !isSaidWithKit(reason.key.method))
                 add(out.reasons, reason);
+        }
     }
     std::stable_sort(out.reasons.begin(), out.reasons.end(), [](const GateReason& a, const GateReason& b) { return a.reason.alone > b.reason.alone; });
     return out;
@@ -146,10 +153,13 @@ std::vector<ReasonKey> keysOf(const GateReason& reason)
     return keys;
 }
 
-Readiness gatedReadiness(Readiness setup, Permission permission)
+Readiness gatedReadiness(Readiness setup, Permission permission, ReleaseWants wants)
 {
     if (permission == Permission::Not && setup != Readiness::Refused)
         return Readiness::NotToBeUsed;
+    const bool isKnown = setup == Readiness::Ready || setup == Readiness::LookOver;
+    if (isKnown && wants != ReleaseWants::Nothing)
+        return Readiness::ReleaseOpen;
     return permission == Permission::Caution && setup == Readiness::Ready ? Readiness::LookOver : setup;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/work/eccentric/release.h"
 #include "core/work/gates/mayuse.h"
 #include "core/work/weighup.h"
 
@@ -45,15 +46,17 @@ struct SetupGate {
     std::optional<Error> error;      ///< why it could not be asked; then nothing is permitted
 };
 
-/// Asks `mayUse` once for each method that hangs, with the load at its worst. A method's caution that a kit's caution says as well stands
+/// Asks `mayUse` once for each method that hangs, with the load at its worst: for a heavier way down `lowered`, what she holds at most on
+/// either way. Nothing there is no reason against it: what the plan wants keeps the set-up from being ready (`wantedBy`). A method's caution that a kit's caution says as well stands
 /// there alone: looked over there it is looked over here, and it is not among the reasons. `lookedOver` are the keys of the others.
-[[nodiscard]] SetupGate setupGate(const GateLifter& lifter, const SetupRecord& setup, const WeighedUp& weighed, std::span<const ReasonKey> lookedOver);
+[[nodiscard]] SetupGate setupGate(const GateLifter& lifter, const SetupRecord& setup, const WeighedUp& weighed, const std::optional<LoadAtWorst>& lowered,
+                                  std::span<const ReasonKey> lookedOver);
 
 /// The keys of a reason, one for each method it stands against.
 [[nodiscard]] std::vector<ReasonKey> keysOf(const GateReason& reason);
 
 /// What set-up and gates come to together: ready only when both say so. An entry that cannot be right is said before all else, since nobody
-/// knows what hangs; what the gates forbid comes before what is not known, and what waits to be looked over after it.
-[[nodiscard]] Readiness gatedReadiness(Readiness setup, Permission permission);
+/// knows what hangs; what the gates forbid comes before what is not known, of the set-up and then of a heavier way down, and what waits to be looked over after it.
+[[nodiscard]] Readiness gatedReadiness(Readiness setup, Permission permission, ReleaseWants wants = ReleaseWants::Nothing);
 
 }

@@ -12,6 +12,7 @@ Sheet {
 
     required property StatusEditor editor
     readonly property bool some: root.editor.fitness === 1
+    property bool allLifts: false
     signal fromRequested(string key)
     signal untilRequested(string key)
     signal endRequested
@@ -78,11 +79,21 @@ Sheet {
         chosen: root.editor.notMethods
         onTurned: index => root.editor.turnMethod(index)
     }
-    Words {
+    ManyRow {
         Layout.fillWidth: true
-        objectName: "notLifts"
-        visible: root.some && root.editor.notLifts !== ""
-        text: qsTr("and not: %1").arg(root.editor.notLifts)
+        objectName: "lifts"
+        visible: root.some && root.editor.words.waits === "" && options.length > 0
+        label: qsTr("Not this lift")
+        options: root.allLifts ? root.editor.lifts : root.editor.lifts.slice(0, root.editor.herLiftCount)
+        chosen: root.editor.notLifts
+        onTurned: index => root.editor.turnLift(index)
+    }
+    PressKey {
+        Layout.fillWidth: true
+        objectName: "allLifts"
+        visible: root.some && root.editor.words.waits === "" && !root.allLifts
+        text: qsTr("Another single lift")
+        onClicked: root.allLifts = true
     }
     NameField {
         id: words

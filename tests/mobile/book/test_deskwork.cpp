@@ -36,6 +36,7 @@ private Q_SLOTS:
     void aLookThatCouldNotBeKept();
     void remembersForWhom();
     void aLiftOfTheCoachsOwn();
+    void theDayTurns();
 
 private:
     [[nodiscard]] QString ana() const { return QString::fromStdString(m_house->book.book().athletes().front()->id.hex()); }
@@ -333,6 +334,20 @@ void DeskWorkTest::aLiftOfTheCoachsOwn()
     QCOMPARE(next.who(), QStringLiteral("Ana M., Block pull"));
     lift.takeOut();
     QCOMPARE(m_work->who(), QStringLiteral("Ana M., a lift taken out"));
+}
+
+void DeskWorkTest::theDayTurns()
+{
+    m_work->take(ana(), QStringLiteral("1"));
+    const Desk& desk = m_house->desk.desk();
+    QVERIFY(desk.lifter() && desk.lifter()->day == m_house->today && desk.heldTo().day == m_house->today);
+    const QSignalSpy told(&m_house->book, &BookService::changed);
+    m_house->book.lookAtDay();
+    QCOMPARE(told.count(), 0);
+    m_house->today += std::chrono::days(1);
+    m_house->book.lookAtDay();
+    QCOMPARE(told.count(), 1);
+    QVERIFY(desk.lifter()->day == m_house->today && desk.heldTo().day == m_house->today && desk.maximumOn() == m_house->today);
 }
 
 QTEST_GUILESS_MAIN(DeskWorkTest)

@@ -33,6 +33,7 @@ private Q_SLOTS:
     void aMinorWaits();
     void approvesAMinor();
     void someWithWhatNot();
+    void notThisLift();
     void severalAddUp();
     void lifted();
     void allAndNoneNameNothing();
@@ -302,6 +303,35 @@ void GateFormsTest::someWithWhatNot()
     QCOMPARE(m_view->today(), QStringLiteral("some, until 16 Nov"));
     QCOMPARE(m_view->what(), QStringLiteral("not: presses, overhead · left shoulder"));
     QCOMPARE(rows(m_view->inForce())[0].hint, QStringLiteral("the physiotherapist, from 2 Nov until 16 Nov"));
+}
+
+void GateFormsTest::notThisLift()
+{
+    const auto editor = form<StatusEditor>();
+    editor->setWho(QStringLiteral("the physiotherapist"));
+    editor->setFitness(1);
+    const auto hers = m_house->book.book().athletes().front()->marks.size();
+    QCOMPARE(editor->herLiftCount(), static_cast<int>(hers));
+    QVERIFY(editor->lifts().size() > editor->herLiftCount() && editor->notLifts().isEmpty());
+    const auto step = static_cast<int>(editor->lifts().indexOf(QStringLiteral("step-up")));
+    QVERIFY(step >= editor->herLiftCount());
+    editor->turnLift(step);
+    // named, it stands among hers
+    QCOMPARE(editor->herLiftCount(), static_cast<int>(hers) + 1);
+    QCOMPARE(editor->notLifts().size(), 1);
+    QVERIFY(editor->notLifts().front() < editor->herLiftCount());
+    QCOMPARE(editor->lifts().at(editor->notLifts().front()), QStringLiteral("step-up"));
+    editor->turnLift(-1);
+    editor->turnLift(static_cast<int>(editor->lifts().size()));
+    QVERIFY(editor->canKeep());
+    editor->keep();
+    const DayStatus kept = *statuses().front();
+    QCOMPARE(kept.notLifts.size(), std::size_t(1));
+    QVERIFY(m_view->what().startsWith(QStringLiteral("not: step-up")));
+    // put right, it may be done again, and then nothing is said
+    const auto again = form<StatusEditor>(0, QString::fromStdString(kept.id.hex()));
+    again->turnLift(again->notLifts().front());
+    QVERIFY(again->notLifts().isEmpty() && !again->canKeep());
 }
 
 void GateFormsTest::severalAddUp()

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // the meta-object compiler of Qt 6.4 cannot read the standard library's concepts
 #ifndef Q_MOC_RUN
-#include "core/work/eccentric/releaseofdesk.h"
+#include "core/work/desk.h"
 
 #include "core/work/keeping/athlete/keepclearance.h"
 #include "core/work/keeping/athlete/keeptest.h"
@@ -39,9 +39,24 @@ void keepCleared(Device& device, const RecordId& athlete, bool approvesMinor = f
     QVERIFY(device.last.kept());
 }
 
-DeskRelease released(const Device& device, const Desk& desk, const RecordId& athlete)
+/// The desk for her, the bar that the plan goes by on it and every caution looked over.
+void takeUp(Desk& desk, const Device& device, const RecordId& athlete)
 {
-    return deskRelease(desk, device.book, {athlete, bench, device.today});
+    desk.setLifter(gateLifter(device.book, athlete, bench, device.today));
+    if (desk.release() && desk.release()->load) {
+        BarRecord bar = desk.setup().bar;
+        bar.wanted = Entered<Mass>(desk.release()->load->bar.total);
+        desk.setBar(bar);
+    }
+    desk.lookOver(CautionCode::Release);
+}
+
+std::vector<GateCode> codes(const Desk& desk)
+{
+    std::vector<GateCode> all;
+    for (const GateReason& one : desk.gate().reasons)
+        all.push_back(one.reason.key.code);
+    return all;
 }
 
 }
@@ -57,14 +72,23 @@ private Q_SLOTS:
         m_desk->lay(samples::marks(0.72, 1.1), releases::byHooks());
     }
     void readyForHer();
-    void nobodyIsAsked();
+    void forNobody();
+    void notWithoutItsBar();
+    void platesThatLeaveTheHooksTheirs();
     void notWithoutWord();
     void notWithAnOldMaximum();
     void notWithoutPlainIron();
     void neverMinorsByDefault();
     void overTheCap();
+    void loadOfTheWayDown();
 
 private:
+    void change(const std::function<void(ReleasePlan&)>& how)
+    {
+        ReleasePlan plan = *m_desk->setup().release;
+        how(plan);
+        m_desk->setRelease(plan);
+    }
     std::unique_ptr<Desk> m_desk;
 };
 
@@ -74,26 +98,72 @@ void ReleaseOfDeskTest::readyForHer()
     const RecordId her = somebody::adult(device);
     keepMaximum(device, her, std::chrono::days(10));
     keepCleared(device, her);
-    DeskRelease release = released(device, *m_desk, her);
-    QVERIFY(release.maximum && release.gate && release.answer.isComplete());
-    QVERIFY(release.gate->permission == Permission::Caution && !release.isForbidden());
-    QVERIFY(!release.lookedOver && !release.isReady());
+    m_desk->setLifter(gateLifter(device.book, her, bench, device.today));
+    QVERIFY(m_desk->release() && m_desk->release()->isComplete() && m_desk->release()->worst);
+    QVERIFY(m_desk->gate().permission != Permission::Not && m_desk->readiness() != Readiness::Ready);
+    takeUp(*m_desk, device, her);
+    QVERIFY(m_desk->releaseWants() == ReleaseWants::Nothing && m_desk->readiness() == Readiness::Ready);
+    change([](ReleasePlan& plan) { plan.measures.lipDrop.reset(); });
     m_desk->lookOver(CautionCode::Release);
-    release = released(device, *m_desk, her);
-    QVERIFY(release.lookedOver && release.isReady());
-    ReleasePlan plan = *m_desk->setup().release;
-    plan.measures.lipDrop.reset();
-    m_desk->setRelease(plan);
-    m_desk->lookOver(CautionCode::Release);
-    QVERIFY(!released(device, *m_desk, her).isReady());
+    QVERIFY(m_desk->releaseWants() == ReleaseWants::Measuring && m_desk->readiness() == Readiness::ReleaseOpen);
+    QVERIFY2(m_desk->answer().readiness == Readiness::Ready, "nothing is wrong with what is lifted");
+    m_desk->setRelease(std::nullopt);
+    QVERIFY(!m_desk->release() && m_desk->releaseWants() == ReleaseWants::Nothing && m_desk->readiness() == Readiness::Ready);
 }
 
-void ReleaseOfDeskTest::nobodyIsAsked()
+void ReleaseOfDeskTest::forNobody()
+{
+    m_desk->lookOver(CautionCode::Release);
+    QVERIFY(m_desk->release()->noLoad && m_desk->release()->noLoad->what == "maximum");
+    QVERIFY(m_desk->releaseWants() == ReleaseWants::Somebody && m_desk->readiness() == Readiness::ReleaseOpen);
+    // as loads all of it is known, and still it is for nobody
+    change([](ReleasePlan& plan) { plan.asked = {false, 0, 0, false, kilograms(116.4)}; });
+    QVERIFY(m_desk->release()->isComplete());
+    QVERIFY(m_desk->releaseWants() == ReleaseWants::Somebody && m_desk->readiness() == Readiness::ReleaseOpen);
+}
+
+void ReleaseOfDeskTest::notWithoutItsBar()
 {
     Device device;
-    const DeskRelease release = released(device, *m_desk, {});
-    QVERIFY(!release.gate && !release.maximum && !release.isReady() && !release.isForbidden());
-    QVERIFY(release.answer.noLoad && release.answer.noLoad->what == "maximum");
+    const RecordId her = somebody::adult(device);
+    keepMaximum(device, her, std::chrono::days(10));
+    keepCleared(device, her);
+    takeUp(*m_desk, device, her);
+    QVERIFY(m_desk->readiness() == Readiness::Ready);
+    m_desk->stepLoad(true);
+    QVERIFY(m_desk->releaseWants() == ReleaseWants::ItsBar && m_desk->readiness() == Readiness::ReleaseOpen);
+    m_desk->stepLoad(false);
+    QVERIFY(m_desk->readiness() == Readiness::Ready);
+    // asked as loads the way up is what is on the bar, whatever that is
+    change([](ReleasePlan& plan) { plan.asked = {false, 0, 0, false, kilograms(116.4)}; });
+    m_desk->stepLoad(true);
+    QVERIFY(m_desk->releaseWants() == ReleaseWants::Nothing);
+}
+
+void ReleaseOfDeskTest::platesThatLeaveTheHooksTheirs()
+{
+    // one pair of 15 alone makes the hooks right, so the bar is loaded with what comes to the same
+    SetupRecord setup = releases::byHooks();
+    setup.bar.stock = {{PlateType{kilograms(15), metres(0.45), metres(0.03)}, 2}, {PlateType{kilograms(10), metres(0.45), metres(0.025)}, 2},
+                       {PlateType{kilograms(5), metres(0.4), metres(0.02)}, 2}};
+    setup.bar.bar = kilograms(20);
+    setup.bar.collars = kilograms(0);
+    setup.bar.wanted = kilograms(50);
+    setup.release->hook.frame = kilograms(3);
+    setup.release->asked = {false, 0, 0, false, kilograms(86)};
+    m_desk->lay(samples::marks(0.72, 1.1), setup);
+    const auto masses = [](const std::vector<PlateType>& plates) {
+        std::vector<double> all;
+        for (const PlateType& plate : plates)
+            all.push_back(inKilograms(plate.mass));
+        return all;
+    };
+    QVERIFY(m_desk->release()->load);
+    QCOMPARE(masses(m_desk->release()->load->onEach), std::vector<double>{15});
+    QCOMPARE(masses(m_desk->answer().load->eachSide), (std::vector<double>{10, 5}));
+    // without the plan fewest plates are best
+    m_desk->setRelease(std::nullopt);
+    QCOMPARE(masses(m_desk->answer().load->eachSide), std::vector<double>{15});
 }
 
 void ReleaseOfDeskTest::notWithoutWord()
@@ -101,10 +171,9 @@ void ReleaseOfDeskTest::notWithoutWord()
     Device device;
     const RecordId her = somebody::adult(device);
     keepMaximum(device, her, std::chrono::days(10));
-    m_desk->lookOver(CautionCode::Release);
-    const DeskRelease release = released(device, *m_desk, her);
-    QVERIFY(release.isForbidden() && !release.isReady());
-    QVERIFY(release.gate->reasons.front().key.code == GateCode::ClearanceMissing);
+    takeUp(*m_desk, device, her);
+    QVERIFY(m_desk->readiness() == Readiness::NotToBeUsed);
+    QVERIFY(codes(*m_desk).front() == GateCode::ClearanceMissing);
 }
 
 void ReleaseOfDeskTest::notWithAnOldMaximum()
@@ -113,9 +182,9 @@ void ReleaseOfDeskTest::notWithAnOldMaximum()
     const RecordId her = somebody::adult(device);
     keepMaximum(device, her, std::chrono::days(91));
     keepCleared(device, her);
-    const DeskRelease release = released(device, *m_desk, her);
-    QVERIFY(release.isForbidden());
-    QVERIFY(release.gate->reasons.front().key.code == GateCode::MaximumOld);
+    takeUp(*m_desk, device, her);
+    QVERIFY(m_desk->readiness() == Readiness::NotToBeUsed);
+    QVERIFY(codes(*m_desk).front() == GateCode::MaximumOld);
 }
 
 void ReleaseOfDeskTest::notWithoutPlainIron()
@@ -124,19 +193,16 @@ void ReleaseOfDeskTest::notWithoutPlainIron()
     const RecordId her = somebody::adult(device);
     keepMaximum(device, her, std::chrono::days(10), false);
     keepCleared(device, her);
-    const DeskRelease release = released(device, *m_desk, her);
+    takeUp(*m_desk, device, her);
     // percent is of plain iron, so there is no load to ask about
-    QVERIFY(release.maximum && !release.maximum->plain);
-    QVERIFY(release.answer.noLoad && release.answer.noLoad->what == "maximum" && !release.isReady());
-    ReleasePlan plan = *m_desk->setup().release;
-    plan.asked = {false, 0, 0, false, kilograms(116.4)};
+    QVERIFY(m_desk->lifter()->maximum && !m_desk->lifter()->maximum->plain);
+    QVERIFY(m_desk->release()->noLoad && m_desk->release()->noLoad->what == "maximum" && m_desk->readiness() != Readiness::Ready);
+    change([](ReleasePlan& plan) { plan.asked = {false, 0, 0, false, kilograms(116.4)}; });
     BarRecord bar = m_desk->setup().bar;
     bar.wanted = kilograms(72.5);
     m_desk->setBar(bar);
-    m_desk->setRelease(plan);
-    const DeskRelease loads = released(device, *m_desk, her);
-    QVERIFY(loads.isForbidden());
-    QVERIFY(loads.gate->reasons.front().key.code == GateCode::MaximumNotPlain);
+    QVERIFY(m_desk->readiness() == Readiness::NotToBeUsed);
+    QVERIFY(codes(*m_desk).front() == GateCode::MaximumNotPlain);
 }
 
 void ReleaseOfDeskTest::neverMinorsByDefault()
@@ -146,7 +212,9 @@ void ReleaseOfDeskTest::neverMinorsByDefault()
         const RecordId young = somebody::born(device, 2010, true);
         keepMaximum(device, young, std::chrono::days(10));
         keepCleared(device, young, approved);
-        QCOMPARE(released(device, *m_desk, young).isForbidden(), !approved);
+        takeUp(*m_desk, device, young);
+        QCOMPARE(m_desk->readiness() == Readiness::NotToBeUsed, !approved);
+        QCOMPARE(m_desk->readiness() == Readiness::Ready, approved);
     }
 }
 
@@ -156,13 +224,29 @@ void ReleaseOfDeskTest::overTheCap()
     const RecordId her = somebody::adult(device);
     keepMaximum(device, her, std::chrono::days(10));
     keepCleared(device, her);
-    ReleasePlan plan = *m_desk->setup().release;
-    plan.asked.downPercent = 125;
-    m_desk->setRelease(plan);
-    const DeskRelease release = released(device, *m_desk, her);
-    QVERIFY(release.isForbidden());
-    QVERIFY(release.gate->reasons.front().key.code == GateCode::OverCap);
-    QVERIFY(release.gate->reasons.front().atMost <= kilograms(126));
+    change([](ReleasePlan& plan) { plan.asked.downPercent = 125; });
+    takeUp(*m_desk, device, her);
+    QVERIFY(m_desk->readiness() == Readiness::NotToBeUsed);
+    QVERIFY(codes(*m_desk).front() == GateCode::OverCap);
+    QVERIFY(m_desk->gate().reasons.front().reason.atMost <= kilograms(126));
+}
+
+void ReleaseOfDeskTest::loadOfTheWayDown()
+{
+    Device device;
+    const RecordId her = somebody::adult(device);
+    keepMaximum(device, her, std::chrono::days(10));
+    keepCleared(device, her);
+    takeUp(*m_desk, device, her);
+    const Desk& desk = *m_desk;
+    const auto lifted = loadAtWorst(desk.answer());
+    QVERIFY(lifted && desk.release()->worst->value > lifted->value + lifted->giveOrTake);
+    // where the way down is not known nothing is said of its load, and it is not ready all the same
+    const SetupGate unknown = setupGate(*desk.lifter(), desk.setup(), desk.answer(), std::nullopt, {});
+    for (const GateReason& one : unknown.reasons)
+        QVERIFY(one.reason.key.code != GateCode::LoadUnknown && one.reason.key.code != GateCode::OverCap);
+    const SetupGate asLifted = setupGate(*desk.lifter(), desk.setup(), desk.answer(), LoadAtWorst{2 * lifted->value, {}}, {});
+    QVERIFY(asLifted.permission == Permission::Not);
 }
 
 QTEST_APPLESS_MAIN(ReleaseOfDeskTest)

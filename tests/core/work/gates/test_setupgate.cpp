@@ -42,7 +42,7 @@ WeighedUp weigh(const SetupRecord& setup, std::vector<CautionCode> lookedOver = 
 
 SetupGate gateOf(const GateLifter& lifter, const SetupRecord& setup, std::vector<CautionCode> lookedOver = {}, std::vector<ReasonKey> reasons = {})
 {
-    return setupGate(lifter, setup, weigh(setup, std::move(lookedOver)), reasons);
+    return setupGate(lifter, setup, weigh(setup, std::move(lookedOver)), std::nullopt, reasons);
 }
 
 std::vector<GateCode> codes(const SetupGate& gate)
