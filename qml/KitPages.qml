@@ -67,7 +67,7 @@ QtObject {
             onHangRequested: itemId => root.hang(itemId)
             onMeasureRequested: (itemId, kind) => root.measure(itemId, kind)
             onInspectRequested: itemId => root.stack.show(root.inspection, {itemId: itemId}); onLoanRequested: itemId => root.stack.show(root.loan, {itemId: itemId})
-            onAlongRequested: root.stack.show(root.along); onCopyRequested: root.stack.show(root.copyList)
+            onAlongRequested: root.stack.show(root.along); onCopyRequested: root.stack.show(root.copyList); onArrivalRequested: root.arrivalRequested()
             onSomethingElseRequested: root.stack.show(root.what)
             StackView.onActivating: {
                 things.view.refresh()
@@ -222,8 +222,7 @@ QtObject {
         onLoanRequested: itemId => root.stack.instead(root.loan, {itemId: itemId})
         onWayRequested: (itemId, kind, way) => root.wayOf(itemId, kind, way)
     }
-    signal marksRequested()
-    signal askRequested(); signal strengthRequested(); signal rampRequested(); signal releaseRequested()
+    signal marksRequested(); signal arrivalRequested(); signal askRequested(); signal strengthRequested(); signal rampRequested(); signal releaseRequested()
     signal measurementsRequested(string itemId)
 
     function hang(itemId: string) {

@@ -23,6 +23,7 @@ PageStack {
         onStrengthRequested: athleteId => root.show(strengthPages.strength, {athleteId: athleteId})
         onStatusRequested: athleteId => root.show(gatePages.dayStatus, {athleteId: athleteId})
         onClearancesRequested: athleteId => root.show(gatePages.clearances, {athleteId: athleteId}); onLimitsRequested: root.show(gatePages.limits)
+        onHereRequested: athleteId => root.show(implementPages.here, {athleteId: athleteId})
     }
     GatePages {
         id: gatePages
@@ -39,6 +40,7 @@ PageStack {
         onMarksRequested: root.show(squadPages.marks); onAskRequested: root.show(askPages.whatToHang); onReleaseRequested: root.show(eccentricPages.eccentric)
         onMeasurementsRequested: itemId => root.show(rightPages.measurements, {itemId: itemId})
         onStrengthRequested: strengthPages.showLift(deskWork.athleteId, deskWork.lift); onRampRequested: root.show(strengthPages.ramp)
+        onArrivalRequested: root.show(implementPages.arrival)
     }
     StrengthPages {
         id: strengthPages
@@ -53,6 +55,14 @@ PageStack {
         id: eccentricPages
         stack: root
         work: deskWork
+    }
+    ImplementPages {
+        id: implementPages
+        stack: root
+        work: deskWork
+        onThingRequested: (itemId, kind) => root.show(kitPages.tools.form, kitPages.saidOf(kind, itemId))
+        onMeasureRequested: (itemId, kind) => kitPages.measure(itemId, kind)
+        onAnotherRequested: root.show(kitPages.what)
     }
     DeskWork {
         id: deskWork

@@ -35,6 +35,7 @@ QtObject {
             onSetupsRequested: root.stack.show(root.setups, {athleteId: athlete.editor.athleteId})
             onSizesRequested: root.sizesRequested(athlete.editor.athleteId); onStrengthRequested: root.strengthRequested(athlete.editor.athleteId)
             onStatusRequested: root.statusRequested(athlete.editor.athleteId); onClearancesRequested: root.clearancesRequested(athlete.editor.athleteId)
+            onHereRequested: root.hereRequested(athlete.editor.athleteId)
             onAgreementRequested: root.stack.show(root.agreement, {editor: athlete.editor}); onRemoveRequested: root.stack.show(root.takeOut, {editor: athlete.editor})
         }
     }
@@ -113,5 +114,6 @@ QtObject {
     signal reviewRequested()
     signal statusRequested(string athleteId)
     signal clearancesRequested(string athleteId)
+    signal hereRequested(string athleteId)
     signal limitsRequested()
 }

@@ -4,12 +4,13 @@ import QtQuick
 import Steelyard.Model
 import Steelyard.Pages.Measure
 
-/** The pages of scales, weighed iron, straps and racks: in steps, all numbers at once, and one measurement put right. */
+/** The pages of scales, weighed iron, straps, racks and implements: in steps, all numbers at once, and one measurement put right. */
 QtObject {
     id: root
 
     required property PageStack stack
-    readonly property var forms: ({scale: root.scale, iron: root.iron, lead: root.lead, rack: root.rack})
+    readonly property var forms: ({scale: root.scale, iron: root.iron, lead: root.lead, rack: root.rack,
+        tyre: root.tyre, log: root.log, stone: root.stone, keg: root.keg, sled: root.sled, carry: root.carry, bell: root.bell})
     readonly property Component scale: Component {
         ScaleEditor { desk: TheDesk; book: TheBook }
     }
@@ -21,6 +22,27 @@ QtObject {
     }
     readonly property Component rack: Component {
         RackEditor { desk: TheDesk; book: TheBook }
+    }
+    readonly property Component tyre: Component {
+        ImplementEditor { desk: TheDesk; book: TheBook; what: "tyre" }
+    }
+    readonly property Component log: Component {
+        ImplementEditor { desk: TheDesk; book: TheBook; what: "log" }
+    }
+    readonly property Component stone: Component {
+        ImplementEditor { desk: TheDesk; book: TheBook; what: "stone" }
+    }
+    readonly property Component keg: Component {
+        ImplementEditor { desk: TheDesk; book: TheBook; what: "keg" }
+    }
+    readonly property Component sled: Component {
+        ImplementEditor { desk: TheDesk; book: TheBook; what: "sled" }
+    }
+    readonly property Component carry: Component {
+        ImplementEditor { desk: TheDesk; book: TheBook; what: "carry" }
+    }
+    readonly property Component bell: Component {
+        ImplementEditor { desk: TheDesk; book: TheBook; what: "bell" }
     }
     readonly property Component steps: Component {
         ToolStepsPage {

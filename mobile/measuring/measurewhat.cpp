@@ -30,6 +30,13 @@ void MeasureWhat::refresh()
     add(ItemKind::Iron, tr("A bar or plates"), tr("a minute: a scale that holds them"));
     add(ItemKind::Lead, tr("A lead strap"), tr("a minute: a tape and a scale"));
     add(ItemKind::Rack, tr("A rack"), tr("two minutes: a tape"));
+    add(ItemKind::Tyre, tr("A tyre"), tr("a minute: a hanging scale and a tape"));
+    add(ItemKind::Log, tr("A log"), tr("a minute: a hanging scale"));
+    add(ItemKind::Stone, tr("A stone"), tr("a minute: a scale, or a tape"));
+    add(ItemKind::Keg, tr("A keg or sandbag"), tr("a minute: a scale, or how much is in it"));
+    add(ItemKind::Sled, tr("A sled"), tr("a minute: a scale and a tape"));
+    add(ItemKind::Carry, tr("Handles, a yoke or a frame"), tr("a minute: a scale, or its mark"));
+    add(ItemKind::Bell, tr("A kettlebell or dumbbell"), tr("a minute: a scale, or its mark; a hand to try it"));
     m_kinds.setRows(std::move(rows));
     Q_EMIT changed();
 }

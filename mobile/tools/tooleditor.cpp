@@ -13,6 +13,12 @@ QString ToolEditor::trouble() const
     return error->code == Refusal::TooFewPoints ? tr("Still to do: read it with a known mass on it.") : sentences::refusal(*error);
 }
 
+void ToolEditor::refresh()
+{
+    m_asked.setRows(askedRows());
+    ItemEditor::refresh();
+}
+
 void ToolEditor::setMeasured(Measured measured)
 {
     KitItem now = item();

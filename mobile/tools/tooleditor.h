@@ -15,6 +15,7 @@ struct ToolWords {
     Q_PROPERTY(QString choiceAt MEMBER choiceAt)
     Q_PROPERTY(QString more MEMBER more)
     Q_PROPERTY(QString drawing MEMBER drawing)
+    Q_PROPERTY(QString note MEMBER note)
 
 public:
     bool operator==(const ToolWords&) const = default;
@@ -24,7 +25,23 @@ public:
     QStringList choices, choiceFacts; ///< none where there is nothing to choose
     QString choiceAt;    ///< the number that it is chosen with; empty where it comes first
     QString more;        ///< what one more entry of its list is called; empty where there is none, or no room for it
-    QString drawing;     ///< "scale", "bar", "plates", "lead" or "rack"
+    QString drawing;     ///< "scale", "bar", "plates", "lead" or "rack"; of an implement "tyre" and the like
+    QString note;        ///< what is asked in words; empty where nothing is
+};
+
+/** Something that is asked besides numbers, with its answers in words; -1 where none is given yet. */
+struct AskedRow {
+    QString key, label;
+    QStringList options;
+    int current = -1;
+    bool operator==(const AskedRow&) const = default;
+    static std::vector<RowRole<AskedRow>> roles()
+    {
+        return {{"key", [](const AskedRow& r) { return r.key; }},
+                {"label", [](const AskedRow& r) { return r.label; }},
+                {"options", [](const AskedRow& r) { return r.options; }},
+                {"current", [](const AskedRow& r) { return r.current; }}};
+    }
 };
 
 /** Measuring what helps to measure and to hang: a scale, iron, a strap, a rack. All of them are numbers in a row. */
@@ -36,6 +53,8 @@ class ToolEditor : public ItemEditor {
     Q_PROPERTY(int choice READ choice WRITE setChoice NOTIFY changed FINAL)
     Q_PROPERTY(bool doubtful READ isDoubtful NOTIFY changed FINAL)
     Q_PROPERTY(QString verdict READ verdict NOTIFY changed FINAL)
+    Q_PROPERTY(QAbstractListModel* asked READ asked CONSTANT FINAL)
+    Q_PROPERTY(QString note READ note WRITE setNote NOTIFY changed FINAL)
 
 public:
     using ItemEditor::ItemEditor;
@@ -54,6 +73,11 @@ public:
     [[nodiscard]] virtual QString gain() const { return {}; }
     /// One more entry of its list, with the key of its first number; empty where there is none.
     Q_INVOKABLE virtual QString addEntry() { return {}; }
+    [[nodiscard]] QAbstractListModel* asked() { return &m_asked; }
+    /// Answers what is asked under a key; another number or key is passed over.
+    Q_INVOKABLE virtual void choose(const QString& key, int index) { Q_UNUSED(key) Q_UNUSED(index) }
+    [[nodiscard]] virtual QString note() const { return {}; }
+    virtual void setNote(const QString& note) { Q_UNUSED(note) }
     [[nodiscard]] bool isMeasured() const override { return ready() && !refusalOf(item().measurement); }
     [[nodiscard]] QString trouble() const override;
 
@@ -64,4 +88,9 @@ protected:
     /// The number behind a key's colon, from 0; nothing where there is none.
     [[nodiscard]] static std::optional<std::size_t> placeIn(const QString& key, const char* stem);
     [[nodiscard]] static QString keyAt(const char* stem, std::size_t place);
+    [[nodiscard]] virtual std::vector<AskedRow> askedRows() const { return {}; }
+    void refresh() override;
+
+private:
+    RowList<AskedRow> m_asked;
 };

@@ -22,6 +22,7 @@ Sheet {
     signal loanRequested(string itemId)
     signal alongRequested
     signal copyRequested
+    signal arrivalRequested
 
     heading: root.work.venues.length > 1 && root.work.venue === 0 ? qsTr("Kit") : qsTr("Kit here")
     under: root.view.empty ? "" : qsTr("Tap what to hang")
@@ -86,6 +87,15 @@ Sheet {
             factSize: Theme.note
             onClicked: root.copyRequested()
         }
+    }
+    PressKey {
+        Layout.fillWidth: true
+        objectName: "arrival"
+        visible: root.work.venue > 0
+        text: qsTr("Just arrived")
+        fact: qsTr("tyres, logs, kegs, sleds, handles: one after the other")
+        factSize: Theme.note
+        onClicked: root.arrivalRequested()
     }
     PressKey {
         Layout.fillWidth: true

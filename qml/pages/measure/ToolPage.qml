@@ -8,7 +8,7 @@ import Steelyard.Pages.Kit
 import Steelyard.Pages.Tools
 import Steelyard.Theme
 
-/** All numbers of a scale, of iron, of a strap or of a rack on one page. */
+/** All numbers of a scale, of iron, of a strap, of a rack or of an implement on one page. */
 Sheet {
     id: root
 
@@ -75,6 +75,11 @@ Sheet {
         current: root.editor.choice
         onChosen: index => root.editor.choice = index
     }
+    AskedRows {
+        Layout.fillWidth: true
+        visible: any
+        editor: root.editor
+    }
     ScaleRow {
         Layout.fillWidth: true
         editor: root.editor
@@ -91,6 +96,15 @@ Sheet {
         text: root.words.more
         size: Theme.key
         onClicked: root.numberRequested(root.editor.addEntry())
+    }
+    NameField {
+        Layout.fillWidth: true
+        objectName: "note"
+        visible: root.words.note !== ""
+        label: root.words.note
+        text: root.editor.note
+        maximumLength: 80
+        onEdited: text => root.editor.note = text
     }
     Words {
         Layout.fillWidth: true

@@ -9,13 +9,14 @@ import Steelyard.Model
 import Steelyard.Pages.Tools
 import Steelyard.Theme
 
-/** A scale, iron, a strap or a rack measured in short steps. */
+/** A scale, iron, a strap, a rack or an implement measured in short steps. */
 StepSheet {
     id: root
 
     required property ToolGuide steps
     readonly property ToolEditor tool: root.steps.form as ToolEditor
     readonly property toolWords words: root.tool.words
+    readonly property bool implement: !["scale", "bar", "plates", "lead", "rack"].includes(root.words.drawing)
     readonly property bool choosing: root.begins && root.words.choices.length > 0 && root.words.choiceAt === ""
 
     guide: root.steps
@@ -47,7 +48,18 @@ StepSheet {
             Layout.fillWidth: true
             Layout.fillHeight: root.stretch
             Layout.preferredHeight: Theme.touchMain + Theme.indent
-            objectName: "drawing"
+            objectName: visible ? "drawing" : ""
+            visible: !root.implement
+            tool: root.words.drawing
+            part: root.steps.part
+            sentence: root.steps.heading
+        },
+        ImplementMeasured {
+            Layout.fillWidth: true
+            Layout.fillHeight: root.stretch
+            Layout.preferredHeight: Theme.touchMain + Theme.indent
+            objectName: visible ? "drawing" : ""
+            visible: root.implement
             tool: root.words.drawing
             part: root.steps.part
             sentence: root.steps.heading
@@ -75,6 +87,11 @@ StepSheet {
                 factSize: Theme.note
                 onClicked: root.steps.choose(index)
             }
+        },
+        AskedRows {
+            Layout.fillWidth: true
+            visible: any && root.ends
+            editor: root.tool
         },
         Notice {
             Layout.fillWidth: true

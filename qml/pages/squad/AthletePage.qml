@@ -18,6 +18,7 @@ Sheet {
     signal setupsRequested
     signal sizesRequested
     signal strengthRequested
+    signal hereRequested
     signal statusRequested
     signal clearancesRequested
     signal agreementRequested
@@ -111,6 +112,13 @@ Sheet {
             fact: root.editor.ways[3] ?? ""
             factSize: Theme.note
             onClicked: root.strengthRequested()
+        }
+        PressKey {
+            objectName: "here"
+            text: qsTr("What is here")
+            fact: qsTr("and she may use")
+            factSize: Theme.note
+            onClicked: root.hereRequested()
         }
     }
     FactRow {

@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+import QtQuick
+import QtTest
+import Steelyard.Checker
+import Steelyard.Model
+import Steelyard.Ui
+
+/** Tyres, kegs and what else lies at a pitch, by finger: entered on arrival, looked through for one athlete, held against a lift of hers. */
+Item {
+    id: root
+
+    width: 360
+    height: 720
+
+    PageFlow {
+        id: flow
+        anchors.fill: parent
+        focus: true
+    }
+    FlowCase {
+        id: testCase
+
+        name: "ImplementFlow"
+        flow: flow
+
+        function init() {
+            testCase.reset()
+            TheDeskFiller.empty(TheDesk)
+            TheDeskFiller.squad(TheBook, 2)
+            TheAwayFiller.pitch(TheBook)
+            flow.go(flow.kitPlace)
+            testCase.press("hangMore")
+            testCase.choose("venues", "Away pitch")
+        }
+        /** The row of a list that begins so. */
+        function rowOf(name: string): Item {
+            for (let i = 1; i < 14; ++i) {
+                const row = testCase.shown(flow.currentItem, "thing:" + i)
+                if (row && row.label.startsWith(name))
+                    return row
+            }
+            testCase.fail("no row " + name)
+            return null
+        }
+        function open(name: string) {
+            const row = testCase.rowOf(name)
+            testCase.bring(row)
+            testCase.push(testCase.target(row))
+        }
+        function test_on_arrival_the_next_is_measured() {
+            testCase.press("arrival")
+            testCase.compare(testCase.part("progress").text, "7 of 8 are known")
+            testCase.press("mainAction")
+            testCase.press("choose:0")
+            for (const number of ["35", "31.5", "0.1"])
+                testCase.keyIn(number)
+            testCase.verify(testCase.part("answer").text.startsWith("66.5"), testCase.part("answer").text)
+            testCase.press("mainAction")
+            testCase.compare(testCase.part("progress").text, "8 of 8 are known")
+            testCase.verify(testCase.rowOf("Log by the gate").value.startsWith("66.5"))
+        }
+        function test_a_tyre_begun_is_gone_on_with() {
+            testCase.press("arrival")
+            testCase.press("another")
+            testCase.press("kind:tyre")
+            testCase.press("choose:0")
+            testCase.keyIn("62")
+            testCase.press("later")
+            testCase.compare(testCase.rowOf("a tyre").value, "begun, not kept")
+            testCase.press("mainAction")
+            testCase.keyIn("60")
+            testCase.keyIn("40")
+            testCase.keyIn("0.5")
+            testCase.verify(testCase.part("notGood").head.includes("drain it"), testCase.part("notGood").head)
+            testCase.choose("asked:drained", "drained, none left")
+            testCase.verify(testCase.part("answer").text.startsWith("155 ± "), testCase.part("answer").text)
+            testCase.press("mainAction")
+            testCase.verify(testCase.rowOf("Tyre, 155 kg").value.startsWith("155 ± "))
+        }
+        function test_what_she_may_use() {
+            flow.go(flow.squadPlace)
+            testCase.press("athlete:" + TheDeskFiller.athleteId(TheBook, 0))
+            testCase.press("here")
+            testCase.verify(testCase.part("counts").text.includes("not now"))
+            testCase.verify(testCase.rowOf("Blue keg").hint.includes("It may hold gas"), testCase.rowOf("Blue keg").hint)
+            testCase.open("Water keg")
+            testCase.choose("lifts", "front carry")
+            testCase.compare(testCase.part("may").text, "NOT READY: look over first")
+            testCase.press("against")
+            testCase.press("of")
+            const picked = ["deadlift"]
+            for (let i = 0; i < 80; ++i) {
+                const key = testCase.shown(flow.currentItem, "pick:" + i)
+                if (key && key.text === picked[0]) {
+                    testCase.press("pick:" + i)
+                    break
+                }
+            }
+            testCase.press("stepUp")
+            testCase.press("mainAction")
+            testCase.compare(testCase.part("against").value, "75 % of her deadlift")
+            for (let i = 0; i < 6; ++i) {
+                const card = testCase.shown(flow.currentItem, "caution:" + i)
+                if (card && !card.looked)
+                    testCase.press("caution:" + i)
+            }
+            testCase.compare(testCase.part("may").text, "READY")
+            testCase.press("thing")
+            testCase.verify(testCase.part("answer").text.startsWith("30"))
+        }
+    }
+}
