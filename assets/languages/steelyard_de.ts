@@ -4556,6 +4556,14 @@
         <source>not said</source>
         <translation>nicht gesagt</translation>
     </message>
+    <message>
+        <source>Not ready: hang this bar first</source>
+        <translation>Nicht bereit: zuerst diese Stange hängen</translation>
+    </message>
+    <message>
+        <source>Not ready: see the set-up</source>
+        <translation>Nicht bereit: siehe Aufbau</translation>
+    </message>
 </context>
 <context>
     <name>RemoveSamplePage</name>
@@ -5172,10 +5180,6 @@
         <translation>Auf diese Art nicht</translation>
     </message>
     <message>
-        <source>and not: %1</source>
-        <translation>und nicht: %1</translation>
-    </message>
-    <message>
         <source>In words; no diagnoses</source>
         <translation>In Worten; keine Diagnosen</translation>
     </message>
@@ -5190,6 +5194,14 @@
     <message>
         <source>by name or task, as the physiotherapist</source>
         <translation>mit Namen oder Aufgabe, etwa die Physio­therapeutin</translation>
+    </message>
+    <message>
+        <source>Not this lift</source>
+        <translation>Diese Übung nicht</translation>
+    </message>
+    <message>
+        <source>Another single lift</source>
+        <translation>Eine andere einzelne Übung</translation>
     </message>
 </context>
 <context>
@@ -8412,138 +8424,6 @@
 <context>
     <name>releasetexts</name>
     <message>
-        <source>Hang at most %1.</source>
-        <translation>Höchstens %1 anhängen.</translation>
-    </message>
-    <message>
-        <source>No load with this give-or-take would do.</source>
-        <translation>Keine Last mit dieser Unsicherheit ginge.</translation>
-    </message>
-    <message>
-        <source>Not cleared for this</source>
-        <translation>Dafür nicht freigegeben</translation>
-    </message>
-    <message>
-        <source>Somebody qualified has to clear her by name for a heavier way down in this lift.</source>
-        <translation>Jemand mit Befähigung muss sie namentlich für einen schwereren Weg nach unten in dieser Übung freigeben.</translation>
-    </message>
-    <message>
-        <source>The clearance is over</source>
-        <translation>Die Freigabe ist abgelaufen</translation>
-    </message>
-    <message>
-        <source>It held until %1: have it given again.</source>
-        <translation>Sie galt bis %1: neu geben lassen.</translation>
-    </message>
-    <message>
-        <source>The clearance was taken back</source>
-        <translation>Die Freigabe wurde zurückgenommen</translation>
-    </message>
-    <message>
-        <source>By %1, on %2.</source>
-        <translation>Von %1, am %2.</translation>
-    </message>
-    <message>
-        <source>Not cleared yet</source>
-        <translation>Noch nicht freigegeben</translation>
-    </message>
-    <message>
-        <source>The clearance begins on %1.</source>
-        <translation>Die Freigabe beginnt am %1.</translation>
-    </message>
-    <message>
-        <source>She does not train</source>
-        <translation>Sie trainiert nicht</translation>
-    </message>
-    <message>
-        <source>Set by %1: ask whoever set it.</source>
-        <translation>Gesetzt von %1: dort nachfragen.</translation>
-    </message>
-    <message>
-        <source>Her day status keeps her from this</source>
-        <translation>Ihr Tagesstatus hält sie davon ab</translation>
-    </message>
-    <message>
-        <source>Her day status says</source>
-        <translation>Ihr Tagesstatus sagt</translation>
-    </message>
-    <message>
-        <source>Her day status was set by a newer app</source>
-        <translation>Ihren Tagesstatus hat eine neuere App gesetzt</translation>
-    </message>
-    <message>
-        <source>What it forbids is not known here: update the app.</source>
-        <translation>Was er verbietet, ist hier nicht bekannt: die App aktualisieren.</translation>
-    </message>
-    <message>
-        <source>She may be under age</source>
-        <translation>Sie ist vielleicht minderjährig</translation>
-    </message>
-    <message>
-        <source>Never without an approval that was given knowing that.</source>
-        <translation>Nie ohne eine Erlaubnis, die in diesem Wissen gegeben wurde.</translation>
-    </message>
-    <message>
-        <source>Her age is not known</source>
-        <translation>Ihr Alter ist nicht bekannt</translation>
-    </message>
-    <message>
-        <source>Enter her birth year: who may be under age needs an approval by name.</source>
-        <translation>Ihr Geburtsjahr eintragen: Wer minderjährig sein kann, braucht eine namentliche Erlaubnis.</translation>
-    </message>
-    <message>
-        <source>No plain maximum</source>
-        <translation>Kein Maximum mit bloßem Eisen</translation>
-    </message>
-    <message>
-        <source>Test or estimate her 1RM in this lift with plain iron first.</source>
-        <translation>Zuerst ihr 1RM in dieser Übung mit bloßem Eisen testen oder schätzen.</translation>
-    </message>
-    <message>
-        <source>The maximum is not with plain iron</source>
-        <translation>Das Maximum ist nicht mit bloßem Eisen</translation>
-    </message>
-    <message>
-        <source>The maximum is old</source>
-        <translation>Das Maximum ist alt</translation>
-    </message>
-    <message>
-        <source>It is of %1: test again.</source>
-        <translation>Es ist vom %1: neu testen.</translation>
-    </message>
-    <message>
-        <source>The load on the way down is not known</source>
-        <translation>Die Last auf dem Weg nach unten ist nicht bekannt</translation>
-    </message>
-    <message>
-        <source>Measure what is still to measure: nobody knows whether it keeps under the cap.</source>
-        <translation>Messen, was noch zu messen ist: Niemand weiß, ob sie unter der Grenze bleibt.</translation>
-    </message>
-    <message>
-        <source>Over the cap</source>
-        <translation>Über der Grenze</translation>
-    </message>
-    <message>
-        <source>With its give-or-take it comes to %1 % of her lowest estimate, and %2 % is the cap. %3</source>
-        <translation>Mit ihrer Unsicherheit kommt sie auf %1 % ihrer niedrigsten Schätzung, und %2 % ist die Grenze. %3</translation>
-    </message>
-    <message>
-        <source>As much as her maximum, or more</source>
-        <translation>So viel wie ihr Maximum oder mehr</translation>
-    </message>
-    <message>
-        <source>With its give-or-take it comes to %1 % of her lowest estimate.</source>
-        <translation>Mit ihrer Unsicherheit kommt sie auf %1 % ihrer niedrigsten Schätzung.</translation>
-    </message>
-    <message>
-        <source>Cautions wait</source>
-        <translation>Hinweise warten</translation>
-    </message>
-    <message>
-        <source>Look them over on this page.</source>
-        <translation>Auf dieser Seite durchgehen.</translation>
-    </message>
-    <message>
         <source>more than 99 of 100 reps</source>
         <translation>mehr als 99 von 100 Wiederholungen</translation>
     </message>
@@ -9792,6 +9672,18 @@
     <message>
         <source>On %1, longer ago than your limit: what is uncertain of its pull counts half as much again. Measure it anew.</source>
         <translation>Am %1, länger her als deine Grenze: Das Unsichere an seinem Zug zählt um die Hälfte mehr. Miss es neu.</translation>
+    </message>
+    <message>
+        <source>Heavier on the way down: its bar is another.</source>
+        <translation>Schwerer auf dem Weg nach unten: Dazu gehört eine andere Stange.</translation>
+    </message>
+    <message>
+        <source>Heavier on the way down: for nobody yet.</source>
+        <translation>Schwerer auf dem Weg nach unten: noch für niemanden.</translation>
+    </message>
+    <message>
+        <source>Heavier on the way down: not all is known.</source>
+        <translation>Schwerer auf dem Weg nach unten: Noch ist nicht alles bekannt.</translation>
     </message>
 </context>
 <context>

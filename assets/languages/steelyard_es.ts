@@ -4556,6 +4556,14 @@
         <source>not said</source>
         <translation>sin decir</translation>
     </message>
+    <message>
+        <source>Not ready: hang this bar first</source>
+        <translation>No está listo: cuelga primero esta barra</translation>
+    </message>
+    <message>
+        <source>Not ready: see the set-up</source>
+        <translation>No está listo: mira el montaje</translation>
+    </message>
 </context>
 <context>
     <name>RemoveSamplePage</name>
@@ -5172,10 +5180,6 @@
         <translation>De esta manera no</translation>
     </message>
     <message>
-        <source>and not: %1</source>
-        <translation>y tampoco: %1</translation>
-    </message>
-    <message>
         <source>In words; no diagnoses</source>
         <translation>Con palabras; sin diagnósticos</translation>
     </message>
@@ -5190,6 +5194,14 @@
     <message>
         <source>by name or task, as the physiotherapist</source>
         <translation>por nombre o función, como la fisioterapeuta</translation>
+    </message>
+    <message>
+        <source>Not this lift</source>
+        <translation>Este ejercicio no</translation>
+    </message>
+    <message>
+        <source>Another single lift</source>
+        <translation>Otro ejercicio suelto</translation>
     </message>
 </context>
 <context>
@@ -8412,138 +8424,6 @@
 <context>
     <name>releasetexts</name>
     <message>
-        <source>Hang at most %1.</source>
-        <translation>Cuelga como mucho %1.</translation>
-    </message>
-    <message>
-        <source>No load with this give-or-take would do.</source>
-        <translation>Ninguna carga con este margen valdría.</translation>
-    </message>
-    <message>
-        <source>Not cleared for this</source>
-        <translation>Sin autorización para esto</translation>
-    </message>
-    <message>
-        <source>Somebody qualified has to clear her by name for a heavier way down in this lift.</source>
-        <translation>Alguien cualificado tiene que autorizarla por su nombre a bajar con más carga en este ejercicio.</translation>
-    </message>
-    <message>
-        <source>The clearance is over</source>
-        <translation>La autorización ha caducado</translation>
-    </message>
-    <message>
-        <source>It held until %1: have it given again.</source>
-        <translation>Valía hasta el %1: pide que la den de nuevo.</translation>
-    </message>
-    <message>
-        <source>The clearance was taken back</source>
-        <translation>Se retiró la autorización</translation>
-    </message>
-    <message>
-        <source>By %1, on %2.</source>
-        <translation>Por %1, el %2.</translation>
-    </message>
-    <message>
-        <source>Not cleared yet</source>
-        <translation>Aún sin autorización</translation>
-    </message>
-    <message>
-        <source>The clearance begins on %1.</source>
-        <translation>La autorización empieza el %1.</translation>
-    </message>
-    <message>
-        <source>She does not train</source>
-        <translation>No entrena</translation>
-    </message>
-    <message>
-        <source>Set by %1: ask whoever set it.</source>
-        <translation>Lo puso %1: pregúntale.</translation>
-    </message>
-    <message>
-        <source>Her day status keeps her from this</source>
-        <translation>Su estado del día se lo impide</translation>
-    </message>
-    <message>
-        <source>Her day status says</source>
-        <translation>Su estado del día dice</translation>
-    </message>
-    <message>
-        <source>Her day status was set by a newer app</source>
-        <translation>Una aplicación más nueva puso su estado del día</translation>
-    </message>
-    <message>
-        <source>What it forbids is not known here: update the app.</source>
-        <translation>Aquí no se sabe qué prohíbe: actualiza la aplicación.</translation>
-    </message>
-    <message>
-        <source>She may be under age</source>
-        <translation>Puede ser menor de edad</translation>
-    </message>
-    <message>
-        <source>Never without an approval that was given knowing that.</source>
-        <translation>Nunca sin un permiso dado sabiendo eso.</translation>
-    </message>
-    <message>
-        <source>Her age is not known</source>
-        <translation>No se sabe su edad</translation>
-    </message>
-    <message>
-        <source>Enter her birth year: who may be under age needs an approval by name.</source>
-        <translation>Escribe su año de nacimiento: quien pueda ser menor necesita un permiso con nombre.</translation>
-    </message>
-    <message>
-        <source>No plain maximum</source>
-        <translation>Sin máximo solo con hierro</translation>
-    </message>
-    <message>
-        <source>Test or estimate her 1RM in this lift with plain iron first.</source>
-        <translation>Primero prueba o estima su 1RM en este ejercicio solo con hierro.</translation>
-    </message>
-    <message>
-        <source>The maximum is not with plain iron</source>
-        <translation>El máximo no es solo con hierro</translation>
-    </message>
-    <message>
-        <source>The maximum is old</source>
-        <translation>El máximo es antiguo</translation>
-    </message>
-    <message>
-        <source>It is of %1: test again.</source>
-        <translation>Es del %1: prueba de nuevo.</translation>
-    </message>
-    <message>
-        <source>The load on the way down is not known</source>
-        <translation>No se sabe la carga al bajar</translation>
-    </message>
-    <message>
-        <source>Measure what is still to measure: nobody knows whether it keeps under the cap.</source>
-        <translation>Mide lo que falta por medir: nadie sabe si queda por debajo del límite.</translation>
-    </message>
-    <message>
-        <source>Over the cap</source>
-        <translation>Por encima del límite</translation>
-    </message>
-    <message>
-        <source>With its give-or-take it comes to %1 % of her lowest estimate, and %2 % is the cap. %3</source>
-        <translation>Con su margen llega al %1 % de su estimación más baja, y el límite es el %2 %. %3</translation>
-    </message>
-    <message>
-        <source>As much as her maximum, or more</source>
-        <translation>Tanto como su máximo, o más</translation>
-    </message>
-    <message>
-        <source>With its give-or-take it comes to %1 % of her lowest estimate.</source>
-        <translation>Con su margen llega al %1 % de su estimación más baja.</translation>
-    </message>
-    <message>
-        <source>Cautions wait</source>
-        <translation>Hay avisos pendientes</translation>
-    </message>
-    <message>
-        <source>Look them over on this page.</source>
-        <translation>Revísalos en esta página.</translation>
-    </message>
-    <message>
         <source>more than 99 of 100 reps</source>
         <translation>más de 99 de 100 repeticiones</translation>
     </message>
@@ -9792,6 +9672,18 @@
     <message>
         <source>On %1, longer ago than your limit: what is uncertain of its pull counts half as much again. Measure it anew.</source>
         <translation>El %1, más atrás que tu límite: lo incierto de su tracción cuenta la mitad más. Mídelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Heavier on the way down: its bar is another.</source>
+        <translation>Más carga al bajar: le corresponde otra barra.</translation>
+    </message>
+    <message>
+        <source>Heavier on the way down: for nobody yet.</source>
+        <translation>Más carga al bajar: aún para nadie.</translation>
+    </message>
+    <message>
+        <source>Heavier on the way down: not all is known.</source>
+        <translation>Más carga al bajar: aún no se sabe todo.</translation>
     </message>
 </context>
 <context>
