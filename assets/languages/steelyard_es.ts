@@ -9421,6 +9421,34 @@
         <translation>Más arriba una ayuda ayuda menos, y aquí ayudaría más: %1. Vuelve a leerla u omítela.</translation>
     </message>
     <message>
+        <source>She did not stay still while she was weighed. Take the try again, with a second of stillness first.</source>
+        <translation>No se quedó quieta mientras se pesaba. Repite el intento, con un segundo de quietud antes.</translation>
+    </message>
+    <message>
+        <source>There is no flight in this record. Record it again, from standing still to landing.</source>
+        <translation>En este registro no hay vuelo. Registra otra vez, desde la quietud hasta la caída.</translation>
+    </message>
+    <message>
+        <source>There is no pull in this record. Record it again, with a second of stillness before the pull.</source>
+        <translation>En este registro no hay tirón. Registra otra vez, con un segundo de quietud antes del tirón.</translation>
+    </message>
+    <message>
+        <source>The force fell before it rose, so the try does not count. Pull again, without dropping first.</source>
+        <translation>La fuerza bajó antes de subir, así que el intento no cuenta. Tira otra vez, sin ceder antes.</translation>
+    </message>
+    <message>
+        <source>With the rear foot supported nobody knows what each leg lifts. Compare tests with the foot free.</source>
+        <translation>Con el pie trasero apoyado nadie sabe qué levanta cada pierna. Compara pruebas con el pie libre.</translation>
+    </message>
+    <message>
+        <source>Measured in different ways, so it cannot be compared: %1. Take all three in one way.</source>
+        <translation>Medido de maneras distintas, no se puede comparar: %1. Mide las tres de una sola manera.</translation>
+    </message>
+    <message>
+        <source>The unit is not said: %1. Say it in the head of the file, N or kN.</source>
+        <translation>Falta la unidad: %1. Indícala en la cabecera del archivo, N o kN.</translation>
+    </message>
+    <message>
         <source>Not a number: %1. Enter it again.</source>
         <translation>No es un número: %1. Anótalo de nuevo.</translation>
     </message>
