@@ -9385,6 +9385,22 @@
         <translation>Lies sie mindestens an zwei Stellen ihres Wegs ab.</translation>
     </message>
     <message>
+        <source>One try tells nothing of its own scatter. Take at least two tries in each condition.</source>
+        <translation>Ein Versuch sagt nichts über seine eigene Streuung. Mach in jeder Bedingung mindestens zwei.</translation>
+    </message>
+    <message>
+        <source>Too short a stand to weigh her on. Record again, with a second of standing still first, or allow a short weighing.</source>
+        <translation>Zu kurz gestanden, um sie zu wiegen. Zeichne neu auf, mit einer Sekunde ruhigem Stehen davor, oder lass eine kurze Wägung zu.</translation>
+    </message>
+    <message>
+        <source>The record is too short. Record again, from standing still to after the try.</source>
+        <translation>Die Aufzeichnung ist zu kurz. Zeichne neu auf, vom ruhigen Stehen bis nach dem Versuch.</translation>
+    </message>
+    <message>
+        <source>There are no numbers in this file. Choose a text file with the force in a column.</source>
+        <translation>In dieser Datei stehen keine Zahlen. Wähl eine Textdatei mit der Kraft in einer Spalte.</translation>
+    </message>
+    <message>
         <source>Hang at least two different masses and read the length of each.</source>
         <translation>Häng mindestens zwei ver­schiedene Massen an und lies jeweils die Länge ab.</translation>
     </message>

@@ -9385,6 +9385,22 @@
         <translation>Léela al menos en dos puntos de su recorrido.</translation>
     </message>
     <message>
+        <source>One try tells nothing of its own scatter. Take at least two tries in each condition.</source>
+        <translation>Un intento no dice nada de su propia dispersión. Haz al menos dos en cada condición.</translation>
+    </message>
+    <message>
+        <source>Too short a stand to weigh her on. Record again, with a second of standing still first, or allow a short weighing.</source>
+        <translation>Estuvo quieta muy poco para pesarla. Registra otra vez, con un segundo de quietud antes, o admite una pesada corta.</translation>
+    </message>
+    <message>
+        <source>The record is too short. Record again, from standing still to after the try.</source>
+        <translation>El registro es demasiado corto. Registra otra vez, desde la quietud hasta después del intento.</translation>
+    </message>
+    <message>
+        <source>There are no numbers in this file. Choose a text file with the force in a column.</source>
+        <translation>En este archivo no hay números. Elige un archivo de texto con la fuerza en una columna.</translation>
+    </message>
+    <message>
         <source>Hang at least two different masses and read the length of each.</source>
         <translation>Cuelga al menos dos masas distintas y lee la longitud con cada una.</translation>
     </message>

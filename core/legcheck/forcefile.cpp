@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <charconv>
 #include <cmath>
 #include <string>
 
@@ -46,13 +47,21 @@ bool hasOneOf(const std::string& text, const std::array<std::string_view, Count>
     return std::any_of(words.begin(), words.end(), [&](std::string_view word) { return hasWord(text, word); });
 }
 
-constexpr std::array<std::string_view, 4> timeWords{"time", "zeit", "tiempo", "t"};
+constexpr std::array<std::string_view, 5> timeWords{"time", "timestamp", "zeit", "tiempo", "t"};
 constexpr std::array<std::string_view, 5> leftWords{"left", "links", "izquierda", "izq", "l"};
 constexpr std::array<std::string_view, 6> rightWords{"right", "rechts", "derecha", "der", "dch", "r"};
 constexpr std::array<std::string_view, 6> sumWords{"total", "sum", "both", "summe", "gesamt", "suma"};
 constexpr std::array<std::string_view, 8> forceWords{"force", "kraft", "fuerza", "grf", "fz", "f", "vgrf", "load"};
 constexpr std::array<std::string_view, 2> otherAxes{"fx", "fy"};
-constexpr std::array<std::string_view, 7> rateWords{"rate", "frequency", "hz", "abtastrate", "frequenz", "frecuencia", "samplerate"};
+/// Parts of what names a rate of samples, and of what names another in the same unit.
+constexpr std::array<std::string_view, 8> rateParts{"hz", "sampling rate", "sample rate", "samplerate", "sampling freq", "abtastrate", "abtastfreq", "frecuencia de muestreo"};
+constexpr std::array<std::string_view, 6> otherRateParts{"filter", "filtro", "cut", "pass", "heart", "puls"};
+
+template <std::size_t Count>
+bool hasPartOf(const std::string& text, const std::array<std::string_view, Count>& parts)
+{
+    return std::any_of(parts.begin(), parts.end(), [&](std::string_view part) { return text.find(part) != std::string::npos; });
+}
 
 Heading headingOf(const std::string& text)
 {
@@ -104,10 +113,28 @@ bool risesEvenly(const std::vector<double>& times)
     return times.size() > 2;
 }
 
+/// Names with their units, where those stand in a line of their own beneath.
+std::vector<std::string> headingsOf(const NumberTable& table)
+{
+    std::vector<std::string> headings = table.headings();
+    if (headings.empty() || table.above.size() < 2 || table.above[table.above.size() - 2].size() != headings.size())
+        return headings;
+    const auto unitIn = [](std::string field) {
+        std::erase_if(field, [](char c) { return std::string_view("[]()").find(c) != std::string_view::npos; });
+        return smallOf(field);
+    };
+    if (std::none_of(headings.begin(), headings.end(), [&](const std::string& field) { return newtonsIn(unitIn(field)).has_value(); }))
+        return headings;
+    for (std::size_t i = 0; i < headings.size(); ++i)
+        headings[i] = table.above[table.above.size() - 2][i] + " [" + unitIn(headings[i]) + "]";
+    return headings;
+}
+
 Result<Columns> byHeadings(const std::vector<std::string>& headings, const ForceFileHints& hints)
 {
     Columns columns;
     std::vector<Columns::Plate> sums;
+    std::optional<Error> unknownSide;
     for (std::size_t i = 0; i < headings.size(); ++i) {
         const Heading heading = headingOf(headings[i]);
         const std::string whole = smallOf(headings[i]);
@@ -122,24 +149,35 @@ Result<Columns> byHeadings(const std::vector<std::string>& headings, const Force
         if (hasOneOf(whole, otherAxes))
             continue;
         const auto newtonsOfFile = newtonsIn(heading.unit);
-        if (!newtonsOfFile && !hasOneOf(whole, forceWords) && !hasOneOf(whole, leftWords) && !hasOneOf(whole, rightWords))
+        const bool isForce = newtonsOfFile || hasOneOf(whole, forceWords);
+        if (!isForce && !hasOneOf(whole, leftWords) && !hasOneOf(whole, rightWords))
             continue;
         // a word behind a gap is a unit only if it is one; in brackets it always is
         const bool saysUnit = headings[i].find_first_of("[(") != std::string::npos;
         const auto factor = newtonsOfFile ? newtonsOfFile : saysUnit ? std::nullopt : newtonsIn(hints.unit);
-        if (!factor)
-            return Error{Refusal::UnknownUnit, "unit of " + headings[i]};
+        if (!factor) {
+            const Error unknown{Refusal::UnknownUnit, "unit of " + headings[i]};
+            if (isForce)
+                return unknown;
+            // a side of something else, unless no force turns up
+            unknownSide = unknownSide.value_or(unknown);
+            continue;
+        }
         (hasOneOf(whole, sumWords) ? sums : columns.plates).push_back({i, *factor, whole});
     }
     if (columns.plates.empty())
         columns.plates = sums;
+    if (columns.plates.empty() && unknownSide)
+        return *unknownSide;
     return columns;
 }
 
 Result<Columns> columnsOf(const NumberTable& table, const ForceFileHints& hints)
 {
-    if (const auto headings = table.headings(); !headings.empty())
-        return byHeadings(headings, hints);
+    // a title over a lone column is no heading of it
+    if (const auto headings = headingsOf(table); !headings.empty())
+        if (const auto columns = byHeadings(headings, hints); !columns || !columns->plates.empty() || headings.size() > 1)
+            return columns;
     Columns columns;
     if (table.columnScores.size() > 1 && risesEvenly(table.columnScores.front()))
         columns.timeIndex = 0;
@@ -151,24 +189,25 @@ Result<Columns> columnsOf(const NumberTable& table, const ForceFileHints& hints)
     return columns;
 }
 
-/// From a line such as "Sampling rate [Hz];1000".
-std::optional<double> rateAbove(const NumberTable& table)
+/// From a line such as "Sampling rate [Hz];1000"; nothing where none says it, refused where two say it differently.
+Result<std::optional<double>> rateAbove(const NumberTable& table)
 {
+    std::optional<double> found;
     for (const auto& line : table.above) {
         std::string whole;
         for (const std::string& field : line)
             whole += smallOf(field) + ' ';
-        if (!hasOneOf(whole, rateWords))
-            continue;
         const auto digit = whole.find_first_of("0123456789");
-        if (digit == std::string::npos)
+        if (!hasPartOf(whole, rateParts) || hasPartOf(whole, otherRateParts) || digit == std::string::npos)
             continue;
-        std::string number = whole.substr(digit, whole.find_first_not_of("0123456789.,", digit) - digit);
-        std::replace(number.begin(), number.end(), ',', '.');
-        if (const double rate = std::strtod(number.c_str(), nullptr); rate > 0)
-            return rate;
+        std::replace(whole.begin(), whole.end(), ',', '.');
+        double rate = 0;
+        std::from_chars(whole.data() + digit, whole.data() + whole.size(), rate);
+        if (found && *found != rate)
+            return Error{Refusal::NotComparable, "rate"};
+        found = rate;
     }
-    return std::nullopt;
+    return found;
 }
 
 Result<double> rateByTime(const NumberTable& table, const std::vector<double>& times, double secondsFactor)
@@ -184,7 +223,10 @@ Result<double> rateByTime(const NumberTable& table, const std::vector<double>& t
 
 Result<Frequency> rateOf(const NumberTable& table, const Columns& columns, const ForceFileHints& hints)
 {
-    const auto said = rateAbove(table);
+    const auto above = rateAbove(table);
+    if (!above)
+        return above.error();
+    const std::optional<double> said = *above;
     if (columns.timeIndex) {
         const auto rate = rateByTime(table, table.columnScores[*columns.timeIndex], columns.secondsFactor);
         if (!rate)

@@ -33,10 +33,10 @@ struct ForceFile {
 /// Reads force over time out of a text file of columns: what readNumberTable reads. A heading tells which column is the time (time, zeit,
 /// tiempo, t; in s or ms) and which are vertical force by its unit, in brackets or behind the name (N, kN); forces along x and y, and a sum
 /// beside two plates, are left out. Without a heading the first of several columns is the time where it rises evenly, and the rest are
-/// forces in the unit that is said. The rate comes from the time column, from a line above the numbers that names a rate or Hz, or is said;
-/// none is guessed. Nothing else above the numbers is kept: it often names people.
+/// forces in the unit that is said; units may stand in a line of their own. The rate comes from the time column, from a line above the numbers
+/// that names Hz or a rate of sampling and no filter, or is said; none is guessed. Nothing else above the numbers is kept: it often names people.
 /// Refuses a unit that is neither said nor known ("unit of" and the heading), no column of force, more than two, no rate, a rate that the
-/// file says twice and differently (over 1 %), times that do not go on evenly (a gap: "line 57"), and what faultOf says of the record.
+/// file says twice and differently (its times over 1 % off), times that do not go on evenly (a gap: "line 57"), and what faultOf says of the record.
 [[nodiscard]] Result<ForceFile> readForceFile(std::string_view text, const ForceFileHints& hints = {});
 
 }

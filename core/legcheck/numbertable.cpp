@@ -152,7 +152,15 @@ Result<Style> styleOf(const std::vector<std::string_view>& lines)
 
 std::vector<std::string> NumberTable::headings() const
 {
-    return !above.empty() && above.back().size() == columnScores.size() ? above.back() : Fields{};
+    if (above.empty() || above.back().size() == columnScores.size())
+        return above.empty() ? Fields{} : above.back();
+    if (columnScores.size() != 1)
+        return {};
+    // over a lone column words are apart by spaces, as fields would be
+    std::string whole;
+    for (const std::string& word : above.back())
+        whole += (whole.empty() ? "" : " ") + word;
+    return {whole};
 }
 
 Result<NumberTable> readNumberTable(std::string_view text)

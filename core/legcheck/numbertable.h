@@ -17,7 +17,7 @@ struct NumberTable {
     std::size_t firstLineNumber = 0;             ///< of the numbers in the file, from 1
 
     [[nodiscard]] std::size_t rowsCount() const { return columnScores.empty() ? 0 : columnScores.front().size(); }
-    /// The last line above, when it has a field a column; empty otherwise.
+    /// The last line above, when it has a field a column, or whole over a lone column; empty otherwise.
     [[nodiscard]] std::vector<std::string> headings() const;
 };
 

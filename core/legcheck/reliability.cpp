@@ -29,7 +29,7 @@ std::optional<Error> faultOf(std::span<const SubjectScores> scores)
         return Error{Refusal::TooFewPoints, "subjects"};
     const std::size_t days = scores.front().size();
     if (days < 2)
-        return Error{Refusal::TooFewPoints, "days"};
+        return Error{Refusal::TooFewPoints, "repeated days"};
     if (scores.size() > mostScores / days)
         return Error{Refusal::TooMany, "scores"};
     for (std::size_t i = 0; i < scores.size(); ++i) {
@@ -75,14 +75,18 @@ MeanSquares meanSquaresOf(std::span<const SubjectScores> scores, Of&& of)
 }
 
 /// An end that is no number is not known.
-void keepFinite(std::optional<WithInterval>& icc)
+void keepFinite(std::optional<double>& end)
 {
-    if (icc && !(icc->lowScore && icc->highScore && std::isfinite(*icc->lowScore) && std::isfinite(*icc->highScore)))
-        icc->lowScore = icc->highScore = std::nullopt;
+    if (end && !std::isfinite(*end))
+        end.reset();
 }
 
-/// Of the mean of k days from that of one.
-double stepUp(double ratio, double k) { return ratio * k / (1 + ratio * (k - 1)); }
+/// Of the mean of k days from that of one (Spearman–Brown); below −1/(k − 1) one day is worse than any mean can be, and nothing follows.
+std::optional<double> stepUp(std::optional<double> ratio, double k)
+{
+    const double below = ratio ? 1 + *ratio * (k - 1) : 0;
+    return below > 0 ? std::optional(*ratio * k / below) : std::nullopt;
+}
 
 WithInterval typicalErrorOf(const MeanSquares& ms)
 {
@@ -131,8 +135,8 @@ void setAgreement(const MeanSquares& ms, Reliability& out)
     out.icc21Ratio->lowScore = n * (b - up * e) / (up * rest + n * b);
     out.icc21Ratio->highScore = n * (down * b - e) / (rest + n * down * b);
     if (out.icc2kRatio) {
-        out.icc2kRatio->lowScore = stepUp(*out.icc21Ratio->lowScore, k);
-        out.icc2kRatio->highScore = stepUp(*out.icc21Ratio->highScore, k);
+        out.icc2kRatio->lowScore = stepUp(out.icc21Ratio->lowScore, k);
+        out.icc2kRatio->highScore = stepUp(out.icc21Ratio->highScore, k);
     }
 }
 
@@ -154,7 +158,10 @@ Result<Reliability> reliabilityOf(std::span<const SubjectScores> scores)
     setByF(ms, ms.residual, ms.residualFreedom(), out.icc31Ratio, out.icc3kRatio);
     setAgreement(ms, out);
     for (auto* icc : {&out.icc11Ratio, &out.icc21Ratio, &out.icc31Ratio, &out.icc1kRatio, &out.icc2kRatio, &out.icc3kRatio})
-        keepFinite(*icc);
+        if (*icc) {
+            keepFinite((*icc)->lowScore);
+            keepFinite((*icc)->highScore);
+        }
     out.typicalErrorScore = typicalErrorOf(ms);
     out.mdc95Score = normalFactor * std::sqrt(2 * ms.residual);
     if (ms.between > ms.residual)

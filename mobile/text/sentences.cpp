@@ -185,6 +185,14 @@ QString refusal(const Error& error)
             return tr("Read it at least at two heights, with another mass on it each time.");
         if (error.what.ends_with("angles") || error.what.ends_with("travels"))
             return tr("Read it at least at two places along its way.");
+        if (error.what.ends_with("tries"))
+            return tr("One try tells nothing of its own scatter. Take at least two tries in each condition.");
+        if (error.what.ends_with("weighing"))
+            return tr("Too short a stand to weigh her on. Record again, with a second of standing still first, or allow a short weighing.");
+        if (error.what.ends_with("force"))
+            return tr("The record is too short. Record again, from standing still to after the try.");
+        if (error.what.ends_with("lines"))
+            return tr("There are no numbers in this file. Choose a text file with the force in a column.");
         return tr("Hang at least two different masses and read the length of each.");
     case Refusal::PointsNotApart:
         if (error.what.find("reading ") != std::string::npos)

@@ -39,7 +39,7 @@ std::string keyOf(const std::string& what)
         {"length", "length_m"}, {"bunch", "bunch_m"}, {"rest length", "rest_m"}, {"bottom", "bottom_m"}, {"top", "top_m"},
         {"sticking zone", "sticking_from_m, sticking_to_m"}, {"plates", "stock"}, {"heights", "strength"}, {"eccentric load", "eccentric_percent"},
         {"depth", "depth_m"}, {"specific gravity", "specific_gravity"}, {"moisture", "moisture_percent"}, {"pull", "pull_n"}, {"angle", "angle_deg"},
-        {"rate", "rate_hz"}, {"force", "force_n"}, {"weighing", "force_n"}, {"subjects", "scores"}, {"days", "scores"},
+        {"rate", "rate_hz"}, {"force", "force_n"}, {"weighing", "force_n"}, {"subjects", "scores"}, {"repeated days", "scores"},
     };
     const auto at = keys.find(what);
     return at == keys.end() ? what : at->second;

@@ -72,6 +72,11 @@ private Q_SLOTS:
         row("milliseconds and kilonewtons", file("Time [ms];Fz [kN]\n", [](int i) { return decimals(i * 10) + ";" + decimals((700 + i) / 1000.0, '.', 6); }));
         row("horizontal forces beside it", file("Time [s];Fx [N];Fy [N];Fz [N]\n", [](int i) { return decimals(i * 0.01) + ";3;-4;" + decimals(700 + i); }));
         row("a separator at each end", file("Time [s];Fz [N];\n", [](int i) { return decimals(i * 0.01) + ";" + decimals(700 + i) + ";"; }));
+        row("units in a line of their own", timeAndForce("Time;Fz\ns;N\n", ';', '.'));
+        row("units in brackets in a line of their own", timeAndForce("Time\tFz\n[s]\t[N]\n", '\t', '.'));
+        row("speeds of either side beside it", file("Time [s];Speed left [m/s];Fz [N]\n", [](int i) { return decimals(i * 0.01) + ";0.2;" + decimals(700 + i); }));
+        row("a heart and a filter above", timeAndForce("Heart rate [Hz];2\nLow-pass filter [Hz];50\nTime [s];Fz [N]\n", ';', '.'));
+        row("a count above and a rate", file("Samples;4500\nSampling rate [Hz];100\nFz [N]\n", [](int i) { return decimals(700 + i); }));
         row("a rate above and no times", file("Sampling rate [Hz];100\nFz [N]\n", [](int i) { return decimals(700 + i); }));
     }
     void onePlate()
@@ -99,6 +104,7 @@ private Q_SLOTS:
         // one and a half, or two whole numbers: nobody knows
         QCOMPARE(refusalOf(decimal, saidSo), (Error{Refusal::OutOfRange, "separator"}));
         QVERIFY(readForceFile("Kraft\n" + decimal, saidSo));
+        QVERIFY(readForceFile("a jump of the day\n" + bare, saidSo));
         QCOMPARE(refusalOf(timeAndForce("", ';', '.')), (Error{Refusal::UnknownUnit, "unit of force"}));
         const auto read = readForceFile(timeAndForce("", ';', '.'), {std::nullopt, ForceUnit::Newton});
         QVERIFY(read.ok());
@@ -112,6 +118,7 @@ private Q_SLOTS:
         // what the file says is not overruled by what is said of it
         for (const char* unit : {"V", "lbf", "kg", "%BW"})
             QCOMPARE(refusalOf(timeAndForce(std::string("Time [s];Force [") + unit + "]\n", ';', '.'), saidSo), (Error{Refusal::UnknownUnit, std::string("unit of Force [") + unit + "]"}));
+        QCOMPARE(refusalOf(leftAndRight("Time [s];Left [lbf];Right [lbf]\n"), saidSo), (Error{Refusal::UnknownUnit, "unit of Left [lbf]"}));
         QCOMPARE(refusalOf(timeAndForce("Time [min];Force [N]\n", ';', '.')), (Error{Refusal::UnknownUnit, "unit of Time [min]"}));
     }
 
@@ -144,7 +151,8 @@ private Q_SLOTS:
         QVERIFY(refusalOf(gap).what.starts_with("line "));
         QCOMPARE(refusalOf(file("Time [s];Fz [N]\n", [](int i) { return decimals((i % 10) * 0.01) + ";700"; })).code, Refusal::OutOfRange);
         QCOMPARE(refusalOf(file("Time [s];Fz [N]\n", [](int) { return "1;700"; })), (Error{Refusal::OutOfRange, "time"}));
-        QCOMPARE(refusalOf(timeAndForce("Rate [Hz];200\nTime [s];Fz [N]\n", ';', '.')), (Error{Refusal::NotComparable, "rate"}));
+        QCOMPARE(refusalOf(timeAndForce("Sampling rate [Hz];200\nTime [s];Fz [N]\n", ';', '.')), (Error{Refusal::NotComparable, "rate"}));
+        QCOMPARE(refusalOf(file("Sampling rate;200\nSample rate [Hz];100\nFz [N]\n", [](int) { return "700"; })), (Error{Refusal::NotComparable, "rate"}));
         QCOMPARE(refusalOf(file("Fz [N]\n", [](int) { return "700"; }), {hertz(1), {}}), (Error{Refusal::OutOfRange, "rate"}));
     }
 

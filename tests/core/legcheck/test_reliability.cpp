@@ -64,8 +64,10 @@ private Q_SLOTS:
             for (const auto& icc : {of.icc11Ratio, of.icc21Ratio, of.icc31Ratio, of.icc1kRatio, of.icc2kRatio, of.icc3kRatio}) {
                 RC_ASSERT(icc.has_value());
                 RC_ASSERT((of.betweenScore <= of.residualScore || icc->score <= 1));
-                if (icc->lowScore && of.betweenScore > of.residualScore)
-                    RC_ASSERT((*icc->lowScore <= icc->score + 1e-9 && icc->score <= *icc->highScore + 1e-9));
+                if (of.betweenScore > of.residualScore) {
+                    RC_ASSERT((!icc->lowScore || *icc->lowScore <= icc->score + 1e-9));
+                    RC_ASSERT((!icc->highScore || icc->score <= *icc->highScore + 1e-9));
+                }
             }
             RC_ASSERT(of.worthwhileChangeScore.has_value() == (of.betweenScore > of.residualScore));
             RC_ASSERT((of.typicalErrorScore.lowScore < of.typicalErrorScore.score && of.typicalErrorScore.score < of.typicalErrorScore.highScore));
@@ -121,8 +123,8 @@ private Q_SLOTS:
     {
         QCOMPARE(reliabilityOf(Scores{}).error(), (Error{Refusal::TooFewPoints, "subjects"}));
         QCOMPARE(reliabilityOf(Scores{{1, 2}}).error(), (Error{Refusal::TooFewPoints, "subjects"}));
-        QCOMPARE(reliabilityOf(Scores{{1}, {2}}).error(), (Error{Refusal::TooFewPoints, "days"}));
-        QCOMPARE(reliabilityOf(Scores{{}, {}}).error(), (Error{Refusal::TooFewPoints, "days"}));
+        QCOMPARE(reliabilityOf(Scores{{1}, {2}}).error(), (Error{Refusal::TooFewPoints, "repeated days"}));
+        QCOMPARE(reliabilityOf(Scores{{}, {}}).error(), (Error{Refusal::TooFewPoints, "repeated days"}));
         QCOMPARE(reliabilityOf(Scores{{1, 2}, {3}}).error(), (Error{Refusal::NotFinite, "scores row 2"}));
         QCOMPARE(reliabilityOf(Scores{{1, 2}, {3, notANumber}}).error(), (Error{Refusal::NotFinite, "scores row 2, day 2"}));
         QCOMPARE(reliabilityOf(Scores{{1, endless}, {3, 4}}).error(), (Error{Refusal::NotFinite, "scores row 1, day 2"}));
