@@ -14,7 +14,7 @@ namespace {
 constexpr double high = 0.975, normalFactor = 1.96;
 constexpr std::size_t mostScores = 1'000'000;
 /// Deviations below this share of the largest score are rounding.
-constexpr double roundingShare = 1e-13;
+constexpr double roundingShare = 1e-13, cancelledShare = 1e-12;
 
 struct MeanSquares {
     double n, k;                          ///< subjects and days
@@ -119,11 +119,13 @@ void setAgreement(const MeanSquares& ms, Reliability& out)
 {
     const double n = ms.n, k = ms.k, b = ms.between, d = ms.days, e = ms.residual;
     const double below = b + (k - 1) * e + k * (d - e) / n, belowMean = b + (d - e) / n;
-    if (!(std::abs(below) > 0))
+    // as good as 0 where the terms of either sum cancel: the ratio is then of rounding
+    const double nothing = cancelledShare * (b + d + e);
+    if (!(std::abs(below) > nothing))
         return;
     const double ratio = (b - e) / below;
     out.icc21Ratio = WithInterval{ratio};
-    if (std::abs(belowMean) > 0)
+    if (std::abs(belowMean) > nothing)
         out.icc2kRatio = WithInterval{(b - e) / belowMean};
     if (!(e > 0))
         return;

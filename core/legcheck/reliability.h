@@ -21,7 +21,7 @@ struct Reliability {
     std::size_t subjectsCount = 0, daysCount = 0;
     /// Mean squares: between subjects, within them, between days, and what is left.
     double betweenScore = 0, withinScore = 0, daysScore = 0, residualScore = 0;
-    /// Intraclass correlations of one day (11, 21, 31) and of the mean of all days (1k, 2k, 3k); none where nothing varies.
+    /// Intraclass correlations of one day (11, 21, 31) and of the mean of all days (1k, 2k, 3k); none where undefined.
     std::optional<WithInterval> icc11Ratio{}, icc21Ratio{}, icc31Ratio{}, icc1kRatio{}, icc2kRatio{}, icc3kRatio{};
     WithInterval typicalErrorScore;             ///< √MSE; of two days SD(difference)/√2, which is the same; also the SEM
     double mdc95Score = 0;                      ///< 1.96·√2·SEM: less is no detectable change of one athlete between two days
