@@ -176,7 +176,7 @@ Result<Columns> columnsOf(const NumberTable& table, const ForceFileHints& hints)
 {
     // a title over a lone column is no heading of it
     if (const auto headings = headingsOf(table); !headings.empty())
-        if (const auto columns = byHeadings(headings, hints); !columns || !columns->plates.empty() || headings.size() > 1)
+        if (auto columns = byHeadings(headings, hints); !columns || !columns->plates.empty() || headings.size() > 1)
             return columns;
     Columns columns;
     if (table.columnScores.size() > 1 && risesEvenly(table.columnScores.front()))
