@@ -9265,6 +9265,22 @@
         <translation>Lies sie mindestens an zwei Stellen ihres Wegs ab.</translation>
     </message>
     <message>
+        <source>One try tells nothing of its own scatter. Take at least two tries in each condition.</source>
+        <translation>Ein Versuch sagt nichts über seine eigene Streuung. Mach in jeder Bedingung mindestens zwei.</translation>
+    </message>
+    <message>
+        <source>Too short a stand to weigh her on. Record again, with a second of standing still first, or allow a short weighing.</source>
+        <translation>Zu kurz gestanden, um sie zu wiegen. Zeichne neu auf, mit einer Sekunde ruhigem Stehen davor, oder lass eine kurze Wägung zu.</translation>
+    </message>
+    <message>
+        <source>The record is too short. Record again, from standing still to after the try.</source>
+        <translation>Die Aufzeichnung ist zu kurz. Zeichne neu auf, vom ruhigen Stehen bis nach dem Versuch.</translation>
+    </message>
+    <message>
+        <source>There are no numbers in this file. Choose a text file with the force in a column.</source>
+        <translation>In dieser Datei stehen keine Zahlen. Wähl eine Textdatei mit der Kraft in einer Spalte.</translation>
+    </message>
+    <message>
         <source>Hang at least two different masses and read the length of each.</source>
         <translation>Häng mindestens zwei ver­schiedene Massen an und lies jeweils die Länge ab.</translation>
     </message>
@@ -9299,6 +9315,34 @@
     <message>
         <source>Higher up an aid helps less, and here it would help more: %1. Read it again, or leave it out.</source>
         <translation>Weiter oben hilft eine Bankhilfe weniger, und hier würde sie mehr helfen: %1. Lies neu ab, oder lass sie weg.</translation>
+    </message>
+    <message>
+        <source>She did not stay still while she was weighed. Take the try again, with a second of stillness first.</source>
+        <translation>Sie blieb beim Wiegen nicht ruhig. Wiederhol den Versuch, mit einer Sekunde Ruhe davor.</translation>
+    </message>
+    <message>
+        <source>There is no flight in this record. Record it again, from standing still to landing.</source>
+        <translation>In dieser Aufzeichnung ist kein Flug. Zeichne neu auf, vom ruhigen Stehen bis zur Landung.</translation>
+    </message>
+    <message>
+        <source>There is no pull in this record. Record it again, with a second of stillness before the pull.</source>
+        <translation>In dieser Aufzeichnung ist kein Zug. Zeichne neu auf, mit einer Sekunde Ruhe vor dem Zug.</translation>
+    </message>
+    <message>
+        <source>The force fell before it rose, so the try does not count. Pull again, without dropping first.</source>
+        <translation>Die Kraft fiel, bevor sie stieg; der Versuch zählt nicht. Zieh noch einmal, ohne vorher nachzugeben.</translation>
+    </message>
+    <message>
+        <source>With the rear foot supported nobody knows what each leg lifts. Compare tests with the foot free.</source>
+        <translation>Ist der hintere Fuß abgestützt, weiß niemand, was jedes Bein hebt. Vergleich Tests mit freiem Fuß.</translation>
+    </message>
+    <message>
+        <source>Measured in different ways, so it cannot be compared: %1. Take all three in one way.</source>
+        <translation>Verschieden gemessen und nicht vergleichbar: %1. Miss alle drei auf eine Art.</translation>
+    </message>
+    <message>
+        <source>The unit is not said: %1. Say it in the head of the file, N or kN.</source>
+        <translation>Die Einheit fehlt: %1. Nenn sie im Kopf der Datei, N oder kN.</translation>
     </message>
     <message>
         <source>Not a number: %1. Enter it again.</source>

@@ -9265,6 +9265,22 @@
         <translation>Léela al menos en dos puntos de su recorrido.</translation>
     </message>
     <message>
+        <source>One try tells nothing of its own scatter. Take at least two tries in each condition.</source>
+        <translation>Un intento no dice nada de su propia dispersión. Haz al menos dos en cada condición.</translation>
+    </message>
+    <message>
+        <source>Too short a stand to weigh her on. Record again, with a second of standing still first, or allow a short weighing.</source>
+        <translation>Estuvo quieta muy poco para pesarla. Registra otra vez, con un segundo de quietud antes, o admite una pesada corta.</translation>
+    </message>
+    <message>
+        <source>The record is too short. Record again, from standing still to after the try.</source>
+        <translation>El registro es demasiado corto. Registra otra vez, desde la quietud hasta después del intento.</translation>
+    </message>
+    <message>
+        <source>There are no numbers in this file. Choose a text file with the force in a column.</source>
+        <translation>En este archivo no hay números. Elige un archivo de texto con la fuerza en una columna.</translation>
+    </message>
+    <message>
         <source>Hang at least two different masses and read the length of each.</source>
         <translation>Cuelga al menos dos masas distintas y lee la longitud con cada una.</translation>
     </message>
@@ -9299,6 +9315,34 @@
     <message>
         <source>Higher up an aid helps less, and here it would help more: %1. Read it again, or leave it out.</source>
         <translation>Más arriba una ayuda ayuda menos, y aquí ayudaría más: %1. Vuelve a leerla u omítela.</translation>
+    </message>
+    <message>
+        <source>She did not stay still while she was weighed. Take the try again, with a second of stillness first.</source>
+        <translation>No se quedó quieta mientras se pesaba. Repite el intento, con un segundo de quietud antes.</translation>
+    </message>
+    <message>
+        <source>There is no flight in this record. Record it again, from standing still to landing.</source>
+        <translation>En este registro no hay vuelo. Registra otra vez, desde la quietud hasta la caída.</translation>
+    </message>
+    <message>
+        <source>There is no pull in this record. Record it again, with a second of stillness before the pull.</source>
+        <translation>En este registro no hay tirón. Registra otra vez, con un segundo de quietud antes del tirón.</translation>
+    </message>
+    <message>
+        <source>The force fell before it rose, so the try does not count. Pull again, without dropping first.</source>
+        <translation>La fuerza bajó antes de subir, así que el intento no cuenta. Tira otra vez, sin ceder antes.</translation>
+    </message>
+    <message>
+        <source>With the rear foot supported nobody knows what each leg lifts. Compare tests with the foot free.</source>
+        <translation>Con el pie trasero apoyado nadie sabe qué levanta cada pierna. Compara pruebas con el pie libre.</translation>
+    </message>
+    <message>
+        <source>Measured in different ways, so it cannot be compared: %1. Take all three in one way.</source>
+        <translation>Medido de maneras distintas, no se puede comparar: %1. Mide las tres de una sola manera.</translation>
+    </message>
+    <message>
+        <source>The unit is not said: %1. Say it in the head of the file, N or kN.</source>
+        <translation>Falta la unidad: %1. Indícala en la cabecera del archivo, N o kN.</translation>
     </message>
     <message>
         <source>Not a number: %1. Enter it again.</source>

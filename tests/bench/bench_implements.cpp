@@ -13,9 +13,6 @@
 
 #include <benchmark/benchmark.h>
 
-#include <algorithm>
-#include <chrono>
-#include <functional>
 #include <vector>
 
 using namespace steelyard;
@@ -82,24 +79,12 @@ void bookingAnswer()
     benchmark::DoNotOptimize(weekLoad(std::vector<std::optional<Score>>{Score{300, 17}, Score{450, 20}, {}, Score{600, 26}}));
 }
 
-/// Milliseconds; the least of three, so that what else the machine did is not counted.
-double timeOf(const std::function<void()>& answer)
-{
-    std::vector<double> took;
-    for (int i = 0; i < 3; ++i) {
-        const auto start = std::chrono::steady_clock::now();
-        answer();
-        took.push_back(std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count());
-    }
-    return *std::min_element(took.begin(), took.end());
-}
-
 void implementAnswers(benchmark::State& state)
 {
     for (auto _ : state)
         for (const auto& [name, answer] : {std::pair<const char*, void (*)()>{"a tyre with its flip and cap", tyreAnswer}, {"a log and a keg", solidAnswer},
                                            {"a sled load for another surface", sledAnswer}, {"a session of 200 sets and 60 carries booked", bookingAnswer}}) {
-            const double took = timeOf(answer);
+            const double took = verdicts::timeOf(answer);
             state.counters[name] = took;
             verdicts::hold(name, took, 5, "ms");
         }
