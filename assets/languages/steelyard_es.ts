@@ -6480,6 +6480,38 @@
         <source>what makes the way down heavier</source>
         <translation>lo que hace más pesada la bajada</translation>
     </message>
+    <message>
+        <source>A surface</source>
+        <translation>Una superficie</translation>
+    </message>
+    <message>
+        <source>what loads of the %1 are held against</source>
+        <translation>con qué se comparan las cargas de %1</translation>
+    </message>
+    <message>
+        <source>length of the lane</source>
+        <translation>longitud del carril</translation>
+    </message>
+    <message>
+        <source>how a sled slides</source>
+        <translation>cómo desliza un trineo</translation>
+    </message>
+    <message>
+        <source>a timed run with a sled</source>
+        <translation>una carrera cronometrada con un trineo</translation>
+    </message>
+    <message>
+        <source>%1 % of the %2</source>
+        <translation>%1 % de %2</translation>
+    </message>
+    <message>
+        <source>%1, pulled with %2 loads</source>
+        <translation>%1, tirado con %2 cargas</translation>
+    </message>
+    <message>
+        <source>%1 on the sled over %2 in %3 s</source>
+        <translation>%1 sobre el trineo en %2 en %3 s</translation>
+    </message>
 </context>
 <context>
     <name>gatetexts</name>
@@ -6869,6 +6901,249 @@
     <message>
         <source>At its worst place, give-or-take counted in, it comes to %1 of the lowest estimate (%2): a maximal lift. Warm, screened, supervised.</source>
         <translation>En el peor punto, contado el margen, llega a %1 de la estimación más baja (%2): una carga máxima. En caliente, con revisión previa y supervisión.</translation>
+    </message>
+</context>
+<context>
+    <name>implementtexts</name>
+    <message>
+        <source>Step of the scale</source>
+        <translation>Escalón de la báscula</translation>
+    </message>
+    <message>
+        <source>a mass anywhere within a step shows the same: step / √12</source>
+        <translation>una masa en cualquier punto de un escalón muestra lo mismo: escalón / √12</translation>
+    </message>
+    <message>
+        <source>The scale&apos;s own error</source>
+        <translation>El error propio de la báscula</translation>
+    </message>
+    <message>
+        <source>as far as it was off when it was checked, either way: error / √3</source>
+        <translation>lo que se desviaba al comprobarla, en más o en menos: error / √3</translation>
+    </message>
+    <message>
+        <source>Mark on it</source>
+        <translation>Su marca</translation>
+    </message>
+    <message>
+        <source>up to 2 % out, either way, until it is weighed (our choice)</source>
+        <translation>hasta un 2 % de error, en ambos sentidos, hasta que se pese (elección nuestra)</translation>
+    </message>
+    <message>
+        <source>Lift point</source>
+        <translation>Punto de enganche</translation>
+    </message>
+    <message>
+        <source>from the middle to the hook, read to a centimetre (our choice)</source>
+        <translation>del centro al gancho, leído al centímetro (elección nuestra)</translation>
+    </message>
+    <message>
+        <source>Far contact</source>
+        <translation>Apoyo lejano</translation>
+    </message>
+    <message>
+        <source>from the middle to the far side of the ring it rests on, read to a centimetre (our choice)</source>
+        <translation>del centro al lado lejano del anillo en que se apoya, leído al centímetro (elección nuestra)</translation>
+    </message>
+    <message>
+        <source>Where it rests and where the hook holds</source>
+        <translation>Dónde se apoya y dónde sujeta el gancho</translation>
+    </message>
+    <message>
+        <source>read to a centimetre (our choice)</source>
+        <translation>leída al centímetro (decisión nuestra)</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Longitud</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Diámetro</translation>
+    </message>
+    <message>
+        <source>tape read to a centimetre (our choice)</source>
+        <translation>cinta leída al centímetro (elección nuestra)</translation>
+    </message>
+    <message>
+        <source>Specific gravity of the wood</source>
+        <translation>Gravedad específica de la madera</translation>
+    </message>
+    <message>
+        <source>pieces of one species differ by 10 % (Wood Handbook, FPL-GTR-190, from memory)</source>
+        <translation>las piezas de una especie difieren un 10 % (Wood Handbook, FPL-GTR-190, de memoria)</translation>
+    </message>
+    <message>
+        <source>Moisture of the wood</source>
+        <translation>Humedad de la madera</translation>
+    </message>
+    <message>
+        <source>known to 3 % of its dry mass (our choice)</source>
+        <translation>conocida hasta un 3 % de su masa seca (elección nuestra)</translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation>Densidad</translation>
+    </message>
+    <message>
+        <source>anywhere between the two ends of its range</source>
+        <translation>en cualquier punto entre los dos extremos de su intervalo</translation>
+    </message>
+    <message>
+        <source>Litres</source>
+        <translation>Litros</translation>
+    </message>
+    <message>
+        <source>up to 2 % out, either way (our choice)</source>
+        <translation>hasta un 2 % de error, en ambos sentidos (elección nuestra)</translation>
+    </message>
+    <message>
+        <source>Depth of the filling</source>
+        <translation>Profundidad del relleno</translation>
+    </message>
+    <message>
+        <source>a tyre</source>
+        <translation>una rueda</translation>
+    </message>
+    <message>
+        <source>a log</source>
+        <translation>un tronco</translation>
+    </message>
+    <message>
+        <source>a stone</source>
+        <translation>una piedra</translation>
+    </message>
+    <message>
+        <source>a keg or sandbag</source>
+        <translation>un barril o saco de arena</translation>
+    </message>
+    <message>
+        <source>a sled</source>
+        <translation>un trineo</translation>
+    </message>
+    <message>
+        <source>handles, a yoke or a frame</source>
+        <translation>asas, un yugo o un marco</translation>
+    </message>
+    <message>
+        <source>a kettlebell or dumbbell</source>
+        <translation>una pesa rusa o mancuerna</translation>
+    </message>
+    <message>
+        <source>Not measured yet.</source>
+        <translation>Aún sin medir.</translation>
+    </message>
+    <message>
+        <source>Nobody knows what it weighs: weigh it before anybody lifts it.</source>
+        <translation>Nadie sabe cuánto pesa: pésalo antes de que alguien lo levante.</translation>
+    </message>
+    <message>
+        <source>Water in it is weighed too, and runs: drain it, then weigh it.</source>
+        <translation>El agua de dentro también pesa, y se mueve: vacíalo y luego pésalo.</translation>
+    </message>
+    <message>
+        <source>What the scale shows is wanting: read it.</source>
+        <translation>Falta lo que marca la báscula: léelo.</translation>
+    </message>
+    <message>
+        <source>The step of the scale is wanting: say it.</source>
+        <translation>Falta el escalón de la báscula: indícalo.</translation>
+    </message>
+    <message>
+        <source>Where it was lifted or where it rests is wanting: read both from the middle.</source>
+        <translation>Falta dónde se levantó o dónde se apoya: lee ambos desde el centro.</translation>
+    </message>
+    <message>
+        <source>A size is wanting: read it with a tape.</source>
+        <translation>Falta una medida: léela con una cinta.</translation>
+    </message>
+    <message>
+        <source>The wood is wanting: say its specific gravity and how moist it is.</source>
+        <translation>Falta la madera: indica su gravedad específica y su humedad.</translation>
+    </message>
+    <message>
+        <source>What it is made of is wanting: say its density, or weigh it.</source>
+        <translation>Falta de qué está hecho: indica su densidad o pésalo.</translation>
+    </message>
+    <message>
+        <source>What is in it is wanting: say it, or weigh all of it.</source>
+        <translation>Falta qué contiene: indícalo o pésalo entero.</translation>
+    </message>
+    <message>
+        <source>What it weighs empty is wanting: weigh an empty one, or weigh all of it.</source>
+        <translation>Falta cuánto pesa vacío: pesa uno vacío o pésalo entero.</translation>
+    </message>
+    <message>
+        <source>How much is in it is wanting: say how many litres or how deep, or weigh all of it.</source>
+        <translation>Falta cuánto contiene: indica los litros o la profundidad, o pésalo entero.</translation>
+    </message>
+    <message>
+        <source>Its numbers cannot be right: look at them again.</source>
+        <translation>Sus números no pueden ser correctos: revísalos.</translation>
+    </message>
+    <message>
+        <source>%1 each, by the mark</source>
+        <translation>%1 cada una, según la marca</translation>
+    </message>
+    <message>
+        <source>%1 each</source>
+        <translation>%1 cada una</translation>
+    </message>
+    <message>
+        <source>%1 to %2, by the mark</source>
+        <translation>%1 a %2, según la marca</translation>
+    </message>
+    <message>
+        <source>%1, by the mark</source>
+        <translation>%1, según la marca</translation>
+    </message>
+    <message>
+        <source>%1 % of what makes it uncertain</source>
+        <translation>%1 % de lo que lo hace incierto</translation>
+    </message>
+    <message>
+        <source>What is marked on it; nobody has weighed it.</source>
+        <translation>Lo que lleva marcado; nadie lo ha pesado.</translation>
+    </message>
+    <message>
+        <source>What it weighs.</source>
+        <translation>Lo que pesa.</translation>
+    </message>
+    <message>
+        <source>What one end weighs and what the other weighs, added up; a hook further in counts by its lever.</source>
+        <translation>Lo que pesa un extremo más lo que pesa el otro; un gancho más adentro cuenta según su palanca.</translation>
+    </message>
+    <message>
+        <source>Its volume as a cone cut off at both ends, times the density of its wood when so moist.</source>
+        <translation>Su volumen como tronco de cono, por la densidad de su madera con esa humedad.</translation>
+    </message>
+    <message>
+        <source>What one edge weighs, times the whole lever from the far contact to the hook, divided by the lever to the middle. Of two edges the mean.</source>
+        <translation>Lo que pesa un borde, por la palanca entera del apoyo lejano al gancho, dividido por la palanca hasta el centro. De dos bordes, la media.</translation>
+    </message>
+    <message>
+        <source>Its volume as a ball, times its density.</source>
+        <translation>Su volumen como esfera, por su densidad.</translation>
+    </message>
+    <message>
+        <source>What it weighs empty, and how much is in it times its density.</source>
+        <translation>Lo que pesa vacío, más cuánto contiene por su densidad.</translation>
+    </message>
+    <message>
+        <source>Step of a scale: JCGM 100:2008, 4.3.7.</source>
+        <translation>Escalón de una báscula: JCGM 100:2008, 4.3.7.</translation>
+    </message>
+    <message>
+        <source>Density of wood: Wood Handbook, USDA Forest Products Laboratory, FPL-GTR-190, chapter 4.</source>
+        <translation>Densidad de la madera: Wood Handbook, USDA Forest Products Laboratory, FPL-GTR-190, capítulo 4.</translation>
+    </message>
+    <message>
+        <source>Levers: statics. Step of a scale: JCGM 100:2008, 4.3.7.</source>
+        <translation>Palancas: estática. Escalón de una báscula: JCGM 100:2008, 4.3.7.</translation>
+    </message>
+    <message>
+        <source>Volumes: geometry. Ranges: JCGM 100:2008, 4.3.7.</source>
+        <translation>Volúmenes: geometría. Intervalos: JCGM 100:2008, 4.3.7.</translation>
     </message>
 </context>
 <context>
@@ -7332,6 +7607,10 @@
         <source>A scale that is less far out would make it surer.</source>
         <translation>Una báscula que se desvíe menos lo haría más fiable.</translation>
     </message>
+    <message>
+        <source>What one end weighs and what the other weighs, added up.</source>
+        <translation>Lo que pesa un extremo más lo que pesa el otro.</translation>
+    </message>
 </context>
 <context>
     <name>keepingtexts</name>
@@ -7696,6 +7975,30 @@
         <source>This device is full. Free some space now, or the next entry cannot be kept.</source>
         <translation>Este dispositivo está lleno. Libera espacio ya, o la próxima entrada no se podrá guardar.</translation>
     </message>
+    <message>
+        <source>changed what loads are held against: %1</source>
+        <translation>cambiado con qué se comparan las cargas: %1</translation>
+    </message>
+    <message>
+        <source>changed what loads are held against</source>
+        <translation>cambiado con qué se comparan las cargas</translation>
+    </message>
+    <message>
+        <source>kept how a sled slides</source>
+        <translation>guardado cómo desliza un trineo</translation>
+    </message>
+    <message>
+        <source>kept a timed run with a sled</source>
+        <translation>guardada una carrera cronometrada con un trineo</translation>
+    </message>
+    <message>
+        <source>A sled has to be pulled with two different loads, or more.</source>
+        <translation>Hay que tirar de un trineo con dos cargas distintas o más.</translation>
+    </message>
+    <message>
+        <source>Pull it once more with another load.</source>
+        <translation>Tira de él otra vez con otra carga.</translation>
+    </message>
 </context>
 <context>
     <name>lifts</name>
@@ -8030,6 +8333,58 @@
     <message>
         <source>something else</source>
         <translation>otra cosa</translation>
+    </message>
+    <message>
+        <source>All round: wire that shows, a tear or a bulge in a sidewall, glass or nails in the tread; water that is left in it (common practice, no source).</source>
+        <translation>Todo alrededor: alambre a la vista, un desgarro o un bulto en el costado, cristales o clavos en el dibujo; agua que quede dentro (práctica habitual, sin fuente).</translation>
+    </message>
+    <message>
+        <source>All of it: a split, rot, a nail that stands out; handles that move (common practice, no source).</source>
+        <translation>Entero: una raja, podredumbre, un clavo que sobresale; asas que se mueven (práctica habitual, sin fuente).</translation>
+    </message>
+    <message>
+        <source>All round: a crack, an edge that cuts, a face that flakes (common practice, no source).</source>
+        <translation>Todo alrededor: una grieta, un borde que corta, una cara que se desconcha (práctica habitual, sin fuente).</translation>
+    </message>
+    <message>
+        <source>A keg: whether it still holds gas, by whoever brought it; never open or drop one under pressure. Its valve, welds and rims: a leak, a dent, an edge that cuts. A bag: seams and handles (common practice, no source).</source>
+        <translation>Un barril: si aún tiene gas, según quien lo trajo; nunca abrir ni dejar caer uno con presión. Su válvula, soldaduras y rebordes: una fuga, una abolladura, un borde que corta. Un saco: costuras y asas (práctica habitual, sin fuente).</translation>
+    </message>
+    <message>
+        <source>Runners and welds: a crack, an edge that digs in. Strap, hook and belt: a cut, stitching that has come loose, a hook that does not close (common practice, no source).</source>
+        <translation>Patines y soldaduras: una grieta, un borde que se clava. Correa, gancho y cinturón: un corte, una costura suelta, un gancho que no cierra (práctica habitual, sin fuente).</translation>
+    </message>
+    <message>
+        <source>Grips that turn or slide, pins and collars for the plates, welds: a crack, a gap (common practice, no source).</source>
+        <translation>Empuñaduras que giran o resbalan, pasadores y cierres de los discos, soldaduras: una grieta, una separación (práctica habitual, sin fuente).</translation>
+    </message>
+    <message>
+        <source>Handle: rough, loose or cracked. What can be set: a lock that does not hold (common practice, no source).</source>
+        <translation>Asa: áspera, suelta o agrietada. Lo que se puede ajustar: un bloqueo que no sujeta (práctica habitual, sin fuente).</translation>
+    </message>
+    <message>
+        <source>wire showing</source>
+        <translation>alambre a la vista</translation>
+    </message>
+    <message>
+        <source>torn sidewall</source>
+        <translation>costado desgarrado</translation>
+    </message>
+    <message>
+        <source>under pressure</source>
+        <translation>con presión</translation>
+    </message>
+    <message>
+        <source>leak</source>
+        <translation>fuga</translation>
+    </message>
+    <message>
+        <source>split</source>
+        <translation>raja</translation>
+    </message>
+    <message>
+        <source>loose handle</source>
+        <translation>asa suelta</translation>
     </message>
 </context>
 <context>
@@ -8948,6 +9303,10 @@
     <message>
         <source>about %1 ± %2</source>
         <translation>cerca de %1 ± %2</translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation>L</translation>
     </message>
 </context>
 <context>

@@ -74,7 +74,7 @@ struct KitRow {
     bool usable = true;
     bool outOfUse = false;
     QString what, how, free;
-    QString leads; ///< "loan" or "along" where that comes before hanging, measuring or looking it over
+    QString leads; ///< "loan" or "along" where that comes before hanging, measuring or looking it over; "look" where nothing else can be done with it here
     bool operator==(const KitRow&) const = default;
     static std::vector<RowRole<KitRow>> roles()
     {

@@ -38,7 +38,7 @@ GridLayout {
     PressKey {
         Layout.fillWidth: Theme.stacked
         objectName: "measure"
-        visible: root.leads !== "along"
+        visible: root.leads !== "along" && root.leads !== "look"
         tight: true
         text: qsTr("Measure")
         size: Theme.key
@@ -51,7 +51,7 @@ GridLayout {
             root.loanRequested()
         else if (root.leads === "along")
             root.alongRequested()
-        else if (root.outOfUse)
+        else if (root.outOfUse || root.leads === "look")
             root.inspectRequested()
         else if (root.usable)
             root.hangRequested()
