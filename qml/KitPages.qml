@@ -232,13 +232,14 @@ QtObject {
     }
     /** From a thing's own page on: where its number comes from, whose it is, or to its steps. */
     function wayOf(itemId: string, kind: string, way: string) {
-        if (way === "again")
+        if (way === "again" && root.stepsOf(kind))
             root.stack.instead(root.stepsOf(kind), root.saidOf(kind, itemId))
         else
             root.stack.show(way === "origin" ? root.itemOrigin : root.loan, {itemId: itemId})
     }
     function measure(itemId: string, kind: string) {
-        root.stack.show(root.stepsOf(kind), root.saidOf(kind, itemId))
+        if (root.stepsOf(kind))
+            root.stack.show(root.stepsOf(kind), root.saidOf(kind, itemId))
     }
     function stepsOf(kind: string): Component {
         return root.tools.isTool(kind) ? root.tools.steps : root.steps[kind]

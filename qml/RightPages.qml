@@ -39,8 +39,7 @@ QtObject {
             property string itemId: ""
             view: MeasurementsView { book: TheBook; itemId: measurements.itemId }
             onBackRequested: root.stack.back()
-            onMeasurementRequested: id => root.tools.isTool(measurements.view.kind) ? root.tools.putRight(measurements.view.kind, measurements.itemId, id)
-                : root.stack.show(root.forms[measurements.view.kind], {itemId: measurements.itemId, measurementId: id})
+            onMeasurementRequested: id => root.putRight(measurements.view.kind, measurements.itemId, id)
         }
     }
     readonly property Component chain: Component {
@@ -92,5 +91,13 @@ QtObject {
     readonly property ToolPages tools: ToolPages { stack: root.stack }
     readonly property Component review: Component {
         ReviewPage { view: ReviewView { book: TheBook } onBackRequested: root.stack.back() }
+    }
+
+    /** A kind without a form of its own has nothing to be put right in. */
+    function putRight(kind: string, itemId: string, measurementId: string) {
+        if (root.tools.isTool(kind))
+            root.tools.putRight(kind, itemId, measurementId)
+        else if (root.forms[kind])
+            root.stack.show(root.forms[kind], {itemId: itemId, measurementId: measurementId})
     }
 }

@@ -4556,6 +4556,14 @@
         <source>not said</source>
         <translation>nicht gesagt</translation>
     </message>
+    <message>
+        <source>Not ready: hang this bar first</source>
+        <translation>Nicht bereit: zuerst diese Stange hängen</translation>
+    </message>
+    <message>
+        <source>Not ready: see the set-up</source>
+        <translation>Nicht bereit: siehe Aufbau</translation>
+    </message>
 </context>
 <context>
     <name>RemoveSamplePage</name>
@@ -5172,10 +5180,6 @@
         <translation>Auf diese Art nicht</translation>
     </message>
     <message>
-        <source>and not: %1</source>
-        <translation>und nicht: %1</translation>
-    </message>
-    <message>
         <source>In words; no diagnoses</source>
         <translation>In Worten; keine Diagnosen</translation>
     </message>
@@ -5190,6 +5194,14 @@
     <message>
         <source>by name or task, as the physiotherapist</source>
         <translation>mit Namen oder Aufgabe, etwa die Physio­therapeutin</translation>
+    </message>
+    <message>
+        <source>Not this lift</source>
+        <translation>Diese Übung nicht</translation>
+    </message>
+    <message>
+        <source>Another single lift</source>
+        <translation>Eine andere einzelne Übung</translation>
     </message>
 </context>
 <context>
@@ -6468,6 +6480,38 @@
         <source>what makes the way down heavier</source>
         <translation>was den Weg nach unten schwerer macht</translation>
     </message>
+    <message>
+        <source>A surface</source>
+        <translation>Ein Untergrund</translation>
+    </message>
+    <message>
+        <source>what loads of the %1 are held against</source>
+        <translation>woran Lasten beim %1 gemessen werden</translation>
+    </message>
+    <message>
+        <source>length of the lane</source>
+        <translation>Länge der Bahn</translation>
+    </message>
+    <message>
+        <source>how a sled slides</source>
+        <translation>wie ein Schlitten gleitet</translation>
+    </message>
+    <message>
+        <source>a timed run with a sled</source>
+        <translation>ein gestoppter Lauf mit einem Schlitten</translation>
+    </message>
+    <message>
+        <source>%1 % of the %2</source>
+        <translation>%1 % von %2</translation>
+    </message>
+    <message>
+        <source>%1, pulled with %2 loads</source>
+        <translation>%1, mit %2 Lasten gezogen</translation>
+    </message>
+    <message>
+        <source>%1 on the sled over %2 in %3 s</source>
+        <translation>%1 auf dem Schlitten über %2 in %3 s</translation>
+    </message>
 </context>
 <context>
     <name>gatetexts</name>
@@ -6857,6 +6901,249 @@
     <message>
         <source>At its worst place, give-or-take counted in, it comes to %1 of the lowest estimate (%2): a maximal lift. Warm, screened, supervised.</source>
         <translation>An der schlimmsten Stelle, das Mehr oder Weniger mitgezählt, sind es %1 der niedrigsten Schätzung (%2): eine maximale Last. Warm, untersucht, beaufsichtigt.</translation>
+    </message>
+</context>
+<context>
+    <name>implementtexts</name>
+    <message>
+        <source>Step of the scale</source>
+        <translation>Teilschritt der Waage</translation>
+    </message>
+    <message>
+        <source>a mass anywhere within a step shows the same: step / √12</source>
+        <translation>innerhalb eines Teil­schritts zeigt jede Masse dasselbe: Teilschritt / √12</translation>
+    </message>
+    <message>
+        <source>The scale&apos;s own error</source>
+        <translation>Eigener Fehler der Waage</translation>
+    </message>
+    <message>
+        <source>as far as it was off when it was checked, either way: error / √3</source>
+        <translation>so weit, wie sie bei der Prüfung danebenlag, in beide Richtungen: Fehler / √3</translation>
+    </message>
+    <message>
+        <source>Mark on it</source>
+        <translation>Aufschrift</translation>
+    </message>
+    <message>
+        <source>up to 2 % out, either way, until it is weighed (our choice)</source>
+        <translation>bis zu 2 % daneben, in beide Richtungen, bis es gewogen ist (unsere Wahl)</translation>
+    </message>
+    <message>
+        <source>Lift point</source>
+        <translation>Hebepunkt</translation>
+    </message>
+    <message>
+        <source>from the middle to the hook, read to a centimetre (our choice)</source>
+        <translation>von der Mitte bis zum Haken, auf einen Zentimeter genau abgelesen (unsere Wahl)</translation>
+    </message>
+    <message>
+        <source>Far contact</source>
+        <translation>Ferner Auflagepunkt</translation>
+    </message>
+    <message>
+        <source>from the middle to the far side of the ring it rests on, read to a centimetre (our choice)</source>
+        <translation>von der Mitte bis zur fernen Seite des Rings, auf dem er liegt, auf einen Zentimeter genau abgelesen (unsere Wahl)</translation>
+    </message>
+    <message>
+        <source>Where it rests and where the hook holds</source>
+        <translation>Wo es aufliegt und wo der Haken hält</translation>
+    </message>
+    <message>
+        <source>read to a centimetre (our choice)</source>
+        <translation>auf einen Zentimeter genau abgelesen (unsere Wahl)</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>tape read to a centimetre (our choice)</source>
+        <translation>Maßband auf einen Zentimeter genau abgelesen (unsere Wahl)</translation>
+    </message>
+    <message>
+        <source>Specific gravity of the wood</source>
+        <translation>Rohdichte­zahl des Holzes</translation>
+    </message>
+    <message>
+        <source>pieces of one species differ by 10 % (Wood Handbook, FPL-GTR-190, from memory)</source>
+        <translation>Stücke einer Art unterscheiden sich um 10 % (Wood Handbook, FPL-GTR-190, aus dem Gedächtnis)</translation>
+    </message>
+    <message>
+        <source>Moisture of the wood</source>
+        <translation>Feuchte des Holzes</translation>
+    </message>
+    <message>
+        <source>known to 3 % of its dry mass (our choice)</source>
+        <translation>auf 3 % seiner Trockenmasse bekannt (unsere Wahl)</translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation>Dichte</translation>
+    </message>
+    <message>
+        <source>anywhere between the two ends of its range</source>
+        <translation>irgendwo zwischen den beiden Enden ihres Bereichs</translation>
+    </message>
+    <message>
+        <source>Litres</source>
+        <translation>Liter</translation>
+    </message>
+    <message>
+        <source>up to 2 % out, either way (our choice)</source>
+        <translation>bis zu 2 % daneben, in beide Richtungen (unsere Wahl)</translation>
+    </message>
+    <message>
+        <source>Depth of the filling</source>
+        <translation>Höhe der Füllung</translation>
+    </message>
+    <message>
+        <source>a tyre</source>
+        <translation>ein Reifen</translation>
+    </message>
+    <message>
+        <source>a log</source>
+        <translation>ein Stamm</translation>
+    </message>
+    <message>
+        <source>a stone</source>
+        <translation>ein Stein</translation>
+    </message>
+    <message>
+        <source>a keg or sandbag</source>
+        <translation>ein Fass oder Sandsack</translation>
+    </message>
+    <message>
+        <source>a sled</source>
+        <translation>ein Schlitten</translation>
+    </message>
+    <message>
+        <source>handles, a yoke or a frame</source>
+        <translation>Griffe, ein Joch oder ein Rahmen</translation>
+    </message>
+    <message>
+        <source>a kettlebell or dumbbell</source>
+        <translation>eine Kettlebell oder Kurzhantel</translation>
+    </message>
+    <message>
+        <source>Not measured yet.</source>
+        <translation>Noch nicht gemessen.</translation>
+    </message>
+    <message>
+        <source>Nobody knows what it weighs: weigh it before anybody lifts it.</source>
+        <translation>Niemand weiß, was es wiegt: wiegen, bevor jemand es hebt.</translation>
+    </message>
+    <message>
+        <source>Water in it is weighed too, and runs: drain it, then weigh it.</source>
+        <translation>Wasser darin wird mitgewogen und läuft: erst ausleeren, dann wiegen.</translation>
+    </message>
+    <message>
+        <source>What the scale shows is wanting: read it.</source>
+        <translation>Es fehlt, was die Waage zeigt: ablesen.</translation>
+    </message>
+    <message>
+        <source>The step of the scale is wanting: say it.</source>
+        <translation>Es fehlt der Teilschritt der Waage: angeben.</translation>
+    </message>
+    <message>
+        <source>Where it was lifted or where it rests is wanting: read both from the middle.</source>
+        <translation>Es fehlt, wo gehoben wurde oder wo es aufliegt: beides von der Mitte aus ablesen.</translation>
+    </message>
+    <message>
+        <source>A size is wanting: read it with a tape.</source>
+        <translation>Es fehlt ein Maß: mit dem Maßband ablesen.</translation>
+    </message>
+    <message>
+        <source>The wood is wanting: say its specific gravity and how moist it is.</source>
+        <translation>Es fehlt das Holz: Rohdichtezahl und Feuchte angeben.</translation>
+    </message>
+    <message>
+        <source>What it is made of is wanting: say its density, or weigh it.</source>
+        <translation>Es fehlt, woraus es ist: Dichte angeben oder wiegen.</translation>
+    </message>
+    <message>
+        <source>What is in it is wanting: say it, or weigh all of it.</source>
+        <translation>Es fehlt, was darin ist: angeben oder alles wiegen.</translation>
+    </message>
+    <message>
+        <source>What it weighs empty is wanting: weigh an empty one, or weigh all of it.</source>
+        <translation>Es fehlt, was es leer wiegt: ein leeres wiegen oder alles wiegen.</translation>
+    </message>
+    <message>
+        <source>How much is in it is wanting: say how many litres or how deep, or weigh all of it.</source>
+        <translation>Es fehlt, wie viel darin ist: Liter oder Höhe angeben oder alles wiegen.</translation>
+    </message>
+    <message>
+        <source>Its numbers cannot be right: look at them again.</source>
+        <translation>Seine Zahlen können nicht stimmen: noch einmal ansehen.</translation>
+    </message>
+    <message>
+        <source>%1 each, by the mark</source>
+        <translation>je %1, nach der Aufschrift</translation>
+    </message>
+    <message>
+        <source>%1 each</source>
+        <translation>je %1</translation>
+    </message>
+    <message>
+        <source>%1 to %2, by the mark</source>
+        <translation>%1 bis %2, nach der Aufschrift</translation>
+    </message>
+    <message>
+        <source>%1, by the mark</source>
+        <translation>%1, nach der Aufschrift</translation>
+    </message>
+    <message>
+        <source>%1 % of what makes it uncertain</source>
+        <translation>%1 % von dem, was es unsicher macht</translation>
+    </message>
+    <message>
+        <source>What is marked on it; nobody has weighed it.</source>
+        <translation>Was darauf steht; niemand hat es gewogen.</translation>
+    </message>
+    <message>
+        <source>What it weighs.</source>
+        <translation>Was es wiegt.</translation>
+    </message>
+    <message>
+        <source>What one end weighs and what the other weighs, added up; a hook further in counts by its lever.</source>
+        <translation>Was das eine Ende wiegt und was das andere wiegt, zusammen­gezählt; ein Haken weiter innen zählt nach seinem Hebel.</translation>
+    </message>
+    <message>
+        <source>Its volume as a cone cut off at both ends, times the density of its wood when so moist.</source>
+        <translation>Sein Volumen als Kegelstumpf, mal der Dichte seines Holzes bei dieser Feuchte.</translation>
+    </message>
+    <message>
+        <source>What one edge weighs, times the whole lever from the far contact to the hook, divided by the lever to the middle. Of two edges the mean.</source>
+        <translation>Was ein Rand wiegt, mal dem ganzen Hebel vom fernen Auflagepunkt bis zum Haken, geteilt durch den Hebel bis zur Mitte. Von zwei Rändern das Mittel.</translation>
+    </message>
+    <message>
+        <source>Its volume as a ball, times its density.</source>
+        <translation>Sein Volumen als Kugel, mal seiner Dichte.</translation>
+    </message>
+    <message>
+        <source>What it weighs empty, and how much is in it times its density.</source>
+        <translation>Was es leer wiegt, und wie viel darin ist, mal der Dichte davon.</translation>
+    </message>
+    <message>
+        <source>Step of a scale: JCGM 100:2008, 4.3.7.</source>
+        <translation>Teilschritt einer Waage: JCGM 100:2008, 4.3.7.</translation>
+    </message>
+    <message>
+        <source>Density of wood: Wood Handbook, USDA Forest Products Laboratory, FPL-GTR-190, chapter 4.</source>
+        <translation>Dichte von Holz: Wood Handbook, USDA Forest Products Laboratory, FPL-GTR-190, Kapitel 4.</translation>
+    </message>
+    <message>
+        <source>Levers: statics. Step of a scale: JCGM 100:2008, 4.3.7.</source>
+        <translation>Hebel: Statik. Teilschritt einer Waage: JCGM 100:2008, 4.3.7.</translation>
+    </message>
+    <message>
+        <source>Volumes: geometry. Ranges: JCGM 100:2008, 4.3.7.</source>
+        <translation>Volumen: Geometrie. Bereiche: JCGM 100:2008, 4.3.7.</translation>
     </message>
 </context>
 <context>
@@ -7320,6 +7607,10 @@
         <source>A scale that is less far out would make it surer.</source>
         <translation>Mit einer Waage, die weniger daneben­liegt, wäre es sicherer.</translation>
     </message>
+    <message>
+        <source>What one end weighs and what the other weighs, added up.</source>
+        <translation>Was das eine Ende wiegt und was das andere wiegt, zusammen­gezählt.</translation>
+    </message>
 </context>
 <context>
     <name>keepingtexts</name>
@@ -7684,6 +7975,30 @@
         <source>This device is full. Free some space now, or the next entry cannot be kept.</source>
         <translation>Dieses Gerät ist voll. Mach jetzt Platz, sonst kann der nächste Eintrag nicht behalten werden.</translation>
     </message>
+    <message>
+        <source>changed what loads are held against: %1</source>
+        <translation>geändert, woran Lasten gemessen werden: %1</translation>
+    </message>
+    <message>
+        <source>changed what loads are held against</source>
+        <translation>geändert, woran Lasten gemessen werden</translation>
+    </message>
+    <message>
+        <source>kept how a sled slides</source>
+        <translation>behalten, wie ein Schlitten gleitet</translation>
+    </message>
+    <message>
+        <source>kept a timed run with a sled</source>
+        <translation>einen gestoppten Lauf mit einem Schlitten behalten</translation>
+    </message>
+    <message>
+        <source>A sled has to be pulled with two different loads, or more.</source>
+        <translation>Ein Schlitten muss mit zwei verschiedenen Lasten oder mehr gezogen werden.</translation>
+    </message>
+    <message>
+        <source>Pull it once more with another load.</source>
+        <translation>Noch einmal mit einer anderen Last ziehen.</translation>
+    </message>
 </context>
 <context>
     <name>lifts</name>
@@ -8018,6 +8333,58 @@
     <message>
         <source>something else</source>
         <translation>etwas anderes</translation>
+    </message>
+    <message>
+        <source>All round: wire that shows, a tear or a bulge in a sidewall, glass or nails in the tread; water that is left in it (common practice, no source).</source>
+        <translation>Ringsum: Draht, der zu sehen ist, ein Riss oder eine Beule in der Flanke, Glas oder Nägel im Profil; Wasser, das noch darin ist (übliche Praxis, keine Quelle).</translation>
+    </message>
+    <message>
+        <source>All of it: a split, rot, a nail that stands out; handles that move (common practice, no source).</source>
+        <translation>Ganz: ein Spalt, Fäule, ein Nagel, der heraussteht; Griffe, die sich bewegen (übliche Praxis, keine Quelle).</translation>
+    </message>
+    <message>
+        <source>All round: a crack, an edge that cuts, a face that flakes (common practice, no source).</source>
+        <translation>Ringsum: ein Riss, eine Kante, die schneidet, eine Fläche, die abblättert (übliche Praxis, keine Quelle).</translation>
+    </message>
+    <message>
+        <source>A keg: whether it still holds gas, by whoever brought it; never open or drop one under pressure. Its valve, welds and rims: a leak, a dent, an edge that cuts. A bag: seams and handles (common practice, no source).</source>
+        <translation>Ein Fass: ob es noch Gas hält, von dem, der es gebracht hat; unter Druck nie öffnen oder fallen lassen. Ventil, Schweißnähte und Ränder: ein Leck, eine Delle, eine Kante, die schneidet. Ein Sack: Nähte und Griffe (übliche Praxis, keine Quelle).</translation>
+    </message>
+    <message>
+        <source>Runners and welds: a crack, an edge that digs in. Strap, hook and belt: a cut, stitching that has come loose, a hook that does not close (common practice, no source).</source>
+        <translation>Kufen und Schweißnähte: ein Riss, eine Kante, die sich eingräbt. Gurt, Haken und Gürtel: ein Schnitt, eine lose Naht, ein Haken, der nicht schließt (übliche Praxis, keine Quelle).</translation>
+    </message>
+    <message>
+        <source>Grips that turn or slide, pins and collars for the plates, welds: a crack, a gap (common practice, no source).</source>
+        <translation>Griffe, die sich drehen oder rutschen, Stifte und Verschlüsse für die Scheiben, Schweißnähte: ein Riss, ein Spalt (übliche Praxis, keine Quelle).</translation>
+    </message>
+    <message>
+        <source>Handle: rough, loose or cracked. What can be set: a lock that does not hold (common practice, no source).</source>
+        <translation>Griff: rau, lose oder gerissen. Was sich einstellen lässt: eine Sperre, die nicht hält (übliche Praxis, keine Quelle).</translation>
+    </message>
+    <message>
+        <source>wire showing</source>
+        <translation>Draht zu sehen</translation>
+    </message>
+    <message>
+        <source>torn sidewall</source>
+        <translation>Flanke gerissen</translation>
+    </message>
+    <message>
+        <source>under pressure</source>
+        <translation>unter Druck</translation>
+    </message>
+    <message>
+        <source>leak</source>
+        <translation>Leck</translation>
+    </message>
+    <message>
+        <source>split</source>
+        <translation>Spalt</translation>
+    </message>
+    <message>
+        <source>loose handle</source>
+        <translation>loser Griff</translation>
     </message>
 </context>
 <context>
@@ -8411,138 +8778,6 @@
 </context>
 <context>
     <name>releasetexts</name>
-    <message>
-        <source>Hang at most %1.</source>
-        <translation>Höchstens %1 anhängen.</translation>
-    </message>
-    <message>
-        <source>No load with this give-or-take would do.</source>
-        <translation>Keine Last mit dieser Unsicherheit ginge.</translation>
-    </message>
-    <message>
-        <source>Not cleared for this</source>
-        <translation>Dafür nicht freigegeben</translation>
-    </message>
-    <message>
-        <source>Somebody qualified has to clear her by name for a heavier way down in this lift.</source>
-        <translation>Jemand mit Befähigung muss sie namentlich für einen schwereren Weg nach unten in dieser Übung freigeben.</translation>
-    </message>
-    <message>
-        <source>The clearance is over</source>
-        <translation>Die Freigabe ist abgelaufen</translation>
-    </message>
-    <message>
-        <source>It held until %1: have it given again.</source>
-        <translation>Sie galt bis %1: neu geben lassen.</translation>
-    </message>
-    <message>
-        <source>The clearance was taken back</source>
-        <translation>Die Freigabe wurde zurückgenommen</translation>
-    </message>
-    <message>
-        <source>By %1, on %2.</source>
-        <translation>Von %1, am %2.</translation>
-    </message>
-    <message>
-        <source>Not cleared yet</source>
-        <translation>Noch nicht freigegeben</translation>
-    </message>
-    <message>
-        <source>The clearance begins on %1.</source>
-        <translation>Die Freigabe beginnt am %1.</translation>
-    </message>
-    <message>
-        <source>She does not train</source>
-        <translation>Sie trainiert nicht</translation>
-    </message>
-    <message>
-        <source>Set by %1: ask whoever set it.</source>
-        <translation>Gesetzt von %1: dort nachfragen.</translation>
-    </message>
-    <message>
-        <source>Her day status keeps her from this</source>
-        <translation>Ihr Tagesstatus hält sie davon ab</translation>
-    </message>
-    <message>
-        <source>Her day status says</source>
-        <translation>Ihr Tagesstatus sagt</translation>
-    </message>
-    <message>
-        <source>Her day status was set by a newer app</source>
-        <translation>Ihren Tagesstatus hat eine neuere App gesetzt</translation>
-    </message>
-    <message>
-        <source>What it forbids is not known here: update the app.</source>
-        <translation>Was er verbietet, ist hier nicht bekannt: die App aktualisieren.</translation>
-    </message>
-    <message>
-        <source>She may be under age</source>
-        <translation>Sie ist vielleicht minderjährig</translation>
-    </message>
-    <message>
-        <source>Never without an approval that was given knowing that.</source>
-        <translation>Nie ohne eine Erlaubnis, die in diesem Wissen gegeben wurde.</translation>
-    </message>
-    <message>
-        <source>Her age is not known</source>
-        <translation>Ihr Alter ist nicht bekannt</translation>
-    </message>
-    <message>
-        <source>Enter her birth year: who may be under age needs an approval by name.</source>
-        <translation>Ihr Geburtsjahr eintragen: Wer minderjährig sein kann, braucht eine namentliche Erlaubnis.</translation>
-    </message>
-    <message>
-        <source>No plain maximum</source>
-        <translation>Kein Maximum mit bloßem Eisen</translation>
-    </message>
-    <message>
-        <source>Test or estimate her 1RM in this lift with plain iron first.</source>
-        <translation>Zuerst ihr 1RM in dieser Übung mit bloßem Eisen testen oder schätzen.</translation>
-    </message>
-    <message>
-        <source>The maximum is not with plain iron</source>
-        <translation>Das Maximum ist nicht mit bloßem Eisen</translation>
-    </message>
-    <message>
-        <source>The maximum is old</source>
-        <translation>Das Maximum ist alt</translation>
-    </message>
-    <message>
-        <source>It is of %1: test again.</source>
-        <translation>Es ist vom %1: neu testen.</translation>
-    </message>
-    <message>
-        <source>The load on the way down is not known</source>
-        <translation>Die Last auf dem Weg nach unten ist nicht bekannt</translation>
-    </message>
-    <message>
-        <source>Measure what is still to measure: nobody knows whether it keeps under the cap.</source>
-        <translation>Messen, was noch zu messen ist: Niemand weiß, ob sie unter der Grenze bleibt.</translation>
-    </message>
-    <message>
-        <source>Over the cap</source>
-        <translation>Über der Grenze</translation>
-    </message>
-    <message>
-        <source>With its give-or-take it comes to %1 % of her lowest estimate, and %2 % is the cap. %3</source>
-        <translation>Mit ihrer Unsicherheit kommt sie auf %1 % ihrer niedrigsten Schätzung, und %2 % ist die Grenze. %3</translation>
-    </message>
-    <message>
-        <source>As much as her maximum, or more</source>
-        <translation>So viel wie ihr Maximum oder mehr</translation>
-    </message>
-    <message>
-        <source>With its give-or-take it comes to %1 % of her lowest estimate.</source>
-        <translation>Mit ihrer Unsicherheit kommt sie auf %1 % ihrer niedrigsten Schätzung.</translation>
-    </message>
-    <message>
-        <source>Cautions wait</source>
-        <translation>Hinweise warten</translation>
-    </message>
-    <message>
-        <source>Look them over on this page.</source>
-        <translation>Auf dieser Seite durchgehen.</translation>
-    </message>
     <message>
         <source>more than 99 of 100 reps</source>
         <translation>mehr als 99 von 100 Wiederholungen</translation>
@@ -9069,6 +9304,10 @@
         <source>about %1 ± %2</source>
         <translation>etwa %1 ± %2</translation>
     </message>
+    <message>
+        <source>L</source>
+        <translation>L</translation>
+    </message>
 </context>
 <context>
     <name>sentences</name>
@@ -9385,6 +9624,22 @@
         <translation>Lies sie mindestens an zwei Stellen ihres Wegs ab.</translation>
     </message>
     <message>
+        <source>One try tells nothing of its own scatter. Take at least two tries in each condition.</source>
+        <translation>Ein Versuch sagt nichts über seine eigene Streuung. Mach in jeder Bedingung mindestens zwei.</translation>
+    </message>
+    <message>
+        <source>Too short a stand to weigh her on. Record again, with a second of standing still first, or allow a short weighing.</source>
+        <translation>Zu kurz gestanden, um sie zu wiegen. Zeichne neu auf, mit einer Sekunde ruhigem Stehen davor, oder lass eine kurze Wägung zu.</translation>
+    </message>
+    <message>
+        <source>The record is too short. Record again, from standing still to after the try.</source>
+        <translation>Die Aufzeichnung ist zu kurz. Zeichne neu auf, vom ruhigen Stehen bis nach dem Versuch.</translation>
+    </message>
+    <message>
+        <source>There are no numbers in this file. Choose a text file with the force in a column.</source>
+        <translation>In dieser Datei stehen keine Zahlen. Wähl eine Textdatei mit der Kraft in einer Spalte.</translation>
+    </message>
+    <message>
         <source>Hang at least two different masses and read the length of each.</source>
         <translation>Häng mindestens zwei ver­schiedene Massen an und lies jeweils die Länge ab.</translation>
     </message>
@@ -9419,6 +9674,34 @@
     <message>
         <source>Higher up an aid helps less, and here it would help more: %1. Read it again, or leave it out.</source>
         <translation>Weiter oben hilft eine Bankhilfe weniger, und hier würde sie mehr helfen: %1. Lies neu ab, oder lass sie weg.</translation>
+    </message>
+    <message>
+        <source>She did not stay still while she was weighed. Take the try again, with a second of stillness first.</source>
+        <translation>Sie blieb beim Wiegen nicht ruhig. Wiederhol den Versuch, mit einer Sekunde Ruhe davor.</translation>
+    </message>
+    <message>
+        <source>There is no flight in this record. Record it again, from standing still to landing.</source>
+        <translation>In dieser Aufzeichnung ist kein Flug. Zeichne neu auf, vom ruhigen Stehen bis zur Landung.</translation>
+    </message>
+    <message>
+        <source>There is no pull in this record. Record it again, with a second of stillness before the pull.</source>
+        <translation>In dieser Aufzeichnung ist kein Zug. Zeichne neu auf, mit einer Sekunde Ruhe vor dem Zug.</translation>
+    </message>
+    <message>
+        <source>The force fell before it rose, so the try does not count. Pull again, without dropping first.</source>
+        <translation>Die Kraft fiel, bevor sie stieg; der Versuch zählt nicht. Zieh noch einmal, ohne vorher nachzugeben.</translation>
+    </message>
+    <message>
+        <source>With the rear foot supported nobody knows what each leg lifts. Compare tests with the foot free.</source>
+        <translation>Ist der hintere Fuß abgestützt, weiß niemand, was jedes Bein hebt. Vergleich Tests mit freiem Fuß.</translation>
+    </message>
+    <message>
+        <source>Measured in different ways, so it cannot be compared: %1. Take all three in one way.</source>
+        <translation>Verschieden gemessen und nicht vergleichbar: %1. Miss alle drei auf eine Art.</translation>
+    </message>
+    <message>
+        <source>The unit is not said: %1. Say it in the head of the file, N or kN.</source>
+        <translation>Die Einheit fehlt: %1. Nenn sie im Kopf der Datei, N oder kN.</translation>
     </message>
     <message>
         <source>Not a number: %1. Enter it again.</source>
@@ -9792,6 +10075,18 @@
     <message>
         <source>On %1, longer ago than your limit: what is uncertain of its pull counts half as much again. Measure it anew.</source>
         <translation>Am %1, länger her als deine Grenze: Das Unsichere an seinem Zug zählt um die Hälfte mehr. Miss es neu.</translation>
+    </message>
+    <message>
+        <source>Heavier on the way down: its bar is another.</source>
+        <translation>Schwerer auf dem Weg nach unten: Dazu gehört eine andere Stange.</translation>
+    </message>
+    <message>
+        <source>Heavier on the way down: for nobody yet.</source>
+        <translation>Schwerer auf dem Weg nach unten: noch für niemanden.</translation>
+    </message>
+    <message>
+        <source>Heavier on the way down: not all is known.</source>
+        <translation>Schwerer auf dem Weg nach unten: Noch ist nicht alles bekannt.</translation>
     </message>
 </context>
 <context>

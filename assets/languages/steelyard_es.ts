@@ -4556,6 +4556,14 @@
         <source>not said</source>
         <translation>sin decir</translation>
     </message>
+    <message>
+        <source>Not ready: hang this bar first</source>
+        <translation>No está listo: cuelga primero esta barra</translation>
+    </message>
+    <message>
+        <source>Not ready: see the set-up</source>
+        <translation>No está listo: mira el montaje</translation>
+    </message>
 </context>
 <context>
     <name>RemoveSamplePage</name>
@@ -5172,10 +5180,6 @@
         <translation>De esta manera no</translation>
     </message>
     <message>
-        <source>and not: %1</source>
-        <translation>y tampoco: %1</translation>
-    </message>
-    <message>
         <source>In words; no diagnoses</source>
         <translation>Con palabras; sin diagnósticos</translation>
     </message>
@@ -5190,6 +5194,14 @@
     <message>
         <source>by name or task, as the physiotherapist</source>
         <translation>por nombre o función, como la fisioterapeuta</translation>
+    </message>
+    <message>
+        <source>Not this lift</source>
+        <translation>Este ejercicio no</translation>
+    </message>
+    <message>
+        <source>Another single lift</source>
+        <translation>Otro ejercicio suelto</translation>
     </message>
 </context>
 <context>
@@ -6468,6 +6480,38 @@
         <source>what makes the way down heavier</source>
         <translation>lo que hace más pesada la bajada</translation>
     </message>
+    <message>
+        <source>A surface</source>
+        <translation>Una superficie</translation>
+    </message>
+    <message>
+        <source>what loads of the %1 are held against</source>
+        <translation>con qué se comparan las cargas de %1</translation>
+    </message>
+    <message>
+        <source>length of the lane</source>
+        <translation>longitud del carril</translation>
+    </message>
+    <message>
+        <source>how a sled slides</source>
+        <translation>cómo desliza un trineo</translation>
+    </message>
+    <message>
+        <source>a timed run with a sled</source>
+        <translation>una carrera cronometrada con un trineo</translation>
+    </message>
+    <message>
+        <source>%1 % of the %2</source>
+        <translation>%1 % de %2</translation>
+    </message>
+    <message>
+        <source>%1, pulled with %2 loads</source>
+        <translation>%1, tirado con %2 cargas</translation>
+    </message>
+    <message>
+        <source>%1 on the sled over %2 in %3 s</source>
+        <translation>%1 sobre el trineo en %2 en %3 s</translation>
+    </message>
 </context>
 <context>
     <name>gatetexts</name>
@@ -6857,6 +6901,249 @@
     <message>
         <source>At its worst place, give-or-take counted in, it comes to %1 of the lowest estimate (%2): a maximal lift. Warm, screened, supervised.</source>
         <translation>En el peor punto, contado el margen, llega a %1 de la estimación más baja (%2): una carga máxima. En caliente, con revisión previa y supervisión.</translation>
+    </message>
+</context>
+<context>
+    <name>implementtexts</name>
+    <message>
+        <source>Step of the scale</source>
+        <translation>Escalón de la báscula</translation>
+    </message>
+    <message>
+        <source>a mass anywhere within a step shows the same: step / √12</source>
+        <translation>una masa en cualquier punto de un escalón muestra lo mismo: escalón / √12</translation>
+    </message>
+    <message>
+        <source>The scale&apos;s own error</source>
+        <translation>El error propio de la báscula</translation>
+    </message>
+    <message>
+        <source>as far as it was off when it was checked, either way: error / √3</source>
+        <translation>lo que se desviaba al comprobarla, en más o en menos: error / √3</translation>
+    </message>
+    <message>
+        <source>Mark on it</source>
+        <translation>Su marca</translation>
+    </message>
+    <message>
+        <source>up to 2 % out, either way, until it is weighed (our choice)</source>
+        <translation>hasta un 2 % de error, en ambos sentidos, hasta que se pese (elección nuestra)</translation>
+    </message>
+    <message>
+        <source>Lift point</source>
+        <translation>Punto de enganche</translation>
+    </message>
+    <message>
+        <source>from the middle to the hook, read to a centimetre (our choice)</source>
+        <translation>del centro al gancho, leído al centímetro (elección nuestra)</translation>
+    </message>
+    <message>
+        <source>Far contact</source>
+        <translation>Apoyo lejano</translation>
+    </message>
+    <message>
+        <source>from the middle to the far side of the ring it rests on, read to a centimetre (our choice)</source>
+        <translation>del centro al lado lejano del anillo en que se apoya, leído al centímetro (elección nuestra)</translation>
+    </message>
+    <message>
+        <source>Where it rests and where the hook holds</source>
+        <translation>Dónde se apoya y dónde sujeta el gancho</translation>
+    </message>
+    <message>
+        <source>read to a centimetre (our choice)</source>
+        <translation>leída al centímetro (decisión nuestra)</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Longitud</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Diámetro</translation>
+    </message>
+    <message>
+        <source>tape read to a centimetre (our choice)</source>
+        <translation>cinta leída al centímetro (elección nuestra)</translation>
+    </message>
+    <message>
+        <source>Specific gravity of the wood</source>
+        <translation>Gravedad específica de la madera</translation>
+    </message>
+    <message>
+        <source>pieces of one species differ by 10 % (Wood Handbook, FPL-GTR-190, from memory)</source>
+        <translation>las piezas de una especie difieren un 10 % (Wood Handbook, FPL-GTR-190, de memoria)</translation>
+    </message>
+    <message>
+        <source>Moisture of the wood</source>
+        <translation>Humedad de la madera</translation>
+    </message>
+    <message>
+        <source>known to 3 % of its dry mass (our choice)</source>
+        <translation>conocida hasta un 3 % de su masa seca (elección nuestra)</translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation>Densidad</translation>
+    </message>
+    <message>
+        <source>anywhere between the two ends of its range</source>
+        <translation>en cualquier punto entre los dos extremos de su intervalo</translation>
+    </message>
+    <message>
+        <source>Litres</source>
+        <translation>Litros</translation>
+    </message>
+    <message>
+        <source>up to 2 % out, either way (our choice)</source>
+        <translation>hasta un 2 % de error, en ambos sentidos (elección nuestra)</translation>
+    </message>
+    <message>
+        <source>Depth of the filling</source>
+        <translation>Profundidad del relleno</translation>
+    </message>
+    <message>
+        <source>a tyre</source>
+        <translation>una rueda</translation>
+    </message>
+    <message>
+        <source>a log</source>
+        <translation>un tronco</translation>
+    </message>
+    <message>
+        <source>a stone</source>
+        <translation>una piedra</translation>
+    </message>
+    <message>
+        <source>a keg or sandbag</source>
+        <translation>un barril o saco de arena</translation>
+    </message>
+    <message>
+        <source>a sled</source>
+        <translation>un trineo</translation>
+    </message>
+    <message>
+        <source>handles, a yoke or a frame</source>
+        <translation>asas, un yugo o un marco</translation>
+    </message>
+    <message>
+        <source>a kettlebell or dumbbell</source>
+        <translation>una pesa rusa o mancuerna</translation>
+    </message>
+    <message>
+        <source>Not measured yet.</source>
+        <translation>Aún sin medir.</translation>
+    </message>
+    <message>
+        <source>Nobody knows what it weighs: weigh it before anybody lifts it.</source>
+        <translation>Nadie sabe cuánto pesa: pésalo antes de que alguien lo levante.</translation>
+    </message>
+    <message>
+        <source>Water in it is weighed too, and runs: drain it, then weigh it.</source>
+        <translation>El agua de dentro también pesa, y se mueve: vacíalo y luego pésalo.</translation>
+    </message>
+    <message>
+        <source>What the scale shows is wanting: read it.</source>
+        <translation>Falta lo que marca la báscula: léelo.</translation>
+    </message>
+    <message>
+        <source>The step of the scale is wanting: say it.</source>
+        <translation>Falta el escalón de la báscula: indícalo.</translation>
+    </message>
+    <message>
+        <source>Where it was lifted or where it rests is wanting: read both from the middle.</source>
+        <translation>Falta dónde se levantó o dónde se apoya: lee ambos desde el centro.</translation>
+    </message>
+    <message>
+        <source>A size is wanting: read it with a tape.</source>
+        <translation>Falta una medida: léela con una cinta.</translation>
+    </message>
+    <message>
+        <source>The wood is wanting: say its specific gravity and how moist it is.</source>
+        <translation>Falta la madera: indica su gravedad específica y su humedad.</translation>
+    </message>
+    <message>
+        <source>What it is made of is wanting: say its density, or weigh it.</source>
+        <translation>Falta de qué está hecho: indica su densidad o pésalo.</translation>
+    </message>
+    <message>
+        <source>What is in it is wanting: say it, or weigh all of it.</source>
+        <translation>Falta qué contiene: indícalo o pésalo entero.</translation>
+    </message>
+    <message>
+        <source>What it weighs empty is wanting: weigh an empty one, or weigh all of it.</source>
+        <translation>Falta cuánto pesa vacío: pesa uno vacío o pésalo entero.</translation>
+    </message>
+    <message>
+        <source>How much is in it is wanting: say how many litres or how deep, or weigh all of it.</source>
+        <translation>Falta cuánto contiene: indica los litros o la profundidad, o pésalo entero.</translation>
+    </message>
+    <message>
+        <source>Its numbers cannot be right: look at them again.</source>
+        <translation>Sus números no pueden ser correctos: revísalos.</translation>
+    </message>
+    <message>
+        <source>%1 each, by the mark</source>
+        <translation>%1 cada una, según la marca</translation>
+    </message>
+    <message>
+        <source>%1 each</source>
+        <translation>%1 cada una</translation>
+    </message>
+    <message>
+        <source>%1 to %2, by the mark</source>
+        <translation>%1 a %2, según la marca</translation>
+    </message>
+    <message>
+        <source>%1, by the mark</source>
+        <translation>%1, según la marca</translation>
+    </message>
+    <message>
+        <source>%1 % of what makes it uncertain</source>
+        <translation>%1 % de lo que lo hace incierto</translation>
+    </message>
+    <message>
+        <source>What is marked on it; nobody has weighed it.</source>
+        <translation>Lo que lleva marcado; nadie lo ha pesado.</translation>
+    </message>
+    <message>
+        <source>What it weighs.</source>
+        <translation>Lo que pesa.</translation>
+    </message>
+    <message>
+        <source>What one end weighs and what the other weighs, added up; a hook further in counts by its lever.</source>
+        <translation>Lo que pesa un extremo más lo que pesa el otro; un gancho más adentro cuenta según su palanca.</translation>
+    </message>
+    <message>
+        <source>Its volume as a cone cut off at both ends, times the density of its wood when so moist.</source>
+        <translation>Su volumen como tronco de cono, por la densidad de su madera con esa humedad.</translation>
+    </message>
+    <message>
+        <source>What one edge weighs, times the whole lever from the far contact to the hook, divided by the lever to the middle. Of two edges the mean.</source>
+        <translation>Lo que pesa un borde, por la palanca entera del apoyo lejano al gancho, dividido por la palanca hasta el centro. De dos bordes, la media.</translation>
+    </message>
+    <message>
+        <source>Its volume as a ball, times its density.</source>
+        <translation>Su volumen como esfera, por su densidad.</translation>
+    </message>
+    <message>
+        <source>What it weighs empty, and how much is in it times its density.</source>
+        <translation>Lo que pesa vacío, más cuánto contiene por su densidad.</translation>
+    </message>
+    <message>
+        <source>Step of a scale: JCGM 100:2008, 4.3.7.</source>
+        <translation>Escalón de una báscula: JCGM 100:2008, 4.3.7.</translation>
+    </message>
+    <message>
+        <source>Density of wood: Wood Handbook, USDA Forest Products Laboratory, FPL-GTR-190, chapter 4.</source>
+        <translation>Densidad de la madera: Wood Handbook, USDA Forest Products Laboratory, FPL-GTR-190, capítulo 4.</translation>
+    </message>
+    <message>
+        <source>Levers: statics. Step of a scale: JCGM 100:2008, 4.3.7.</source>
+        <translation>Palancas: estática. Escalón de una báscula: JCGM 100:2008, 4.3.7.</translation>
+    </message>
+    <message>
+        <source>Volumes: geometry. Ranges: JCGM 100:2008, 4.3.7.</source>
+        <translation>Volúmenes: geometría. Intervalos: JCGM 100:2008, 4.3.7.</translation>
     </message>
 </context>
 <context>
@@ -7320,6 +7607,10 @@
         <source>A scale that is less far out would make it surer.</source>
         <translation>Una báscula que se desvíe menos lo haría más fiable.</translation>
     </message>
+    <message>
+        <source>What one end weighs and what the other weighs, added up.</source>
+        <translation>Lo que pesa un extremo más lo que pesa el otro.</translation>
+    </message>
 </context>
 <context>
     <name>keepingtexts</name>
@@ -7684,6 +7975,30 @@
         <source>This device is full. Free some space now, or the next entry cannot be kept.</source>
         <translation>Este dispositivo está lleno. Libera espacio ya, o la próxima entrada no se podrá guardar.</translation>
     </message>
+    <message>
+        <source>changed what loads are held against: %1</source>
+        <translation>cambiado con qué se comparan las cargas: %1</translation>
+    </message>
+    <message>
+        <source>changed what loads are held against</source>
+        <translation>cambiado con qué se comparan las cargas</translation>
+    </message>
+    <message>
+        <source>kept how a sled slides</source>
+        <translation>guardado cómo desliza un trineo</translation>
+    </message>
+    <message>
+        <source>kept a timed run with a sled</source>
+        <translation>guardada una carrera cronometrada con un trineo</translation>
+    </message>
+    <message>
+        <source>A sled has to be pulled with two different loads, or more.</source>
+        <translation>Hay que tirar de un trineo con dos cargas distintas o más.</translation>
+    </message>
+    <message>
+        <source>Pull it once more with another load.</source>
+        <translation>Tira de él otra vez con otra carga.</translation>
+    </message>
 </context>
 <context>
     <name>lifts</name>
@@ -8018,6 +8333,58 @@
     <message>
         <source>something else</source>
         <translation>otra cosa</translation>
+    </message>
+    <message>
+        <source>All round: wire that shows, a tear or a bulge in a sidewall, glass or nails in the tread; water that is left in it (common practice, no source).</source>
+        <translation>Todo alrededor: alambre a la vista, un desgarro o un bulto en el costado, cristales o clavos en el dibujo; agua que quede dentro (práctica habitual, sin fuente).</translation>
+    </message>
+    <message>
+        <source>All of it: a split, rot, a nail that stands out; handles that move (common practice, no source).</source>
+        <translation>Entero: una raja, podredumbre, un clavo que sobresale; asas que se mueven (práctica habitual, sin fuente).</translation>
+    </message>
+    <message>
+        <source>All round: a crack, an edge that cuts, a face that flakes (common practice, no source).</source>
+        <translation>Todo alrededor: una grieta, un borde que corta, una cara que se desconcha (práctica habitual, sin fuente).</translation>
+    </message>
+    <message>
+        <source>A keg: whether it still holds gas, by whoever brought it; never open or drop one under pressure. Its valve, welds and rims: a leak, a dent, an edge that cuts. A bag: seams and handles (common practice, no source).</source>
+        <translation>Un barril: si aún tiene gas, según quien lo trajo; nunca abrir ni dejar caer uno con presión. Su válvula, soldaduras y rebordes: una fuga, una abolladura, un borde que corta. Un saco: costuras y asas (práctica habitual, sin fuente).</translation>
+    </message>
+    <message>
+        <source>Runners and welds: a crack, an edge that digs in. Strap, hook and belt: a cut, stitching that has come loose, a hook that does not close (common practice, no source).</source>
+        <translation>Patines y soldaduras: una grieta, un borde que se clava. Correa, gancho y cinturón: un corte, una costura suelta, un gancho que no cierra (práctica habitual, sin fuente).</translation>
+    </message>
+    <message>
+        <source>Grips that turn or slide, pins and collars for the plates, welds: a crack, a gap (common practice, no source).</source>
+        <translation>Empuñaduras que giran o resbalan, pasadores y cierres de los discos, soldaduras: una grieta, una separación (práctica habitual, sin fuente).</translation>
+    </message>
+    <message>
+        <source>Handle: rough, loose or cracked. What can be set: a lock that does not hold (common practice, no source).</source>
+        <translation>Asa: áspera, suelta o agrietada. Lo que se puede ajustar: un bloqueo que no sujeta (práctica habitual, sin fuente).</translation>
+    </message>
+    <message>
+        <source>wire showing</source>
+        <translation>alambre a la vista</translation>
+    </message>
+    <message>
+        <source>torn sidewall</source>
+        <translation>costado desgarrado</translation>
+    </message>
+    <message>
+        <source>under pressure</source>
+        <translation>con presión</translation>
+    </message>
+    <message>
+        <source>leak</source>
+        <translation>fuga</translation>
+    </message>
+    <message>
+        <source>split</source>
+        <translation>raja</translation>
+    </message>
+    <message>
+        <source>loose handle</source>
+        <translation>asa suelta</translation>
     </message>
 </context>
 <context>
@@ -8411,138 +8778,6 @@
 </context>
 <context>
     <name>releasetexts</name>
-    <message>
-        <source>Hang at most %1.</source>
-        <translation>Cuelga como mucho %1.</translation>
-    </message>
-    <message>
-        <source>No load with this give-or-take would do.</source>
-        <translation>Ninguna carga con este margen valdría.</translation>
-    </message>
-    <message>
-        <source>Not cleared for this</source>
-        <translation>Sin autorización para esto</translation>
-    </message>
-    <message>
-        <source>Somebody qualified has to clear her by name for a heavier way down in this lift.</source>
-        <translation>Alguien cualificado tiene que autorizarla por su nombre a bajar con más carga en este ejercicio.</translation>
-    </message>
-    <message>
-        <source>The clearance is over</source>
-        <translation>La autorización ha caducado</translation>
-    </message>
-    <message>
-        <source>It held until %1: have it given again.</source>
-        <translation>Valía hasta el %1: pide que la den de nuevo.</translation>
-    </message>
-    <message>
-        <source>The clearance was taken back</source>
-        <translation>Se retiró la autorización</translation>
-    </message>
-    <message>
-        <source>By %1, on %2.</source>
-        <translation>Por %1, el %2.</translation>
-    </message>
-    <message>
-        <source>Not cleared yet</source>
-        <translation>Aún sin autorización</translation>
-    </message>
-    <message>
-        <source>The clearance begins on %1.</source>
-        <translation>La autorización empieza el %1.</translation>
-    </message>
-    <message>
-        <source>She does not train</source>
-        <translation>No entrena</translation>
-    </message>
-    <message>
-        <source>Set by %1: ask whoever set it.</source>
-        <translation>Lo puso %1: pregúntale.</translation>
-    </message>
-    <message>
-        <source>Her day status keeps her from this</source>
-        <translation>Su estado del día se lo impide</translation>
-    </message>
-    <message>
-        <source>Her day status says</source>
-        <translation>Su estado del día dice</translation>
-    </message>
-    <message>
-        <source>Her day status was set by a newer app</source>
-        <translation>Una aplicación más nueva puso su estado del día</translation>
-    </message>
-    <message>
-        <source>What it forbids is not known here: update the app.</source>
-        <translation>Aquí no se sabe qué prohíbe: actualiza la aplicación.</translation>
-    </message>
-    <message>
-        <source>She may be under age</source>
-        <translation>Puede ser menor de edad</translation>
-    </message>
-    <message>
-        <source>Never without an approval that was given knowing that.</source>
-        <translation>Nunca sin un permiso dado sabiendo eso.</translation>
-    </message>
-    <message>
-        <source>Her age is not known</source>
-        <translation>No se sabe su edad</translation>
-    </message>
-    <message>
-        <source>Enter her birth year: who may be under age needs an approval by name.</source>
-        <translation>Escribe su año de nacimiento: quien pueda ser menor necesita un permiso con nombre.</translation>
-    </message>
-    <message>
-        <source>No plain maximum</source>
-        <translation>Sin máximo solo con hierro</translation>
-    </message>
-    <message>
-        <source>Test or estimate her 1RM in this lift with plain iron first.</source>
-        <translation>Primero prueba o estima su 1RM en este ejercicio solo con hierro.</translation>
-    </message>
-    <message>
-        <source>The maximum is not with plain iron</source>
-        <translation>El máximo no es solo con hierro</translation>
-    </message>
-    <message>
-        <source>The maximum is old</source>
-        <translation>El máximo es antiguo</translation>
-    </message>
-    <message>
-        <source>It is of %1: test again.</source>
-        <translation>Es del %1: prueba de nuevo.</translation>
-    </message>
-    <message>
-        <source>The load on the way down is not known</source>
-        <translation>No se sabe la carga al bajar</translation>
-    </message>
-    <message>
-        <source>Measure what is still to measure: nobody knows whether it keeps under the cap.</source>
-        <translation>Mide lo que falta por medir: nadie sabe si queda por debajo del límite.</translation>
-    </message>
-    <message>
-        <source>Over the cap</source>
-        <translation>Por encima del límite</translation>
-    </message>
-    <message>
-        <source>With its give-or-take it comes to %1 % of her lowest estimate, and %2 % is the cap. %3</source>
-        <translation>Con su margen llega al %1 % de su estimación más baja, y el límite es el %2 %. %3</translation>
-    </message>
-    <message>
-        <source>As much as her maximum, or more</source>
-        <translation>Tanto como su máximo, o más</translation>
-    </message>
-    <message>
-        <source>With its give-or-take it comes to %1 % of her lowest estimate.</source>
-        <translation>Con su margen llega al %1 % de su estimación más baja.</translation>
-    </message>
-    <message>
-        <source>Cautions wait</source>
-        <translation>Hay avisos pendientes</translation>
-    </message>
-    <message>
-        <source>Look them over on this page.</source>
-        <translation>Revísalos en esta página.</translation>
-    </message>
     <message>
         <source>more than 99 of 100 reps</source>
         <translation>más de 99 de 100 repeticiones</translation>
@@ -9069,6 +9304,10 @@
         <source>about %1 ± %2</source>
         <translation>cerca de %1 ± %2</translation>
     </message>
+    <message>
+        <source>L</source>
+        <translation>L</translation>
+    </message>
 </context>
 <context>
     <name>sentences</name>
@@ -9385,6 +9624,22 @@
         <translation>Léela al menos en dos puntos de su recorrido.</translation>
     </message>
     <message>
+        <source>One try tells nothing of its own scatter. Take at least two tries in each condition.</source>
+        <translation>Un intento no dice nada de su propia dispersión. Haz al menos dos en cada condición.</translation>
+    </message>
+    <message>
+        <source>Too short a stand to weigh her on. Record again, with a second of standing still first, or allow a short weighing.</source>
+        <translation>Estuvo quieta muy poco para pesarla. Registra otra vez, con un segundo de quietud antes, o admite una pesada corta.</translation>
+    </message>
+    <message>
+        <source>The record is too short. Record again, from standing still to after the try.</source>
+        <translation>El registro es demasiado corto. Registra otra vez, desde la quietud hasta después del intento.</translation>
+    </message>
+    <message>
+        <source>There are no numbers in this file. Choose a text file with the force in a column.</source>
+        <translation>En este archivo no hay números. Elige un archivo de texto con la fuerza en una columna.</translation>
+    </message>
+    <message>
         <source>Hang at least two different masses and read the length of each.</source>
         <translation>Cuelga al menos dos masas distintas y lee la longitud con cada una.</translation>
     </message>
@@ -9419,6 +9674,34 @@
     <message>
         <source>Higher up an aid helps less, and here it would help more: %1. Read it again, or leave it out.</source>
         <translation>Más arriba una ayuda ayuda menos, y aquí ayudaría más: %1. Vuelve a leerla u omítela.</translation>
+    </message>
+    <message>
+        <source>She did not stay still while she was weighed. Take the try again, with a second of stillness first.</source>
+        <translation>No se quedó quieta mientras se pesaba. Repite el intento, con un segundo de quietud antes.</translation>
+    </message>
+    <message>
+        <source>There is no flight in this record. Record it again, from standing still to landing.</source>
+        <translation>En este registro no hay vuelo. Registra otra vez, desde la quietud hasta la caída.</translation>
+    </message>
+    <message>
+        <source>There is no pull in this record. Record it again, with a second of stillness before the pull.</source>
+        <translation>En este registro no hay tirón. Registra otra vez, con un segundo de quietud antes del tirón.</translation>
+    </message>
+    <message>
+        <source>The force fell before it rose, so the try does not count. Pull again, without dropping first.</source>
+        <translation>La fuerza bajó antes de subir, así que el intento no cuenta. Tira otra vez, sin ceder antes.</translation>
+    </message>
+    <message>
+        <source>With the rear foot supported nobody knows what each leg lifts. Compare tests with the foot free.</source>
+        <translation>Con el pie trasero apoyado nadie sabe qué levanta cada pierna. Compara pruebas con el pie libre.</translation>
+    </message>
+    <message>
+        <source>Measured in different ways, so it cannot be compared: %1. Take all three in one way.</source>
+        <translation>Medido de maneras distintas, no se puede comparar: %1. Mide las tres de una sola manera.</translation>
+    </message>
+    <message>
+        <source>The unit is not said: %1. Say it in the head of the file, N or kN.</source>
+        <translation>Falta la unidad: %1. Indícala en la cabecera del archivo, N o kN.</translation>
     </message>
     <message>
         <source>Not a number: %1. Enter it again.</source>
@@ -9792,6 +10075,18 @@
     <message>
         <source>On %1, longer ago than your limit: what is uncertain of its pull counts half as much again. Measure it anew.</source>
         <translation>El %1, más atrás que tu límite: lo incierto de su tracción cuenta la mitad más. Mídelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Heavier on the way down: its bar is another.</source>
+        <translation>Más carga al bajar: le corresponde otra barra.</translation>
+    </message>
+    <message>
+        <source>Heavier on the way down: for nobody yet.</source>
+        <translation>Más carga al bajar: aún para nadie.</translation>
+    </message>
+    <message>
+        <source>Heavier on the way down: not all is known.</source>
+        <translation>Más carga al bajar: aún no se sabe todo.</translation>
     </message>
 </context>
 <context>

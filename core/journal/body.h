@@ -39,6 +39,8 @@ enum class RecordKind : std::uint16_t {
     StrengthTest = 12,
     Clearance = 13, ///< that an athlete may do a method with a lift
     DayStatus = 14, ///< how much an athlete may train
+    SledSurface = 15, ///< how a sled slides on a surface of a venue
+    SledRun = 16, ///< of an athlete with a sled, timed
 };
 
 /// The record that an entry is about.

@@ -33,6 +33,7 @@ Scale scaleOf(Unit unit)
     case Unit::Minute: return {Dimension::Duration, 60'000, 1};
     case Unit::Newton: return {Dimension::Force, 1'000, 1};
     case Unit::Kilonewton: return {Dimension::Force, 1'000'000, 1};
+    case Unit::Litre: return {Dimension::Volume, 1'000, 1};
     }
     return {};
 }
@@ -96,7 +97,7 @@ std::optional<double> siOf(const Typed& typed, Dimension dimension, double perBa
     return static_cast<double>(typed.baseNumber) / perBaseUnit;
 }
 
-constexpr double milligramsInKilogram = 1e6, micrometresInMetre = 1e6, millinewtonsInNewton = 1e3;
+constexpr double milligramsInKilogram = 1e6, micrometresInMetre = 1e6, millinewtonsInNewton = 1e3, millilitresInCubicMetre = 1e6;
 
 }
 
@@ -162,6 +163,11 @@ std::optional<Typed> typed(std::chrono::milliseconds duration, Unit unit)
     return dimensionOf(unit) == Dimension::Duration ? untyped(duration.count(), unit) : std::nullopt;
 }
 
+std::optional<Typed> typed(Volume volume, Unit unit)
+{
+    return untyped(volume.si() * millilitresInCubicMetre, Dimension::Volume, unit);
+}
+
 std::optional<Mass> massOf(const Typed& typed)
 {
     const std::optional<double> si = siOf(typed, Dimension::Mass, milligramsInKilogram);
@@ -178,6 +184,12 @@ std::optional<Force> forceOf(const Typed& typed)
 {
     const std::optional<double> si = siOf(typed, Dimension::Force, millinewtonsInNewton);
     return si ? std::optional(Force::fromSi(*si)) : std::nullopt;
+}
+
+std::optional<Volume> volumeOf(const Typed& typed)
+{
+    const std::optional<double> si = siOf(typed, Dimension::Volume, millilitresInCubicMetre);
+    return si ? std::optional(Volume::fromSi(*si)) : std::nullopt;
 }
 
 std::optional<std::chrono::milliseconds> durationOf(const Typed& typed)

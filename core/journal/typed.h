@@ -15,13 +15,13 @@ namespace steelyard::journal {
 using steelyard::Unit;
 
 /// What a unit measures.
-enum class Dimension : std::uint8_t { Mass, Length, Duration, Force };
+enum class Dimension : std::uint8_t { Mass, Length, Duration, Force, Volume };
 
 /// Nothing for a number that is no unit here.
 [[nodiscard]] std::optional<Unit> unitOf(std::uint64_t unitNumber);
 [[nodiscard]] Dimension dimensionOf(Unit unit);
 
-/// A quantity as it was typed, and what that comes to in a whole number of mg, µm, ms or mN.
+/// A quantity as it was typed, and what that comes to in a whole number of mg, µm, ms, mN or mL.
 struct Typed {
     std::int64_t baseNumber = 0;
     std::string decimal; ///< "82.5" or "82,5", as typed
@@ -41,11 +41,13 @@ struct Typed {
 [[nodiscard]] std::optional<Typed> typed(Length length, Unit unit);
 [[nodiscard]] std::optional<Typed> typed(Force force, Unit unit);
 [[nodiscard]] std::optional<Typed> typed(std::chrono::milliseconds duration, Unit unit);
+[[nodiscard]] std::optional<Typed> typed(Volume volume, Unit unit);
 
 /// The quantity that counts; nothing where it is of another dimension.
 [[nodiscard]] std::optional<Mass> massOf(const Typed& typed);
 [[nodiscard]] std::optional<Length> lengthOf(const Typed& typed);
 [[nodiscard]] std::optional<Force> forceOf(const Typed& typed);
 [[nodiscard]] std::optional<std::chrono::milliseconds> durationOf(const Typed& typed);
+[[nodiscard]] std::optional<Volume> volumeOf(const Typed& typed);
 
 }

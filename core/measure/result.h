@@ -20,6 +20,13 @@ enum class Refusal {
     NotThere,         ///< the thing asked for is not in the kit
     TooMany,          ///< more than the kit has, or than can be worked through
     NotFalling,       ///< what has to fall rises: the help of an elastic aid less stretched, the speed with a heavier sled
+    NotStill,         ///< somebody who was weighed by a record of force did not stand or pull still meanwhile
+    NoFlight,         ///< a record of force without a flight in it
+    NoPull,           ///< a record of force without a pull in it
+    DipBeforePull,    ///< the force fell before it rose, so that the pull began with a drop of the body
+    RearFootSupported,///< the other foot carries what nobody knows
+    NotComparable,    ///< measured in ways that cannot be set against each other
+    UnknownUnit,      ///< numbers without the unit they are in
 };
 
 /// A refusal with the name of the entry that caused it ("pitch", "point 3"), for the one who has to put it right.

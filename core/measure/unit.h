@@ -11,6 +11,7 @@ enum class Unit : std::uint16_t {
     Metre = 11, Centimetre = 12, Millimetre = 13, Inch = 14, Foot = 15,
     Second = 21, Minute = 22,
     Newton = 31, Kilonewton = 32,
+    Litre = 41,
 };
 
 }

@@ -61,6 +61,11 @@ using Acceleration = Quantity<0, 1, -2>;
 using Energy = Quantity<1, 2, -2>;
 using Volume = Quantity<0, 3, 0>;
 using Speed = Quantity<0, 1, -1>;
+/// How often a second; a rate of samples.
+using Frequency = Quantity<0, 0, -1>;
+/// A force over a time, N·s; and the rate at which one rises, N/s.
+using Impulse = Quantity<1, 1, -1>;
+using ForceRate = Quantity<1, 1, -3>;
 /// A mass carried over a distance (kg·m): not a mass, so it adds to none.
 using MassDistance = Quantity<1, 1, 0>;
 
@@ -97,6 +102,7 @@ inline constexpr Density steelDensity = Density::fromSi(7850);
 [[nodiscard]] constexpr Length metres(double v) { return Length::fromSi(v); }
 [[nodiscard]] constexpr Force newtons(double v) { return Force::fromSi(v); }
 [[nodiscard]] constexpr LinearDensity kilogramsPerMetre(double v) { return LinearDensity::fromSi(v); }
+[[nodiscard]] constexpr Frequency hertz(double v) { return Frequency::fromSi(v); }
 [[nodiscard]] constexpr Energy joules(double v) { return Energy::fromSi(v); }
 
 /// To a bare number, at the edge where one goes out.

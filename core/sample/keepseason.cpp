@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sample/keepseason.h"
 
+#include "core/work/implements/keepsleds.h"
 #include "core/work/keeping/acknowledge.h"
 #include "core/work/keeping/keepathlete.h"
+#include "core/work/keeping/athlete/keepcap.h"
 #include "core/work/keeping/athlete/keepclearance.h"
 #include "core/work/keeping/athlete/keepisometric.h"
 #include "core/work/keeping/athlete/keepstatus.h"
@@ -29,6 +31,13 @@ public:
         for (const SampleItem& item : season.kit) {
             for (const auto& [day, measured] : item.measurings)
                 add(day, Round::Records, item.item.name, [this, &item, &measured = measured](const WhenTold& told) { keepOne(item, measured, told); });
+            for (const SledSurface& surface : item.surfaces)
+                add(surface.day, Round::AboutRecords, item.item.name + ", surface", [this, &surface](const WhenTold& told) {
+                    SledSurface kept = surface;
+                    kept.venue = keptAs(surface.venue);
+                    kept.sled = keptAs(surface.sled);
+                    keepSurface(m_keeping, kept, told);
+                });
             if (item.loanDay)
                 add(*item.loanDay, Round::AboutRecords, item.item.name + ", loan", [this, &item](const WhenTold& told) { keepLoanOf(item, told); });
         }
@@ -41,6 +50,18 @@ public:
             for (const IsometricPull& pull : person.athlete.pulls)
                 add(pull.day, Round::AboutRecords, person.athlete.name + ", isometric pull", [this, &person, &pull](const WhenTold& told) {
                     keepIsometricPull(m_keeping, keptAs(person.athlete.id), pull, told);
+                });
+            for (const SledRunTimed& run : person.runs)
+                add(run.day, Round::AboutRecords, person.athlete.name + ", run with a sled", [this, &person, &run](const WhenTold& told) {
+                    SledRunTimed kept = run;
+                    kept.athlete = keptAs(person.athlete.id);
+                    kept.venue = keptAs(run.venue);
+                    kept.sled = keptAs(run.sled);
+                    keepSledRun(m_keeping, kept, told);
+                });
+            for (const auto& [lift, rule] : person.athlete.caps)
+                add(person.day, Round::AboutRecords, person.athlete.name + ", cap", [this, &person, lift = lift, rule = rule](const WhenTold& told) {
+                    keepCap(m_keeping, keptAs(person.athlete.id), lift, rule, told);
                 });
             for (const StrengthTest& test : person.tests)
                 add(test.day, Round::AboutRecords, person.athlete.name + ", test of strength", [this, &person, &test](const WhenTold& told) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sample/kitreader.h"
 
+#include "core/sample/implementreader.h"
+
 #include <algorithm>
 #include <iterator>
 
@@ -65,6 +67,7 @@ IronMeasurement ironFrom(StrictObject from)
     iron.step = from.mass("scale_step_kg");
     iron.accuracy = from.mass("scale_accuracy_kg");
     iron.count = from.neededCount("count");
+    iron.ends = endsFrom(from);
     from.finish();
     return iron;
 }
@@ -192,9 +195,11 @@ BarMarks marksFrom(StrictObject& from)
 
 Measured measuredFrom(StrictObject& from)
 {
-    const auto [kind, measured] = oneOf(from, {ItemKind::Chain, ItemKind::Band, ItemKind::Aid, ItemKind::Machine, ItemKind::Scale, ItemKind::Iron, ItemKind::Lead, ItemKind::Rack});
+    const auto [kind, measured] = oneOf(from, {ItemKind::Chain, ItemKind::Band, ItemKind::Aid, ItemKind::Machine, ItemKind::Scale, ItemKind::Iron, ItemKind::Lead, ItemKind::Rack,
+                                                ItemKind::Tyre, ItemKind::Log, ItemKind::Stone, ItemKind::Keg, ItemKind::Sled, ItemKind::Carry, ItemKind::Bell});
+    if (isImplement(kind))
+        return implementFrom(kind, measured);
     switch (kind) {
-    case ItemKind::Chain: break;
     case ItemKind::Band: return bandFrom(measured);
     case ItemKind::Aid: return aidFrom(measured);
     case ItemKind::Machine: return machineFrom(measured);
@@ -202,6 +207,7 @@ Measured measuredFrom(StrictObject& from)
     case ItemKind::Iron: return ironFrom(measured);
     case ItemKind::Lead: return leadFrom(measured);
     case ItemKind::Rack: return rackFrom(measured);
+    default: break;
     }
     return chainFrom(measured);
 }

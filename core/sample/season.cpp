@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sample/season.h"
 
+#include "core/sample/implementreader.h"
 #include "core/sample/kitreader.h"
 #include "core/sample/releasereader.h"
 #include "core/work/barchanges.h"
@@ -95,13 +96,13 @@ private:
             from.fault(key, "\"" + name + "\" is not there");
         return entry;
     }
-    LiftId liftIn(StrictObject& from)
+    LiftId liftIn(StrictObject& from, const std::string& key = "lift")
     {
-        const std::string term = from.neededText("lift");
+        const std::string term = from.neededText(key);
         const auto lifts = shippedLifts();
         const auto at = std::find_if(lifts.begin(), lifts.end(), [&](const Lift& lift) { return lift.term == term; });
         if (at == lifts.end())
-            from.fault("lift", "\"" + term + "\" is no lift");
+            from.fault(key, "\"" + term + "\" is no lift");
         return at == lifts.end() ? LiftId{} : at->id;
     }
 
@@ -111,6 +112,8 @@ private:
         venue.venue.id = numbered(0, m_season.venues.size());
         venue.venue.name = nameIn(from, [](const Season& season, const std::string& name) { return season.venue(name) != nullptr; });
         venue.venue.notes = from.text("notes");
+        if (const auto lane = from.length("lane_cm"))
+            venue.venue.lane = *lane;
         venue.day = dayIn(from);
         venue.bar = barFrom(from.neededObject("bar"), false);
         m_season.venues.push_back(std::move(venue));
@@ -121,8 +124,7 @@ private:
         item.item.id = numbered(1, m_season.kit.size());
         item.item.name = nameIn(from, [](const Season& season, const std::string& name) { return season.item(name) != nullptr; });
         item.item.pair = from.neededFlag("pair");
-        if (const SampleVenue* venue = named(from, "venue", &Season::venue))
-            item.item.venue = venue->venue.id;
+        item.item.venue = venueIn(from);
         for (StrictObject& measured : from.neededList("measured")) {
             const std::chrono::sys_days day = dayIn(measured);
             item.measurings.emplace_back(day, measuredFrom(measured));
@@ -135,7 +137,17 @@ private:
         if (!std::is_sorted(item.measurings.begin(), item.measurings.end(), [](const auto& a, const auto& b) { return a.first < b.first; }))
             from.fault("measured", "does not begin with the earliest");
         readLoan(from, item);
+        for (StrictObject& pulled : from.list("surfaces")) {
+            item.surfaces.push_back(surfaceFrom(pulled, venueIn(pulled), item.item.id));
+            item.surfaces.back().day = dayIn(pulled);
+            pulled.finish();
+        }
         m_season.kit.push_back(std::move(item));
+    }
+    RecordId venueIn(StrictObject& from)
+    {
+        const SampleVenue* venue = named(from, "venue", &Season::venue);
+        return venue ? venue->venue.id : RecordId{};
     }
     /// That it belongs to somebody else, or that somebody else has it, since a day and with or without one to be back by.
     void readLoan(StrictObject& from, SampleItem& item)
@@ -191,6 +203,17 @@ private:
         for (StrictObject& test : from.list("tests")) {
             person.tests.push_back(testFrom(test));
             test.finish();
+        }
+        for (StrictObject& run : from.list("runs")) {
+            const SampleItem* sled = named(run, "sled", &Season::item);
+            person.runs.push_back(runFrom(run, venueIn(run), sled ? sled->item.id : RecordId{}));
+            person.runs.back().day = dayIn(run);
+            run.finish();
+        }
+        for (StrictObject& cap : from.list("caps")) {
+            const LiftId lift = liftIn(cap);
+            athlete.caps[lift] = CapRule{liftIn(cap, "against"), cap.neededCount("percent")};
+            cap.finish();
         }
         m_season.people.push_back(std::move(person));
     }

@@ -4,6 +4,7 @@
 #include "core/sample/strictobject.h"
 #include "core/season/athlete.h"
 #include "core/season/clearance.h"
+#include "core/season/sledrecords.h"
 #include "core/season/savedsetup.h"
 #include "core/season/strengthtest.h"
 #include "core/season/venue.h"
@@ -25,12 +26,14 @@ struct SampleItem {
     KitItem item;
     std::optional<std::chrono::sys_days> loanDay{}; ///< when it was borrowed or lent, after its last measuring
     std::vector<std::pair<std::chrono::sys_days, Measured>> measurings;
+    std::vector<SledSurface> surfaces{}; ///< that a sled was pulled on
 };
 
 /// Somebody invented, as of the day that they joined on; body sizes and tests have days of their own.
 struct SamplePerson {
     Athlete athlete;
     std::vector<StrengthTest> tests;
+    std::vector<SledRunTimed> runs;
     std::chrono::sys_days day{};
 };
 

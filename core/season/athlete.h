@@ -31,6 +31,15 @@ struct BodySize {
     bool operator==(const BodySize&) const = default;
 };
 
+/// What the coach holds a load in one lift against: a share of the lowest estimate of another, give-or-take included.
+struct CapRule {
+    LiftId of;
+    int percent = 0; ///< 1 to 100, as that of tyres
+    bool operator==(const CapRule&) const = default;
+};
+/// Whether there is such a lift and such a share.
+[[nodiscard]] constexpr bool canBeCap(const CapRule& rule) { return rule.of != LiftId{} && rule.percent >= 1 && rule.percent <= 100; }
+
 /// One of the people who lift. An empty text is one that was not given.
 struct Athlete {
     RecordId id;
@@ -41,6 +50,7 @@ struct Athlete {
     std::map<LiftId, BarMarks> marks; ///< per lift, measured once
     std::vector<BodySize> sizes;      ///< by day, the earliest first; they are added one by one and never changed
     std::vector<IsometricPull> pulls; ///< of every lift, by day, likewise
+    std::map<LiftId, CapRule> caps;   ///< per lift that is done with what has no honest number
     bool operator==(const Athlete&) const = default;
 };
 

@@ -5,7 +5,7 @@
 
 namespace steelyard {
 
-static_assert(std::variant_size_v<Measured> == static_cast<std::size_t>(ItemKind::Rack) + 1);
+static_assert(std::variant_size_v<Measured> == static_cast<std::size_t>(lastItemKind) + 1);
 
 Measured notYetMeasured(ItemKind kind)
 {
@@ -17,9 +17,16 @@ Measured notYetMeasured(ItemKind kind)
     case ItemKind::Scale: return ScaleMeasurement{};
     case ItemKind::Iron: return IronMeasurement{};
     case ItemKind::Lead: return LeadMeasurement{};
-    case ItemKind::Rack: break;
+    case ItemKind::Rack: return RackMeasurement{};
+    case ItemKind::Tyre: return TyreMeasurement{};
+    case ItemKind::Log: return LogMeasurement{};
+    case ItemKind::Stone: return StoneMeasurement{};
+    case ItemKind::Keg: return KegMeasurement{};
+    case ItemKind::Sled: return SledMeasurement{};
+    case ItemKind::Carry: return CarryMeasurement{};
+    case ItemKind::Bell: break;
     }
-    return RackMeasurement{};
+    return BellMeasurement{};
 }
 
 bool KitItem::isMeasured() const
@@ -29,7 +36,7 @@ bool KitItem::isMeasured() const
 
 std::string wordOf(ItemKind kind)
 {
-    constexpr std::array words{"chain", "band", "aid", "machine", "scale", "iron", "lead", "rack"};
+    constexpr std::array words{"chain", "band", "aid", "machine", "scale", "iron", "lead", "rack", "tyre", "log", "stone", "keg", "sled", "carry", "bell"};
     return words.at(static_cast<std::size_t>(kind));
 }
 

@@ -4,6 +4,7 @@
 #include "core/resistance/bandfit.h"
 #include "core/resistance/constant.h"
 #include "core/measure/entered.h"
+#include "core/season/implementkit.h"
 #include "core/season/recordid.h"
 
 #include <chrono>
@@ -96,12 +97,13 @@ struct ScaleMeasurement {
 
 enum class IronSort : std::uint8_t { Bar, Plates };
 
-/// Iron on a scale beside the mark on it: a bar, or plates of one kind.
+/// Iron on a scale beside the mark on it: a bar, or plates of one kind. A bar that no scale holds is weighed by its ends.
 struct IronMeasurement {
     IronSort sort = IronSort::Bar;
     std::optional<Entered<Mass>> marked, read, step;
     std::optional<Entered<Mass>> accuracy; ///< half-width of the scale's own error, from its check; none where it was not checked
     int count = 1;                         ///< of the same kind, on the scale together
+    std::optional<BothEnds> ends{};        ///< in place of what was read; such a bar may have no mark
     bool operator==(const IronMeasurement&) const = default;
 };
 
@@ -124,10 +126,12 @@ struct RackMeasurement {
 
 /// What measuring an item gave.
 using Measured = std::variant<ChainMeasurement, BandMeasurement, AidMeasurement, MachineMeasurement, ScaleMeasurement, IronMeasurement,
-                              LeadMeasurement, RackMeasurement>;
+                              LeadMeasurement, RackMeasurement, TyreMeasurement, LogMeasurement, StoneMeasurement, KegMeasurement,
+                              SledMeasurement, CarryMeasurement, BellMeasurement>;
 
 /// What sort of thing an item is; as in Measured.
-enum class ItemKind : std::uint8_t { Chain, Band, Aid, Machine, Scale, Iron, Lead, Rack };
+enum class ItemKind : std::uint8_t { Chain, Band, Aid, Machine, Scale, Iron, Lead, Rack, Tyre, Log, Stone, Keg, Sled, Carry, Bell };
+inline constexpr ItemKind lastItemKind = ItemKind::Bell;
 
 /// Of what was measured.
 [[nodiscard]] inline ItemKind kindOf(const Measured& measured) { return static_cast<ItemKind>(measured.index()); }
@@ -135,13 +139,17 @@ enum class ItemKind : std::uint8_t { Chain, Band, Aid, Machine, Scale, Iron, Lea
 [[nodiscard]] Measured notYetMeasured(ItemKind kind);
 /// Of which a bar carries two, so that they are kept as a pair unless it is said that there is one.
 [[nodiscard]] inline bool comesInPairs(ItemKind kind) { return kind == ItemKind::Chain || kind == ItemKind::Band || kind == ItemKind::Lead; }
+/// Lifted, carried or dragged by itself, and never hung on a bar.
+[[nodiscard]] inline bool isImplement(ItemKind kind) { return kind >= ItemKind::Tyre && kind <= ItemKind::Bell; }
 /// One lower-case word for each kind, written down in drafts for ever.
 [[nodiscard]] std::string wordOf(ItemKind kind);
 
 /// What takes a thing out of use.
 enum class KitFault : std::uint8_t {
     WornLink, Cut, Other, BentLink, Hook, Crack, Sticky, Seam, Cable, Pin, ZeroRuns, Dropped, Collar, Buckle, Weld,
+    WireShowing, Sidewall, UnderPressure, Leak, Split, HandleLoose,
 };
+inline constexpr KitFault lastKitFault = KitFault::HandleLoose;
 
 /// One look over of a thing on a day: what was found, or that it is fit to be used.
 struct Inspection {

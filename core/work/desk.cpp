@@ -299,7 +299,7 @@ void Desk::changed()
     m_release = releaseNow();
     m_answer = weighUp(m_setup, m_kit, m_marks, m_lookedOver, usualSampleCount, m_heldTo, m_release && m_release->load ? &m_release->load->bar : nullptr);
     forgetWhatIsMore(before);
-    m_gate = m_lifter ? setupGate(*m_lifter, m_setup, m_answer, m_release ? m_release->worst : std::nullopt, m_lookedOverReasons) : SetupGate{};
+    m_gate = m_lifter ? setupGate(*m_lifter, m_setup, m_answer, m_release, m_lookedOverReasons) : SetupGate{};
     m_listeners.tell();
 }
 

@@ -3,6 +3,10 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+#include <array>
+#include <cmath>
+
 using namespace steelyard;
 
 namespace implementform {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "mobile/implements/useview.h"
 
+#include "core/measure/rounding.h"
 #include "core/work/implements/figures.h"
 #include "core/work/records/codec.h"
 #include "mobile/follow.h"
@@ -12,6 +13,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 using namespace steelyard;
 
@@ -50,7 +52,7 @@ QString UseView::kind() const
 
 std::vector<LiftId> UseView::liftIds() const
 {
-    return item() ? liftsFor(m_book->book(), item()->measurement) : std::vector<LiftId>{};
+    return item() ? liftsWith(item()->measurement) : std::vector<LiftId>{};
 }
 
 QStringList UseView::lifts() const

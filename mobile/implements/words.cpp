@@ -2,10 +2,12 @@
 #include "core/work/implements/implementmass.h"
 #include "mobile/implements/implementform.h"
 #include "mobile/text/implementtexts.h"
+#include "mobile/text/say.h"
 
 #include <QCoreApplication>
 
 #include <algorithm>
+#include <cmath>
 
 using namespace steelyard;
 

@@ -31,6 +31,20 @@ QString lookAt(ItemKind kind)
         return tr("Plates: a crack at the hole or the rim. Bar: bent, a sleeve that sticks. Collars: worn, sliding (common practice, no source).");
     case ItemKind::Lead:
         return tr("The whole length, both faces: a cut, a frayed edge, stitching that has come loose; a buckle that slips, a hook that does not close (common practice, no source).");
+    case ItemKind::Tyre:
+        return tr("All round: wire that shows, a tear or a bulge in a sidewall, glass or nails in the tread; water that is left in it (common practice, no source).");
+    case ItemKind::Log:
+        return tr("All of it: a split, rot, a nail that stands out; handles that move (common practice, no source).");
+    case ItemKind::Stone:
+        return tr("All round: a crack, an edge that cuts, a face that flakes (common practice, no source).");
+    case ItemKind::Keg:
+        return tr("A keg: whether it still holds gas, by whoever brought it; never open or drop one under pressure. Its valve, welds and rims: a leak, a dent, an edge that cuts. A bag: seams and handles (common practice, no source).");
+    case ItemKind::Sled:
+        return tr("Runners and welds: a crack, an edge that digs in. Strap, hook and belt: a cut, stitching that has come loose, a hook that does not close (common practice, no source).");
+    case ItemKind::Carry:
+        return tr("Grips that turn or slide, pins and collars for the plates, welds: a crack, a gap (common practice, no source).");
+    case ItemKind::Bell:
+        return tr("Handle: rough, loose or cracked. What can be set: a lock that does not hold (common practice, no source).");
     case ItemKind::Rack:
         break;
     }
@@ -54,6 +68,12 @@ QString fault(KitFault fault)
     case KitFault::Collar: return tr("worn collar");
     case KitFault::Buckle: return tr("slipping buckle");
     case KitFault::Weld: return tr("cracked weld");
+    case KitFault::WireShowing: return tr("wire showing");
+    case KitFault::Sidewall: return tr("torn sidewall");
+    case KitFault::UnderPressure: return tr("under pressure");
+    case KitFault::Leak: return tr("leak");
+    case KitFault::Split: return tr("split");
+    case KitFault::HandleLoose: return tr("loose handle");
     case KitFault::Other: break;
     }
     return tr("something else");

@@ -6,6 +6,7 @@
 #include "mobile/follow.h"
 #include "mobile/measuring/measuretexts.h"
 #include "mobile/readings/readingtexts.h"
+#include "mobile/text/implementtexts.h"
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
 #include "mobile/text/tooltexts.h"
@@ -88,6 +89,8 @@ void KitView::refresh()
             row.how = beneath(row.how, tr("changes not kept"));
         const KitRecord* record = m_book ? m_book->book().item(item.id) : nullptr;
         bool due = false;
+        if (isImplement(kindOf(item.measurement)))
+            row.how = beneath(row.how, implementtexts::what(kindOf(item.measurement)));
         if (item.lent) {
             row.leads = QStringLiteral("loan");
             row.usable = false;
@@ -123,7 +126,7 @@ std::chrono::sys_days KitView::today() const
 QString KitView::freeText(const KitItem& item, bool usable) const
 {
     const ItemKind kind = kindOf(item.measurement);
-    if (kind == ItemKind::Scale || kind == ItemKind::Iron || kind == ItemKind::Rack)
+    if (kind == ItemKind::Scale || kind == ItemKind::Iron || kind == ItemKind::Rack || (isImplement(kind) && !item.pair))
         return {};
     Pieces pieces = piecesOf(item, m_desk->desk().setup());
     if (!firstPlacing(kindOf(item.measurement)) || (!usable && pieces.hangingCount == 0))

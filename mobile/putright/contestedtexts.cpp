@@ -3,6 +3,7 @@
 
 #include "core/journal/content.h"
 #include "core/work/records/codec.h"
+#include "core/work/records/implementcodec.h"
 #include "core/work/records/isometriccodec.h"
 #include "mobile/gates/gatetexts.h"
 #include "mobile/gates/limittexts.h"
@@ -85,6 +86,10 @@ QString subjectOf(const SeasonBook& book, const RegisterKey& key)
         const QString name = athleteName(book, key.athlete);
         return setup ? tr("%1, %2").arg(name, keepingtexts::lift(setup->lift, book)) : name;
     }
+    case RecordKind::SledSurface: {
+        const SledSurface* surface = book.surface(id);
+        return surface ? QString::fromStdString(surface->name) : tr("A surface");
+    }
     case RecordKind::VaultSettings:
         return limitOf(key) ? tr("Your limits") : tr("Units");
     default:
@@ -101,6 +106,7 @@ QString athleteField(const SeasonBook& book, const RegisterKey& key)
     case field::athleteAgreementNumber: return tr("guardian's agreement");
     case field::athleteNotesNumber: return tr("notes");
     case field::athleteMarksNumber: return tr("bar marks for the %1").arg(keepingtexts::lift(liftIn(key.part).value_or(LiftId{}), book));
+    case field::athleteCapNumber: return tr("what loads of the %1 are held against").arg(keepingtexts::lift(liftIn(key.part).value_or(LiftId{}), book));
     default: return tr("something a newer app keeps");
     }
 }
@@ -112,6 +118,8 @@ QString otherField(const RegisterKey& key)
         return tr("name");
     if (field == std::pair(RecordKind::Venue, field::venueNotesNumber))
         return tr("notes");
+    if (field == std::pair(RecordKind::Venue, field::venueLaneNumber))
+        return tr("length of the lane");
     if (field == std::pair(RecordKind::KitItem, field::itemPairNumber))
         return tr("one or a pair");
     if (field == std::pair(RecordKind::KitItem, field::itemVenueNumber))
@@ -159,6 +167,8 @@ QString aspectOf(const SeasonBook& book, const RegisterKey& key)
     case RecordKind::Clearance: return tr("a clearance");
     case RecordKind::DayStatus: return tr("day status");
     case RecordKind::IsometricPull: return tr("an isometric pull");
+    case RecordKind::SledSurface: return tr("how a sled slides");
+    case RecordKind::SledRun: return tr("a timed run with a sled");
     default: return tr("a measurement");
     }
 }
@@ -201,6 +211,8 @@ QString athleteAnswer(const BookService& book, std::uint32_t fieldNumber, journa
         });
     case field::athleteMarksNumber:
         return said(marksIn(content), marksText);
+    case field::athleteCapNumber:
+        return said(capRuleIn(content), [&book](const CapRule& rule) { return tr("%1 % of the %2").arg(rule.percent).arg(keepingtexts::lift(rule.of, book.book())); });
     default:
         return textAnswer(content);
     }
@@ -243,6 +255,11 @@ QString itemAnswer(const BookService& book, std::uint32_t fieldNumber, journal::
         const Venue* venue = book.book().venue(id);
         return venue ? QString::fromStdString(venue->name) : tr("a venue taken out");
     });
+}
+
+QString venueAnswer(std::uint32_t fieldNumber, journal::ByteView content)
+{
+    return fieldNumber == field::venueLaneNumber ? said(laneIn(content), [](const Entered<Length>& lane) { return say::inLengthUnit(say::entered(lane)); }) : textAnswer(content);
 }
 
 QString unitAnswer(journal::ByteView content)
@@ -290,6 +307,12 @@ QString recordAnswer(const BookService& book, RecordKind kind, journal::ByteView
         });
     case RecordKind::IsometricPull:
         return said(isometricPullIn(content), [](const IsometricPull& pull) { return say::inMassUnit(say::entered(pull.pull)); });
+    case RecordKind::SledSurface:
+        return said(sledSurfaceIn(content), [](const SledSurface& surface) { return tr("%1, pulled with %2 loads").arg(QString::fromStdString(surface.name)).arg(surface.readings.size()); });
+    case RecordKind::SledRun:
+        return said(sledRunIn(content), [](const SledRunTimed& run) {
+            return tr("%1 on the sled over %2 in %3 s").arg(say::inMassUnit(say::entered(run.added)), say::inLengthUnit(say::entered(run.distance)), say::plain(static_cast<double>(run.time.quantity().count()) / 1000, 2));
+        });
     default: return said(measurementIn(content), [](const MeasurementRecord& measured) { return saidtexts::measured(measured.measured); });
     }
 }
@@ -306,6 +329,7 @@ QString valueAnswer(const BookService& book, const RegisterKey& key, journal::By
     case RecordKind::Setup: return setupAnswer(book, key.fieldNumber, content);
     case RecordKind::KitItem: return itemAnswer(book, key.fieldNumber, content);
     case RecordKind::Lift: return liftAnswer(book, key.fieldNumber, content);
+    case RecordKind::Venue: return venueAnswer(key.fieldNumber, content);
     case RecordKind::VaultSettings: return unitAnswer(content);
     case RecordKind::Clearance:
     case RecordKind::DayStatus: return saidSoAnswer(book, content);

@@ -4,6 +4,7 @@
 #include "core/measure/rounding.h"
 #include "core/work/measuring/machinekit.h"
 #include "mobile/readings/readingtexts.h"
+#include "mobile/text/implementtexts.h"
 #include "mobile/text/say.h"
 #include "mobile/text/tooltexts.h"
 
@@ -155,6 +156,8 @@ OriginRow ironLine(const ItemInputLine& line, const IronMeasurement& iron, const
     case ItemInput::ScaleStep:
     case ItemInput::ScaleError:
         return scaleLine(line, iron.step, iron.accuracy);
+    case ItemInput::EndSpan:
+        return implementtexts::originRow(line);
     case ItemInput::IronCount:
         return {tr("How many"), tr("each counts as a like part of them"), QString::number(iron.count), tr("counted"), 0};
     default:
@@ -189,6 +192,8 @@ OriginRow rackLine(const ItemInputLine& line, const RackMeasurement& rack, const
 
 OriginRow rowOf(const ItemInputLine& line, const ItemOrigin& origin, const Measured& measured)
 {
+    if (isImplement(kindOf(measured)))
+        return implementtexts::originRow(line);
     switch (kindOf(measured)) {
     case ItemKind::Chain: return chainLine(line, std::get<ChainMeasurement>(measured));
     case ItemKind::Band: return bandLine(line, std::get<BandMeasurement>(measured), std::get<BandNumber>(origin.number));
@@ -200,7 +205,7 @@ OriginRow rowOf(const ItemInputLine& line, const ItemOrigin& origin, const Measu
     case ItemKind::Scale: return scaleItselfLine(line, std::get<ScaleMeasurement>(measured), std::get<ScaleNumber>(origin.number));
     case ItemKind::Iron: return ironLine(line, std::get<IronMeasurement>(measured), std::get<IronNumber>(origin.number));
     case ItemKind::Lead: return leadLine(line, std::get<LeadMeasurement>(measured), std::get<LeadNumber>(origin.number));
-    case ItemKind::Rack: break;
+    default: break;
     }
     return rackLine(line, std::get<RackMeasurement>(measured), std::get<RackNumber>(origin.number));
 }
@@ -217,6 +222,7 @@ struct Number {
         return n.error < Mass{} ? itemorigintexts::tr("%1 too little at %2").arg(off, at) : itemorigintexts::tr("%1 too much at %2").arg(off, at);
     }
     QString operator()(const IronNumber& n) const { return n.count > 1 ? itemorigintexts::tr("%1 each").arg(massGive(n.each, n.giveOrTake)) : massGive(n.each, n.giveOrTake); }
+    QString operator()(const ImplementNumber& n) const { return massGive(n.mass, n.giveOrTake); }
     QString operator()(const LeadNumber& n) const { return lengthGive(n.length, n.giveOrTake); }
     QString operator()(const RackNumber& n) const
     {
@@ -260,6 +266,8 @@ QString number(const ItemOrigin& origin)
 
 QString formula(const ItemOrigin& origin, const Measured& measured)
 {
+    if (isImplement(kindOf(measured)))
+        return implementtexts::formula(measured);
     switch (kindOf(measured)) {
     case ItemKind::Chain:
         return std::get<ChainMeasurement>(measured).by == ChainMeasuring::Gauged ? tr("What the steel of one link weighs, by its wire, pitch and inner width, divided by its pitch.")
@@ -270,15 +278,18 @@ QString formula(const ItemOrigin& origin, const Measured& measured)
         return std::holds_alternative<TorqueNumber>(origin.number) ? tr("What the stack weighs, times the radius of the cam at the angle where it is greatest. Friction is left out.")
                                                                    : tr("A smooth curve through what the scale read along its way; here where it pulls most. Friction is in it, as it was pulled.");
     case ItemKind::Scale: return tr("What it showed with a known mass, less what it showed empty, less the mass; here where it was furthest off. What is weighed on it counts as up to %1 out.").arg(say::massWithUnit(std::get<ScaleNumber>(origin.number).accuracy));
-    case ItemKind::Iron: return std::get<IronNumber>(origin.number).count > 1 ? tr("What they weigh together, divided by how many there are.") : tr("What it weighs.");
+    case ItemKind::Iron: return std::get<IronNumber>(origin.number).count > 1 ? tr("What they weigh together, divided by how many there are.")
+            : std::get<IronMeasurement>(measured).ends ? tr("What one end weighs and what the other weighs, added up.") : tr("What it weighs.");
     case ItemKind::Lead: return tr("Its length as it was read. A set-up takes it so.");
-    case ItemKind::Rack: break;
+    default: break;
     }
     return rackFormula(std::get<RackMeasurement>(measured), std::get<RackNumber>(origin.number));
 }
 
 QString sources(const ItemOrigin& origin, const Measured& measured)
 {
+    if (isImplement(kindOf(measured)))
+        return implementtexts::sources(measured);
     QString step = tr("Step of a scale: JCGM 100:2008, 4.3.7.");
     switch (kindOf(measured)) {
     case ItemKind::Chain:
@@ -294,8 +305,7 @@ QString sources(const ItemOrigin& origin, const Measured& measured)
     case ItemKind::Machine: return std::holds_alternative<TorqueNumber>(origin.number) ? tr("Weight times radius: statics; standard gravity: CGPM 1901.") : step;
     case ItemKind::Scale:
     case ItemKind::Iron: return step;
-    case ItemKind::Lead:
-    case ItemKind::Rack: break;
+    default: break;
     }
     return {};
 }

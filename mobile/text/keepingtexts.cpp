@@ -113,6 +113,12 @@ QString deed(const DeedDone& done, const SeasonBook& book)
         return tr("set a day status");
     case Deed::StatusLifted:
         return tr("lifted a day status");
+    case Deed::CapKept:
+        return named(QT_TR_NOOP("changed what loads are held against: %1"), QT_TR_NOOP("changed what loads are held against"), name);
+    case Deed::SurfaceKept:
+        return tr("kept how a sled slides");
+    case Deed::SledRunKept:
+        return tr("kept a timed run with a sled");
     case Deed::LimitsKept:
         return tr("changed limits");
     }
@@ -144,6 +150,8 @@ Said refusal(const Told& told)
         return {tr("A number there cannot be right."), tr("Type it again, or leave it out.")};
     case Unfit::NothingMeasured:
         return {tr("Nothing was measured."), tr("Enter body mass or height, then keep it.")};
+    case Unfit::ReadingsTooFew:
+        return {tr("A sled has to be pulled with two different loads, or more."), tr("Pull it once more with another load.")};
     case Unfit::RepsUnfit:
         return {tr("Those reps do not go together."), tr("A missed rep leaves none in reserve, and a maximum is one rep. Count them again, then keep it.")};
     case Unfit::WhoMissing:

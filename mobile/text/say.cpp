@@ -77,6 +77,7 @@ QString unit(Unit unit)
     case Unit::Millimetre: return tr("mm");
     case Unit::Inch: return tr("in");
     case Unit::Foot: return tr("ft");
+    case Unit::Litre: return tr("L");
     default: return {};
     }
 }

@@ -185,6 +185,14 @@ QString refusal(const Error& error)
             return tr("Read it at least at two heights, with another mass on it each time.");
         if (error.what.ends_with("angles") || error.what.ends_with("travels"))
             return tr("Read it at least at two places along its way.");
+        if (error.what.ends_with("tries"))
+            return tr("One try tells nothing of its own scatter. Take at least two tries in each condition.");
+        if (error.what.ends_with("weighing"))
+            return tr("Too short a stand to weigh her on. Record again, with a second of standing still first, or allow a short weighing.");
+        if (error.what.ends_with("force"))
+            return tr("The record is too short. Record again, from standing still to after the try.");
+        if (error.what.ends_with("lines"))
+            return tr("There are no numbers in this file. Choose a text file with the force in a column.");
         return tr("Hang at least two different masses and read the length of each.");
     case Refusal::PointsNotApart:
         if (error.what.find("reading ") != std::string::npos)
@@ -196,6 +204,13 @@ QString refusal(const Error& error)
     case Refusal::AnchorOnWrongSide: return tr("Anchored above means over her top mark, below means under her bottom mark: %1. Enter it again, or turn it round.").arg(what);
     case Refusal::TooMany: return tr("More hangs than is here: %1. Measure another, or hang it on one side.").arg(what);
     case Refusal::NotFalling: return tr("Higher up an aid helps less, and here it would help more: %1. Read it again, or leave it out.").arg(what);
+    case Refusal::NotStill: return tr("She did not stay still while she was weighed. Take the try again, with a second of stillness first.");
+    case Refusal::NoFlight: return tr("There is no flight in this record. Record it again, from standing still to landing.");
+    case Refusal::NoPull: return tr("There is no pull in this record. Record it again, with a second of stillness before the pull.");
+    case Refusal::DipBeforePull: return tr("The force fell before it rose, so the try does not count. Pull again, without dropping first.");
+    case Refusal::RearFootSupported: return tr("With the rear foot supported nobody knows what each leg lifts. Compare tests with the foot free.");
+    case Refusal::NotComparable: return tr("Measured in different ways, so it cannot be compared: %1. Take all three in one way.").arg(what);
+    case Refusal::UnknownUnit: return tr("The unit is not said: %1. Say it in the head of the file, N or kN.").arg(what);
     case Refusal::NotFinite: return tr("Not a number: %1. Enter it again.").arg(what);
     case Refusal::OutOfRange: break;
     }

@@ -4,6 +4,7 @@
 #include "core/measure/rounding.h"
 #include "core/measure/uncertainty.h"
 #include "mobile/text/giving.h"
+#include "mobile/text/implementtexts.h"
 #include "mobile/text/say.h"
 #include "mobile/text/sentences.h"
 
@@ -60,6 +61,8 @@ QString scaleSaid(const ScaleMeasurement& scale)
 
 QString ironSaid(const IronMeasurement& iron)
 {
+    if (iron.ends)
+        return comesTo(iron);
     if (!iron.read || !iron.marked)
         return tr("not weighed");
     const QString read = say::inMassUnit(say::entered(*iron.read)), mark = say::inMassUnit(say::entered(*iron.marked));
@@ -162,12 +165,16 @@ QString comesTo(const Measured& measured)
         if (!check)
             return orRefusal(check.error());
         const QString mass = give(check->each, check->u);
+        if (!m->marked)
+            return mass;
         return m->count > 1 ? tr("%1 each, marked %2").arg(mass, say::inMassUnit(say::entered(*m->marked))) : tr("%1, marked %2").arg(mass, say::inMassUnit(say::entered(*m->marked)));
     }
     if (const auto* m = std::get_if<LeadMeasurement>(&measured)) {
         const auto strap = checked(*m);
         return strap ? lead(*strap) : orRefusal(strap.error());
     }
+    if (isImplement(kindOf(measured)))
+        return implementtexts::comesTo(measured);
     if (const auto* m = std::get_if<RackMeasurement>(&measured)) {
         const auto heights = checked(*m);
         return heights ? rack(*heights) : orRefusal(heights.error());

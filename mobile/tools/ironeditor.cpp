@@ -40,7 +40,9 @@ KeepOutcome IronEditor::keepNumber(const QString& key, const KeyedFigure& keyed)
     } else if (key == QLatin1String("count")) {
         m.count = static_cast<int>(std::lround(keyed.ratio));
     } else if (key == QLatin1String("read")) {
+        // the whole bar on a scale says more than its ends
         m.read = keyed.mass();
+        m.ends.reset();
     } else if (key == QLatin1String("step")) {
         // another scale, of which nobody has said how good it is
         m.step = keyed.mass();
@@ -109,7 +111,7 @@ QString IronEditor::answer() const
 QString IronEditor::verdict() const
 {
     const auto check = checked(measurement());
-    return check ? tooltexts::offMark(*check, measurement().accuracy.has_value()) : QString();
+    return check && measurement().marked ? tooltexts::offMark(*check, measurement().accuracy.has_value()) : QString();
 }
 
 QString IronEditor::gain() const

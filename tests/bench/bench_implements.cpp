@@ -9,13 +9,14 @@
 #include "core/implements/solids.h"
 #include "core/implements/tyre.h"
 #include "core/implements/weighing.h"
+#include "core/work/implements/figures.h"
+#include "core/work/implements/sledwork.h"
+#include "core/work/implements/whatishere.h"
 #include "tests/bench/verdicts.h"
+#include "tests/core/work/implements/pitch.h"
 
 #include <benchmark/benchmark.h>
 
-#include <algorithm>
-#include <chrono>
-#include <functional>
 #include <vector>
 
 using namespace steelyard;
@@ -82,27 +83,65 @@ void bookingAnswer()
     benchmark::DoNotOptimize(weekLoad(std::vector<std::optional<Score>>{Score{300, 17}, Score{450, 20}, {}, Score{600, 26}}));
 }
 
-/// Milliseconds; the least of three, so that what else the machine did is not counted.
-double timeOf(const std::function<void()>& answer)
+/// A pitch with sixty things on it, of each kind and measured in each way, and somebody with sixty tests, caps and clearances.
+const pitch::Pitch& fullPitch()
 {
-    std::vector<double> took;
-    for (int i = 0; i < 3; ++i) {
-        const auto start = std::chrono::steady_clock::now();
-        answer();
-        took.push_back(std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count());
-    }
-    return *std::min_element(took.begin(), took.end());
+    static pitch::Pitch full;
+    static const bool laid = [] {
+        const std::vector<Measured> kinds{borrowed::tyre(), borrowed::unknownTyre(), borrowed::logByEnds(), borrowed::logBySize(), borrowed::stone(), borrowed::lyingKeg(),
+                                          borrowed::sled(), borrowed::handles(), borrowed::kettlebell(), borrowed::tyreOf(90)};
+        for (int i = 0; i < 60; ++i)
+            full.item("Thing " + std::to_string(i), kinds[static_cast<std::size_t>(i) % kinds.size()]);
+        for (int i = 0; i < 60; ++i)
+            full.tried(i % 2 == 0 ? deadliftId : pitch::press, 60 + i, 60 - i);
+        for (const LiftId& lift : {pitch::kegPress, pitch::logPress, pitch::frontCarry, pitch::farmers})
+            full.cap(lift, deadliftId, 60);
+        for (int i = 0; i < 60; ++i)
+            keepClearance(full.keeping, {{}, full.who, LiftId{static_cast<std::uint16_t>(1 + i % 41)}, Method::Overhead, "the head coach", full.today - std::chrono::days(i), {}, false, {}}, full.told());
+        return true;
+    }();
+    benchmark::DoNotOptimize(laid);
+    return full;
+}
+
+void hereAnswer()
+{
+    const pitch::Pitch& p = fullPitch();
+    const auto rows = whatIsHere(p.book, {p.who, p.venue, p.today, {}});
+    if (!rows || rows->size() != 60)
+        verdicts::missing("what is here");
+}
+
+/// A remembered surface, a line of runs on it, and the load carried to another: all from records.
+void sledFromRecords()
+{
+    const SledMeasurement sled = borrowed::sled();
+    std::vector<SledRunTimed> runs;
+    for (int i = 0; i < 12; ++i)
+        runs.push_back(borrowed::run({}, {}, {}, 5.0 * i, 6.5 - 0.2 * i));
+    const auto wet = *haulOn(*frictionOf(borrowed::surface({}, {}), sled), sled, metres(0.98)), dry = *haulOn(*frictionOf(borrowed::surface({}, {}, "dry", 0.6), sled), sled, metres(0.98));
+    benchmark::DoNotOptimize(carriedTo(*loadForSpeedLoss(*speedLineOf(runs, sled), sled, 0.5), wet, dry, sled));
+}
+
+void flipFromRecord()
+{
+    benchmark::DoNotOptimize(flipFigures(borrowed::tyre(), KnownMaximum{deadliftId, true, kilograms(140), kilograms(145), kilograms(2), {}, false})->flip.curve(200));
 }
 
 void implementAnswers(benchmark::State& state)
 {
     for (auto _ : state)
         for (const auto& [name, answer] : {std::pair<const char*, void (*)()>{"a tyre with its flip and cap", tyreAnswer}, {"a log and a keg", solidAnswer},
-                                           {"a sled load for another surface", sledAnswer}, {"a session of 200 sets and 60 carries booked", bookingAnswer}}) {
-            const double took = timeOf(answer);
+                                           {"a sled load for another surface", sledAnswer}, {"a session of 200 sets and 60 carries booked", bookingAnswer},
+                                           {"a sled from its records", sledFromRecords}, {"a flip from its record", flipFromRecord}}) {
+            const double took = verdicts::timeOf(answer);
             state.counters[name] = took;
             verdicts::hold(name, took, 5, "ms");
         }
+    (void)fullPitch();
+    const double took = verdicts::timeOf(hereAnswer);
+    state.counters["what is here, of 60 things"] = took;
+    verdicts::hold("what is here, of 60 things", took, 10, "ms");
 }
 BENCHMARK(implementAnswers)->Iterations(1)->Unit(benchmark::kMillisecond);
 

@@ -2,6 +2,7 @@
 #include "tests/bench/verdicts.h"
 
 #include <algorithm>
+#include <chrono>
 #include <cstdio>
 #include <limits>
 
@@ -31,6 +32,17 @@ double median(std::vector<double> values)
     std::sort(values.begin(), values.end());
     const std::size_t middle = values.size() / 2;
     return values.size() % 2 ? values[middle] : (values[middle - 1] + values[middle]) / 2;
+}
+
+double timeOf(const std::function<void()>& answer)
+{
+    std::vector<double> took;
+    for (int i = 0; i < 3; ++i) {
+        const auto start = std::chrono::steady_clock::now();
+        answer();
+        took.push_back(std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count());
+    }
+    return *std::min_element(took.begin(), took.end());
 }
 
 void hold(const std::string& figure, double value, double most, const std::string& unit)

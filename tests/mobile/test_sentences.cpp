@@ -16,7 +16,7 @@ using namespace steelyard;
 namespace {
 
 constexpr int lastWarning = static_cast<int>(SetupWarningCode::SleeveFull);
-constexpr int lastRefusal = static_cast<int>(Refusal::TooMany);
+constexpr int lastRefusal = static_cast<int>(Refusal::UnknownUnit);
 constexpr int lastEntryRefusal = static_cast<int>(EntryRefusal::AboveMost);
 constexpr int lastCaution = static_cast<int>(CautionCode::BandsAbove);
 

@@ -47,6 +47,18 @@ constexpr Function table[] = {
     {"sled_friction", "mass_kg pull_n angle_deg", "mu", sledFriction},
     {"sled_load", "points speed_loss", "total_kg u degrees_of_freedom", sledLoad},
     {"session_load", "rpe minutes, or days (null: not reported)", "load, or week monotony strain (null where they cannot be said) days_reported", sessionLoadOf},
+    {"bilateral_index", "both left right cv_both cv_left cv_right (fractions, of the scores given)", "percent u", bilateralIndexOf},
+    {"bilateral_index_lift", "both_external_kg left_external_kg right_external_kg body_kg body_is_lifted [cv_both] [cv_left] [cv_right] (of the external loads) [u_body_kg]",
+     "percent, and u when any optional key is given", bilateralIndexLift},
+    {"asymmetry", "left right formula [lower_is_better]", "percent side (the better one; null when equal)", asymmetry},
+    {"asymmetry_noise", "left right formula cv_left cv_right tries", "percent", asymmetryNoise},
+    {"reliability", "scores (rows subjects, columns days)", "icc11 icc21 icc31 icc1k icc2k icc3k each with _low _high, sem mdc95 typical_error cv_percent worthwhile_change (null where undefined)",
+     reliability},
+    {"kappa", "table", "kappa (null where chance agrees in full)", kappa},
+    {"trend_word", "difference typical_error n1 n2", "word (null for a typical error of 0)", trendWordOf},
+    {"jump_height", "flight_s or takeoff_m_s, g_m_s2", "height_m", jumpHeight},
+    {"jump_force", "rate_hz force_n [allow_short_weighing] [g_m_s2]", "body_kg onset_s takeoff_s landing_s flight_height_m impulse_height_m takeoff_m_s (null without a landing)", jumpForce},
+    {"isometric_force", "rate_hz force_n", "body_n onset_s peak_n net_peak_n force_at_ms rfd_n_s impulse_n_s (by 50 … 250; null past the end)", isometricForce},
 };
 
 }

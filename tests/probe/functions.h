@@ -50,5 +50,15 @@ Out sledPullOf(Fields& in);
 Out sledFriction(Fields& in);
 Out sledLoad(Fields& in);
 Out sessionLoadOf(Fields& in);
+Out bilateralIndexOf(Fields& in);
+Out bilateralIndexLift(Fields& in);
+Out asymmetry(Fields& in);
+Out asymmetryNoise(Fields& in);
+Out reliability(Fields& in);
+Out kappa(Fields& in);
+Out trendWordOf(Fields& in);
+Out jumpHeight(Fields& in);
+Out jumpForce(Fields& in);
+Out isometricForce(Fields& in);
 
 }

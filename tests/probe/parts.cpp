@@ -21,6 +21,13 @@ const char* sentence(Refusal code)
     case Refusal::NotThere: return "not there";
     case Refusal::TooMany: return "out of range: too many";
     case Refusal::NotFalling: return "does not fall where it has to";
+    case Refusal::NotStill: return "not still while weighed";
+    case Refusal::NoFlight: return "no flight";
+    case Refusal::NoPull: return "no pull";
+    case Refusal::DipBeforePull: return "a dip before the pull";
+    case Refusal::RearFootSupported: return "the rear foot is supported";
+    case Refusal::NotComparable: return "cannot be compared";
+    case Refusal::UnknownUnit: return "unit unknown";
     }
     return "refused";
 }
@@ -32,6 +39,7 @@ std::string keyOf(const std::string& what)
         {"length", "length_m"}, {"bunch", "bunch_m"}, {"rest length", "rest_m"}, {"bottom", "bottom_m"}, {"top", "top_m"},
         {"sticking zone", "sticking_from_m, sticking_to_m"}, {"plates", "stock"}, {"heights", "strength"}, {"eccentric load", "eccentric_percent"},
         {"depth", "depth_m"}, {"specific gravity", "specific_gravity"}, {"moisture", "moisture_percent"}, {"pull", "pull_n"}, {"angle", "angle_deg"},
+        {"rate", "rate_hz"}, {"force", "force_n"}, {"weighing", "force_n"}, {"subjects", "scores"}, {"repeated days", "scores"},
     };
     const auto at = keys.find(what);
     return at == keys.end() ? what : at->second;

@@ -74,6 +74,28 @@ QMap<QString, std::vector<double>> columnsOf(const QString& file)
     return columns;
 }
 
+std::vector<double> lastNumbersOf(const QString& file)
+{
+    static const QRegularExpression between(QStringLiteral("[,\\t]"));
+    std::vector<double> out;
+    for (const QStringList& line : csvLines(file)) {
+        bool isNumber = false;
+        const double last = line.last().split(between).last().toDouble(&isNumber);
+        if (isNumber)
+            out.push_back(last);
+    }
+    return out;
+}
+
+QVector<double> allNumbersIn(const QString& text)
+{
+    QVector<double> out;
+    auto found = QRegularExpression(QStringLiteral("\\d+(?:\\.\\d+)?")).globalMatch(text);
+    while (found.hasNext())
+        out += found.next().captured().toDouble();
+    return out;
+}
+
 QJsonObject workedExample(const QString& id)
 {
     QFile in(QStringLiteral(PUBLISHED_FOLDER "/data/worked_examples.md"));

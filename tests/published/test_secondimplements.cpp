@@ -8,7 +8,7 @@
 #include "core/implements/solids.h"
 #include "core/implements/tyre.h"
 #include "core/implements/weighing.h"
-#include "tests/published/rows.h"
+#include "tests/published/recorded.h"
 
 using namespace steelyard;
 using namespace steelyard::published;
@@ -116,24 +116,15 @@ class TestSecondImplements : public QObject {
 private Q_SLOTS:
     void agrees_data()
     {
-        QTest::addColumn<QString>("name");
-        QTest::addColumn<double>("expected");
-        QTest::addColumn<double>("share");
-        auto lines = csvLines(QStringLiteral("second_opinion/implements.csv"));
-        lines.takeFirst();
-        QVERIFY(lines.size() > 30);
-        for (const QStringList& line : lines)
-            QTest::newRow(qPrintable(line[0] + ' ' + line[1])) << line[0] + '/' + line[1] << line[2].toDouble() << line[3].toDouble();
+        QVERIFY(recordedLines("implements.csv").size() > 30);
+        addRecordedColumns();
+        addRecordedRows("implements.csv");
     }
     void agrees()
     {
-        QFETCH(QString, name);
-        QFETCH(double, expected);
-        QFETCH(double, share);
         static const Said engine;
-        QVERIFY2(engine.all().contains(name), qPrintable(name));
-        const double said = engine.all()[name];
-        QVERIFY2(std::abs(said - expected) <= share * std::abs(expected), qPrintable(QStringLiteral("%1 instead of %2").arg(said, 0, 'g', 12).arg(expected, 0, 'g', 12)));
+        const QString wrong = recordedVerdict(engine.all());
+        QVERIFY2(wrong.isEmpty(), qPrintable(wrong));
     }
 };
 

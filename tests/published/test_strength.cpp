@@ -5,7 +5,6 @@
 #include "core/strength/publishedloads.h"
 #include "tests/published/rows.h"
 
-#include <QRegularExpression>
 #include <algorithm>
 
 using namespace steelyard;
@@ -25,16 +24,6 @@ Account::Compute at1And5And8And10(OneRmFormula formula)
             out += oneRepMaxBy(formula, kilograms(given(r, "w")), reps)->si();
         return out;
     };
-}
-
-/// Every number in a text, in order; a dash between two is none's sign.
-QVector<double> allNumbersIn(const QString& text)
-{
-    QVector<double> out;
-    auto found = QRegularExpression(QStringLiteral("\\d+(?:\\.\\d+)?")).globalMatch(text);
-    while (found.hasNext())
-        out += found.next().captured().toDouble();
-    return out;
 }
 
 }

@@ -17,11 +17,11 @@ SEES = {
     "legcheck": {"measure"},
     "hanging": {"measure", "resistance", "implements", "strength", "legcheck"},
     "booking": {"measure", "resistance", "implements", "strength", "legcheck"},
-    "season": {"measure", "resistance"},
+    "season": {"measure", "resistance", "implements"},
     "seal": set(),
-    "journal": {"measure", "resistance", "season", "seal"},
-    "vault": {"measure", "resistance", "season", "seal", "journal"},
-    "exchange": {"measure", "resistance", "season", "seal", "journal"},
+    "journal": {"measure", "resistance", "implements", "season", "seal"},
+    "vault": {"measure", "resistance", "implements", "season", "seal", "journal"},
+    "exchange": {"measure", "resistance", "implements", "season", "seal", "journal"},
 }
 SEES["work"] = set(SEES)
 SEES["sample"] = set(SEES)

@@ -109,7 +109,7 @@ std::optional<LoadAtWorst> loadAtWorst(const WeighedUp& weighed)
     return LoadAtWorst{asMass(worst.value), asMass(worst.giveOrTake)};
 }
 
-SetupGate setupGate(const GateLifter& lifter, const SetupRecord& setup, const WeighedUp& weighed, const std::optional<LoadAtWorst>& lowered,
+SetupGate setupGate(const GateLifter& lifter, const SetupRecord& setup, const WeighedUp& weighed, const std::optional<ReleaseAnswer>& release,
                     std::span<const ReasonKey> lookedOver)
 {
     SetupGate out;
@@ -124,7 +124,7 @@ SetupGate setupGate(const GateLifter& lifter, const SetupRecord& setup, const We
     for (const Method method : methodsHung(setup)) {
         question.method = method;
         const bool down = method == Method::EccentricRelease;
-        question.load = down ? lowered : lifted;
+        question.load = !down ? lifted : release ? release->worst : std::nullopt;
         question.maximum = goesByDeadlift(method, lifter.facts) ? lifter.deadlift : lifter.maximum;
         const auto answer = mayUse(question, lifter.facts);
         if (!answer) {
@@ -133,7 +133,7 @@ SetupGate setupGate(const GateLifter& lifter, const SetupRecord& setup, const We
             return out;
         }
         for (const Reason& reason : answer->reasons) {
-            if (down && !lowered && reason.key.code == GateCode::LoadUnknown)
+            if (down && !(release && release->load) && reason.key.code == GateCode::LoadUnknown)
                 continue;
             if (!reason.lookedOver)
                 out.permission = std::max(out.permission, reason.alone);

@@ -46,10 +46,10 @@ struct SetupGate {
     std::optional<Error> error;      ///< why it could not be asked; then nothing is permitted
 };
 
-/// Asks `mayUse` once for each method that hangs, with the load at its worst: for a heavier way down `lowered`, what she holds at most on
-/// either way. Nothing there is no reason against it: what the plan wants keeps the set-up from being ready (`wantedBy`). A method's caution that a kit's caution says as well stands
+/// Asks `mayUse` once for each method that hangs, with the load at its worst: for a heavier way down with what its plan comes to at most on
+/// either way. A plan that comes to no load yet has none to be asked about, and is not ready anyway (`wantedBy`). A method's caution that a kit's caution says as well stands
 /// there alone: looked over there it is looked over here, and it is not among the reasons. `lookedOver` are the keys of the others.
-[[nodiscard]] SetupGate setupGate(const GateLifter& lifter, const SetupRecord& setup, const WeighedUp& weighed, const std::optional<LoadAtWorst>& lowered,
+[[nodiscard]] SetupGate setupGate(const GateLifter& lifter, const SetupRecord& setup, const WeighedUp& weighed, const std::optional<ReleaseAnswer>& release,
                                   std::span<const ReasonKey> lookedOver);
 
 /// The keys of a reason, one for each method it stands against.

@@ -3,6 +3,7 @@
 
 #include "core/work/keeping/fitness.h"
 #include "core/work/records/codec.h"
+#include "core/work/records/implementcodec.h"
 
 namespace steelyard {
 
@@ -13,6 +14,8 @@ void keepVenue(SeasonKeeping& keeping, Venue venue, const WhenTold& told)
     auto unfit = unfitName(venue.name);
     if (!unfit)
         unfit = unfitText(venue.notes, mostNotesByteCount);
+    if (!unfit && !fits(venue.lane))
+        unfit = Unfit::QuantityUnfit;
     if (unfit)
         return told({venue.id, unfit, std::nullopt});
     if (venue.id.isNone())
@@ -20,6 +23,7 @@ void keepVenue(SeasonKeeping& keeping, Venue venue, const WhenTold& told)
     Drafting drafting(keeping);
     drafting.setText(venuePlace(venue.id), field::venueNameNumber, venue.name);
     drafting.setText(venuePlace(venue.id), field::venueNotesNumber, venue.notes);
+    drafting.set(venuePlace(venue.id), field::venueLaneNumber, venue.lane ? laneContent(*venue.lane, keeping.book().settings()) : std::nullopt);
     keeping.keep(Deed::VenueKept, venue.id, std::move(drafting).drafts(), told);
 }
 

@@ -48,6 +48,8 @@ bool isThere(const SeasonBook& book, const Place& place)
     case journal::RecordKind::StrengthTest: return book.test(place);
     case journal::RecordKind::Clearance: return book.clearance(place);
     case journal::RecordKind::DayStatus: return book.status(place);
+    case journal::RecordKind::SledRun: return book.run(place);
+    case journal::RecordKind::SledSurface: return book.surface(id);
     default: return false;
     }
 }

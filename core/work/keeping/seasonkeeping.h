@@ -20,6 +20,7 @@ enum class Unfit : std::uint8_t {
     AgreementUnfit,     ///< who agreed is missing, or the day is still to come
     QuantityUnfit,      ///< a number that cannot be right
     NothingMeasured,    ///< neither mass nor height
+    ReadingsTooFew,     ///< a sled has to be pulled at two masses or more
     RepsUnfit,          ///< reps, reps in reserve and what was missed do not go together
     WhoMissing,         ///< who gave, set or took it back is not said
     UntilBeforeDay,     ///< it would end before it begins
@@ -54,7 +55,7 @@ using WhenTold = std::function<void(Told)>;
 
 /// What somebody did, for the list that it can be undone from.
 enum class Deed : std::uint8_t { AthleteKept, BodySizeKept, LiftKept, VenueKept, ItemKept, SetupKept, SettingsKept, PutRight, TakenOut, Settled, Inspected, LoanKept, TakenAlong, ListCopied,
-                                 TestKept, ClearanceKept, ClearanceTakenBack, StatusKept, StatusLifted, LimitsKept, IsometricPullKept };
+                                 TestKept, ClearanceKept, ClearanceTakenBack, StatusKept, StatusLifted, LimitsKept, IsometricPullKept, CapKept, SurfaceKept, SledRunKept };
 
 /// One deed with the entries it made, and what stood in their registers before.
 struct DeedDone {

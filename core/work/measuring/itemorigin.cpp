@@ -2,6 +2,7 @@
 #include "core/work/measuring/itemorigin.h"
 
 #include "core/resistance/band.h"
+#include "core/work/implements/implementmass.h"
 #include "core/work/measuredkit.h"
 #include "core/work/measuring/aidkit.h"
 #include "core/work/measuring/keptkit.h"
@@ -137,11 +138,58 @@ std::optional<ItemOrigin> originOfScale(const ScaleMeasurement& measurement)
                       {{ItemInput::KnownMass, 0, std::nullopt}, {ItemInput::EmptyRead, 0.5, std::nullopt}, {ItemInput::KnownRead, 0.5, std::nullopt}}};
 }
 
+/// What each input of a mass is called among those of all things.
+ItemInput inputOf(MassInput input)
+{
+    switch (input) {
+    case MassInput::ScaleStep: return ItemInput::ScaleStep;
+    case MassInput::ScaleError: return ItemInput::ScaleError;
+    case MassInput::Mark: return ItemInput::MarkTaken;
+    case MassInput::LiftPoint: return ItemInput::LiftPoint;
+    case MassInput::FarContact: return ItemInput::FarContact;
+    case MassInput::EndSpan:
+    case MassInput::FirstInset:
+    case MassInput::SecondInset: return ItemInput::EndSpan;
+    case MassInput::SizeLength: return ItemInput::SizeLength;
+    case MassInput::Across:
+    case MassInput::SecondAcross: return ItemInput::SizeAcross;
+    case MassInput::Gravity: return ItemInput::Gravity;
+    case MassInput::Moisture: return ItemInput::Moisture;
+    case MassInput::StuffDensity: return ItemInput::StuffDensity;
+    case MassInput::Filled: return ItemInput::Filled;
+    case MassInput::Depth: break;
+    }
+    return ItemInput::Depth;
+}
+
+/// By what each makes of the square of its u. What no two readings share is the scale's step.
+std::vector<ItemInputLine> linesOf(const Estimate<Mass>& mass)
+{
+    std::vector<ItemInputLine> lines;
+    const double u = mass.u().si();
+    for (const Effect& effect : mass.uncertainty.effects()) {
+        const ItemInput input = effect.source == ownSource ? ItemInput::ScaleStep : inputOf(static_cast<MassInput>(effect.source.value - sourceOf(MassInput::ScaleStep).value));
+        const double share = shareOf(effect.standard(), u);
+        const auto at = std::find_if(lines.begin(), lines.end(), [input](const ItemInputLine& line) { return line.input == input; });
+        if (at == lines.end())
+            lines.push_back({input, share, std::nullopt});
+        else
+            at->share = std::min(1.0, at->share + share);
+    }
+    return lines;
+}
+
 std::optional<ItemOrigin> originOfIron(const IronMeasurement& measurement)
 {
     const auto check = checked(measurement);
     if (!check)
         return std::nullopt;
+    if (measurement.ends) {
+        ItemOrigin origin{IronNumber{check->each, coverageFactor95(knownExactly) * check->u, 1}, linesOf(*massByEnds(measurement).mass)};
+        if (measurement.marked)
+            origin.lines.push_back({ItemInput::IronMark, 0, std::nullopt});
+        return origin;
+    }
     const double ofStep = shareOf(scaleReadingUncertainty(measurement.step->si(), 0) / measurement.count, check->u.si());
     ItemOrigin origin{IronNumber{check->each, coverageFactor95(knownExactly) * check->u, measurement.count},
                       {{ItemInput::IronRead, 0, std::nullopt}, {ItemInput::ScaleStep, ofStep, std::nullopt}}};
@@ -177,10 +225,20 @@ std::optional<ItemOrigin> originOfRack(const RackMeasurement& measurement)
     return origin;
 }
 
+std::optional<ItemOrigin> originOfImplement(const Measured& measured)
+{
+    const ImplementMass found = implementMass(measured);
+    if (!found.mass)
+        return std::nullopt;
+    return ItemOrigin{ImplementNumber{found.mass->value, found.mass->giveOrTake(), found.byMark}, linesOf(*found.mass)};
+}
+
 }
 
 std::optional<ItemOrigin> originOf(const Measured& measured)
 {
+    if (isImplement(kindOf(measured)))
+        return originOfImplement(measured);
     switch (kindOf(measured)) {
     case ItemKind::Chain: return originOfChain(std::get<ChainMeasurement>(measured));
     case ItemKind::Band: return originOfBand(std::get<BandMeasurement>(measured));
@@ -189,7 +247,7 @@ std::optional<ItemOrigin> originOf(const Measured& measured)
     case ItemKind::Scale: return originOfScale(std::get<ScaleMeasurement>(measured));
     case ItemKind::Iron: return originOfIron(std::get<IronMeasurement>(measured));
     case ItemKind::Lead: return originOfLead(std::get<LeadMeasurement>(measured));
-    case ItemKind::Rack: break;
+    default: break;
     }
     return originOfRack(std::get<RackMeasurement>(measured));
 }

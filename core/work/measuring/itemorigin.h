@@ -21,6 +21,8 @@ enum class ItemInput : std::uint8_t {
     IronRead, IronCount, IronMark,                     ///< iron on a scale; step and error of it are a chain's
     LeadLength, LeadMass,                              ///< a strap
     FirstHole, HoleSpacing, AnchorRead,                ///< a rack: lowest hole, hole to hole; an anchor where it has no holes
+    MarkTaken, LiftPoint, FarContact, EndSpan,         ///< an implement: its mark, the levers of a tyre, the rests of a log
+    SizeLength, SizeAcross, Gravity, Moisture, StuffDensity, Filled, Depth, ///< its size, its stuff, and what is in it
 };
 
 /// One of them: how much of the number's u² it makes, or what one step more of the reading would do.
@@ -82,16 +84,21 @@ struct RackNumber {
     int hole = 0; ///< 0 for an anchor
     Height height, giveOrTake;
 };
+/// Mass of a tyre, log, stone, keg, sled, handle or bell.
+struct ImplementNumber {
+    Mass mass, giveOrTake;
+    bool byMark = false;
+};
 
 /// A thing's own number with all that went into it. Give-or-take is for 19 in 20 (JCGM 100:2008).
 struct ItemOrigin {
-    std::variant<ChainNumber, BandNumber, AidNumber, TorqueNumber, TravelNumber, ScaleNumber, IronNumber, LeadNumber, RackNumber> number;
+    std::variant<ChainNumber, BandNumber, AidNumber, TorqueNumber, TravelNumber, ScaleNumber, IronNumber, LeadNumber, RackNumber, ImplementNumber> number;
     std::vector<ItemInputLine> lines;
 };
 
 /// Where the number of a thing comes from. Chain: `m/L` or `ρ(πd²/4)[2(p−b)+π(b+d)]/p`; band and bench aid: the curve through their
 /// readings; machine: `M·g0·r`, or the curve of what a scale read; scale: `read − empty − known`; iron: `read/count`; rack:
-/// `lowest + (n−1)·spacing`. A strap, and a rack's heights, count to a centimetre (`uBarMark`).
+/// `lowest + (n−1)·spacing`; an implement as `implementMass` says. A strap, and a rack's heights, count to a centimetre (`uBarMark`).
 /// A step more is worked out by reading it so and working the number out again, so it is right for any formula. Nothing where there is
 /// no number.
 [[nodiscard]] std::optional<ItemOrigin> originOf(const Measured& measured);

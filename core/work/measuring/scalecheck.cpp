@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/measuring/scalecheck.h"
 
-#include "core/measure/uncertainty.h"
-
 #include <algorithm>
 #include <cmath>
 #include <string>
+#include <tuple>
 
 namespace steelyard {
 
@@ -26,6 +25,19 @@ std::optional<Error> notAbove(const std::optional<Entered<Mass>>& mass, const st
     if (auto wrong = notKnown(mass, what))
         return wrong;
     return mass->si() > 0 ? std::nullopt : std::optional(Error{Refusal::OutOfRange, what});
+}
+
+IronCheck againstMark(Mass each, Mass u, const std::optional<Entered<Mass>>& marked)
+{
+    IronCheck check;
+    check.each = each;
+    check.u = u;
+    if (marked) {
+        check.offMark = each - marked->quantity();
+        check.offShare = check.offMark / marked->quantity();
+        check.clear = sizeOf(check.offMark) > coverageFactor95(knownExactly) * u;
+    }
+    return check;
 }
 
 }
@@ -59,23 +71,37 @@ Result<ScaleCheck> checked(const ScaleMeasurement& scale)
     return check;
 }
 
+ImplementMass massByEnds(const IronMeasurement& iron)
+{
+    LogMeasurement bar;
+    bar.by = LogMeasuring::Ends;
+    bar.ends = iron.ends.value_or(BothEnds{});
+    bar.whole.step = iron.step;
+    bar.whole.accuracy = iron.accuracy;
+    return implementMass(iron.ends ? Measured(bar) : Measured(iron));
+}
+
 Result<IronCheck> checked(const IronMeasurement& iron)
 {
-    for (const auto& [mass, what] : {std::pair(iron.marked, "mark"), std::pair(iron.read, "mass"), std::pair(iron.step, "scale step")})
-        if (auto wrong = notAbove(mass, what))
+    const bool isByEnds = iron.ends.has_value();
+    if (isByEnds && iron.sort == IronSort::Plates)
+        return Error{Refusal::OutOfRange, "ends"};
+    for (const auto& [mass, what, asked] : {std::tuple(iron.marked, "mark", !isByEnds || iron.marked), std::tuple(iron.read, "mass", !isByEnds), std::tuple(iron.step, "scale step", true)})
+        if (auto wrong = asked ? notAbove(mass, what) : std::nullopt)
             return *wrong;
     const double accuracy = iron.accuracy ? iron.accuracy->si() : 0;
     if (!std::isfinite(accuracy) || accuracy < 0)
         return Error{Refusal::OutOfRange, "accuracy"};
     if (iron.count < 1)
         return Error{Refusal::OutOfRange, "count"};
-    IronCheck check;
-    check.each = iron.read->quantity() / iron.count;
-    check.u = kilograms(scaleReadingUncertainty(iron.step->si(), accuracy) / iron.count);
-    check.offMark = check.each - iron.marked->quantity();
-    check.offShare = check.offMark / iron.marked->quantity();
-    check.clear = sizeOf(check.offMark) > coverageFactor95(knownExactly) * check.u;
-    return check;
+    if (!isByEnds)
+        return againstMark(iron.read->quantity() / iron.count, kilograms(scaleReadingUncertainty(iron.step->si(), accuracy) / iron.count), iron.marked);
+    if (iron.count != 1)
+        return Error{Refusal::OutOfRange, "count"};
+    const ImplementMass found = massByEnds(iron);
+    if (!found.mass)
+        return Error{found.gap == MassGap::DoesNotFit ? Refusal::OutOfRange : Refusal::NotThere, found.what};
+    return againstMark(found.mass->value, found.mass->u(), iron.marked);
 }
 
 }

@@ -3,6 +3,7 @@
 
 #include "core/measure/result.h"
 #include "core/season/kit.h"
+#include "core/work/implements/implementmass.h"
 
 namespace steelyard {
 
@@ -20,6 +21,9 @@ struct ScaleCheck {
 /// Refuses a missing step, zero or number of a reading, steps and masses that are not above 0, no reading at all, and readings that are not finite.
 [[nodiscard]] Result<ScaleCheck> checked(const ScaleMeasurement& scale);
 
+/// What both ends of a bar come to; NotMeasured where it was not weighed by them.
+[[nodiscard]] ImplementMass massByEnds(const IronMeasurement& iron);
+
 /// What weighing says of the mark.
 struct IronCheck {
     Mass each, u;       ///< mass of one, standard uncertainty
@@ -28,7 +32,8 @@ struct IronCheck {
     bool clear = false; ///< further off than the scale can be wrong (95 %)
 };
 
-/// The mass of one of `count`, `u = √(d²/12 + a²/3)/count` for all read at once. Refuses what is missing or not above 0.
+/// The mass of one of `count`, `u = √(d²/12 + a²/3)/count` for all read at once; of a bar by both ends as `massByEnds`, its hooks
+/// read by tape, and without a mark nothing is off it. Refuses what is missing or not above 0, and plates by their ends.
 [[nodiscard]] Result<IronCheck> checked(const IronMeasurement& iron);
 
 }

@@ -17,12 +17,16 @@ constexpr Numbered<PlateTrust, 2> plateTrusts{{{{PlateTrust::AsMarked, 1}, {Plat
 constexpr Numbered<HungOn, 3> hungOns{{{{HungOn::BothSides, 1}, {HungOn::LeftOnly, 2}, {HungOn::RightOnly, 3}}}};
 constexpr Numbered<ChainHangingWay, 3> chainWays{{{{ChainHangingWay::Straight, 1}, {ChainHangingWay::Doubled, 2}, {ChainHangingWay::Bunched, 3}}}};
 constexpr std::int64_t foundFitNumber = 1;
-constexpr Numbered<KitFault, 15> kitFaults{{{{KitFault::WornLink, 2}, {KitFault::Cut, 3}, {KitFault::Other, 4}, {KitFault::BentLink, 5},
+constexpr Numbered<KitFault, 21> kitFaults{{{{KitFault::WornLink, 2}, {KitFault::Cut, 3}, {KitFault::Other, 4}, {KitFault::BentLink, 5},
                                              {KitFault::Hook, 6}, {KitFault::Crack, 7}, {KitFault::Sticky, 8}, {KitFault::Seam, 9},
                                              {KitFault::Cable, 10}, {KitFault::Pin, 11}, {KitFault::ZeroRuns, 12}, {KitFault::Dropped, 13},
-                                             {KitFault::Collar, 14}, {KitFault::Buckle, 15}, {KitFault::Weld, 16}}}};
-constexpr Numbered<ItemKind, 8> itemKinds{{{{ItemKind::Chain, 2}, {ItemKind::Band, 3}, {ItemKind::Aid, 4}, {ItemKind::Machine, 5},
-                                            {ItemKind::Scale, 6}, {ItemKind::Iron, 7}, {ItemKind::Lead, 8}, {ItemKind::Rack, 9}}}};
+                                             {KitFault::Collar, 14}, {KitFault::Buckle, 15}, {KitFault::Weld, 16},
+                                             {KitFault::WireShowing, 17}, {KitFault::Sidewall, 18}, {KitFault::UnderPressure, 19},
+                                             {KitFault::Leak, 20}, {KitFault::Split, 21}, {KitFault::HandleLoose, 22}}}};
+constexpr Numbered<ItemKind, 15> itemKinds{{{{ItemKind::Chain, 2}, {ItemKind::Band, 3}, {ItemKind::Aid, 4}, {ItemKind::Machine, 5},
+                                            {ItemKind::Scale, 6}, {ItemKind::Iron, 7}, {ItemKind::Lead, 8}, {ItemKind::Rack, 9},
+                                            {ItemKind::Tyre, 10}, {ItemKind::Log, 11}, {ItemKind::Stone, 12}, {ItemKind::Keg, 13},
+                                            {ItemKind::Sled, 14}, {ItemKind::Carry, 15}, {ItemKind::Bell, 16}}}};
 constexpr Numbered<CautionCode, 5> cautionCodes{
     {{{CautionCode::Chains, 1}, {CautionCode::BandsBelow, 2}, {CautionCode::BandsAbove, 3}, {CautionCode::BenchAid, 4}, {CautionCode::Release, 5}}}};
 

@@ -19,7 +19,7 @@ namespace steelyard {
 ///                   8 list of those read at a hole (1 key of the mark · 2 rack · 3 hole, the lowest being 1)
 ///   agreement       1 who · 2 day, since 1970
 ///   body size       1 mass · 2 height; the day is the entry's
-///   measurement     1 item · 2 chain, 3 band, 4 aid, 5 machine, 6 scale, 7 iron, 8 lead or 9 rack
+///   measurement     1 item · 2 chain, 3 band, 4 aid, 5 machine, 6 scale, 7 iron, 8 lead or 9 rack; from 10 on see implementcodec.h
 ///   chain           1 by (1 weighed, 2 gauged) · 2 length · 3 mass · 4 scale step · 5 wire · 6 pitch · 7 inner width
 ///                   8 accuracy of the scale
 ///   band            1 rest · 2 list of hangings (1 mass · 2 length · 3 true when left out · 4 true on the way back) · 3 model (1 line, 2 quadratic, 3 rubber)
@@ -27,7 +27,7 @@ namespace steelyard {
 ///   machine         1 by (1 radius, 2 pull) · 2 stack · 3 scale step · 4 list of readings (1 angle, in thousandths of a degree · 2 radius
 ///                   3 travel · 4 pull, as a mass)
 ///   scale           1 empty · 2 step · 3 list of readings (1 known · 2 read)
-///   iron            1 sort (1 bar, 2 plates) · 2 marked · 3 read · 4 scale step · 5 accuracy of the scale · 6 count
+///   iron            1 sort (1 bar, 2 plates) · 2 marked · 3 read · 4 scale step · 5 accuracy of the scale · 6 count · 7 both ends
 ///   lead            1 length · 2 mass
 ///   rack            1 lowest hole · 2 from hole to hole · 3 count of holes · 4 list of anchors (1 height)
 ///   load            1 bar · 2 list of what hangs
@@ -40,7 +40,8 @@ namespace steelyard {
 ///   band's placing  1 true when doubled · 2 true when above · 3 anchor's height · 4 offset · 5 handle · 6 held by
 ///   aid's placing   1 chest's height, where it is not the bar's lowest
 ///   inspection      1 found (1 fit, 2 worn link, 3 cut, 4 other, 5 bent link, 6 hook, 7 crack, 8 sticky, 9 seam, 10 cable, 11 pin,
-///                   12 zero runs away, 13 dropped, 14 collar, 15 buckle, 16 weld; above: other) · 2 note · 3 day, since 1970
+///                   12 zero runs away, 13 dropped, 14 collar, 15 buckle, 16 weld, 17 wire, 18 sidewall, 19 pressure, 20 leak, 21 split,
+///                   22 handle; above: other) · 2 note · 3 day, since 1970
 ///   on loan         1 whose it is, or who has it · 2 day it is to be back, since 1970
 ///   kind of item    the number of its measurement's key
 ///   strength test   1 lift · 2 load · 3 reps · 4 reps in reserve · 5 true when one was missed · 6 true when a maximum · 7 least jump

@@ -13,8 +13,10 @@ inline constexpr std::uint32_t athleteNameNumber = 1, athleteSquadNumber = 2, at
                                athleteNotesNumber = 5;
 /// Bar marks; the part of the register is the lift's number in decimal digits, or the 32 hexadecimal digits of one that was added.
 inline constexpr std::uint32_t athleteMarksNumber = 6;
+/// What a load is held against; the part is the lift that it is done with, as for marks.
+inline constexpr std::uint32_t athleteCapNumber = 7;
 
-inline constexpr std::uint32_t venueNameNumber = 1, venueNotesNumber = 2;
+inline constexpr std::uint32_t venueNameNumber = 1, venueNotesNumber = 2, venueLaneNumber = 3;
 
 inline constexpr std::uint32_t itemNameNumber = 1, itemPairNumber = 2, itemVenueNumber = 3,
                                itemInspectionNumber = 4, itemBorrowedNumber = 5, itemLentNumber = 6, itemTakenToNumber = 7;
@@ -92,6 +94,8 @@ struct Place {
 [[nodiscard]] inline Place strengthTestPlace(const RecordId& id, const RecordId& athlete) { return {{journal::RecordKind::StrengthTest, id}, athlete}; }
 [[nodiscard]] inline Place clearancePlace(const RecordId& id, const RecordId& athlete) { return {{journal::RecordKind::Clearance, id}, athlete}; }
 [[nodiscard]] inline Place dayStatusPlace(const RecordId& id, const RecordId& athlete) { return {{journal::RecordKind::DayStatus, id}, athlete}; }
+[[nodiscard]] inline Place sledSurfacePlace(const RecordId& id) { return {{journal::RecordKind::SledSurface, id}, std::nullopt}; }
+[[nodiscard]] inline Place sledRunPlace(const RecordId& id, const RecordId& athlete) { return {{journal::RecordKind::SledRun, id}, athlete}; }
 /// The athlete is the set-up's.
 [[nodiscard]] inline Place acknowledgementPlace(const RecordId& id, const RecordId& athlete)
 {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/work/records/codec.h"
+#include "core/work/records/implementcodec.h"
 
 #include <cmath>
 
@@ -161,8 +162,11 @@ std::optional<ScaleMeasurement> scaleIn(RecordReader reader)
 
 Content ironContent(const IronMeasurement& iron, const WrittenIn& in)
 {
-    return RecordWriter(in).number(1, ironSorts.numberOf(iron.sort)).mass(2, iron.marked).mass(3, iron.read).mass(4, iron.step)
-        .mass(5, iron.accuracy).number(6, iron.count).content();
+    RecordWriter writer(in);
+    writer.number(1, ironSorts.numberOf(iron.sort)).mass(2, iron.marked).mass(3, iron.read).mass(4, iron.step).mass(5, iron.accuracy).number(6, iron.count);
+    if (iron.ends)
+        writer.part(7, bothEndsContent(*iron.ends, in));
+    return writer.content();
 }
 
 std::optional<IronMeasurement> ironIn(RecordReader reader)
@@ -174,6 +178,8 @@ std::optional<IronMeasurement> ironIn(RecordReader reader)
     iron.step = reader.mass(4);
     iron.accuracy = reader.mass(5);
     iron.count = static_cast<int>(reader.neededNumber(6));
+    if (reader.has(7))
+        iron.ends = reader.needed(bothEndsIn(reader.part(7)));
     return ifRead(reader, iron);
 }
 
@@ -213,14 +219,14 @@ std::optional<RackMeasurement> rackIn(RecordReader reader)
 }
 
 // the number of the kind's key, then how it is written; one overload for each kind
-std::pair<std::uint32_t, Content> keyed(const ChainMeasurement& chain, const WrittenIn& in) { return {2, chainContent(chain, in)}; }
-std::pair<std::uint32_t, Content> keyed(const BandMeasurement& band, const WrittenIn& in) { return {3, bandContent(band, in)}; }
-std::pair<std::uint32_t, Content> keyed(const AidMeasurement& aid, const WrittenIn& in) { return {4, aidContent(aid, in)}; }
-std::pair<std::uint32_t, Content> keyed(const MachineMeasurement& machine, const WrittenIn& in) { return {5, machineContent(machine, in)}; }
-std::pair<std::uint32_t, Content> keyed(const ScaleMeasurement& scale, const WrittenIn& in) { return {6, scaleContent(scale, in)}; }
-std::pair<std::uint32_t, Content> keyed(const IronMeasurement& iron, const WrittenIn& in) { return {7, ironContent(iron, in)}; }
-std::pair<std::uint32_t, Content> keyed(const LeadMeasurement& lead, const WrittenIn& in) { return {8, leadContent(lead, in)}; }
-std::pair<std::uint32_t, Content> keyed(const RackMeasurement& rack, const WrittenIn& in) { return {9, rackContent(rack, in)}; }
+KeyedContent keyed(const ChainMeasurement& chain, const WrittenIn& in) { return {2, chainContent(chain, in)}; }
+KeyedContent keyed(const BandMeasurement& band, const WrittenIn& in) { return {3, bandContent(band, in)}; }
+KeyedContent keyed(const AidMeasurement& aid, const WrittenIn& in) { return {4, aidContent(aid, in)}; }
+KeyedContent keyed(const MachineMeasurement& machine, const WrittenIn& in) { return {5, machineContent(machine, in)}; }
+KeyedContent keyed(const ScaleMeasurement& scale, const WrittenIn& in) { return {6, scaleContent(scale, in)}; }
+KeyedContent keyed(const IronMeasurement& iron, const WrittenIn& in) { return {7, ironContent(iron, in)}; }
+KeyedContent keyed(const LeadMeasurement& lead, const WrittenIn& in) { return {8, leadContent(lead, in)}; }
+KeyedContent keyed(const RackMeasurement& rack, const WrittenIn& in) { return {9, rackContent(rack, in)}; }
 
 template <typename Measurement>
 Measured readAs(RecordReader& reader, std::uint32_t keyNumber, std::optional<Measurement> (*read)(RecordReader))
@@ -244,6 +250,8 @@ Measured measuredIn(RecordReader& reader)
         return readAs(reader, 8, leadIn);
     if (reader.has(9))
         return readAs(reader, 9, rackIn);
+    if (hasImplement(reader))
+        return implementIn(reader);
     return readAs(reader, 3, bandIn);
 }
 

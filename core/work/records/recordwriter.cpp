@@ -24,14 +24,20 @@ Entered<Quantity> entered(const Quantity& quantity, const journal::Typed& typed)
     return {quantity, AsTyped{typed.decimal, typed.unit}};
 }
 
+/// As it was typed, else with the fewest decimals in the unit.
+template <typename Quantity>
+std::optional<journal::Typed> writtenAs(const Entered<Quantity>& entered, const WrittenIn& in, Unit unit)
+{
+    const auto typed = in.asTyped ? asTyped(entered) : std::nullopt;
+    return typed ? typed : journal::typed(entered.quantity(), unit);
+}
+
 }
 
 template <typename Quantity>
 RecordWriter& RecordWriter::quantity(std::uint32_t keyNumber, const Entered<Quantity>& entered, Unit unit)
 {
-    auto typed = m_in.asTyped ? asTyped(entered) : std::nullopt;
-    if (!typed)
-        typed = journal::typed(entered.quantity(), unit);
+    const auto typed = writtenAs(entered, m_in, unit);
     m_written = m_written && typed;
     m_map.put(keyNumber, typed, journal::quantityItem);
     return *this;
@@ -48,6 +54,16 @@ RecordWriter& RecordWriter::lengthIn(std::uint32_t keyNumber, const std::optiona
         return *this;
     const bool metric = m_in.units.length == LengthUnit::Centimetre;
     return quantity(keyNumber, *length, fine && metric ? Unit::Millimetre : unitFor(m_in.units.length));
+}
+
+RecordWriter& RecordWriter::volume(std::uint32_t keyNumber, const std::optional<Entered<Volume>>& volume)
+{
+    return volume ? quantity(keyNumber, *volume, Unit::Litre) : *this;
+}
+
+RecordWriter& RecordWriter::duration(std::uint32_t keyNumber, const std::optional<Entered<std::chrono::milliseconds>>& duration)
+{
+    return duration ? quantity(keyNumber, *duration, Unit::Second) : *this;
 }
 
 RecordWriter& RecordWriter::flag(std::uint32_t keyNumber, bool yes)
@@ -105,6 +121,12 @@ std::optional<journal::ByteBuffer> RecordWriter::content() const
     return m_written ? std::optional(m_map.item()) : std::nullopt;
 }
 
+std::optional<journal::ByteBuffer> RecordWriter::lengthContent(const Entered<Length>& length, const WrittenIn& in)
+{
+    const auto typed = writtenAs(length, in, unitFor(in.units.length));
+    return typed ? std::optional(journal::quantityItem(*typed)) : std::nullopt;
+}
+
 std::optional<Entered<Mass>> RecordReader::mass(std::uint32_t keyNumber)
 {
     const auto typed = m_map ? m_map->quantity(keyNumber) : std::nullopt;
@@ -115,6 +137,18 @@ std::optional<Entered<Length>> RecordReader::length(std::uint32_t keyNumber)
 {
     const auto typed = m_map ? m_map->quantity(keyNumber) : std::nullopt;
     return typed ? std::optional(entered(needed(journal::lengthOf(*typed)), *typed)) : std::nullopt;
+}
+
+std::optional<Entered<Volume>> RecordReader::volume(std::uint32_t keyNumber)
+{
+    const auto typed = m_map ? m_map->quantity(keyNumber) : std::nullopt;
+    return typed ? std::optional(entered(needed(journal::volumeOf(*typed)), *typed)) : std::nullopt;
+}
+
+std::optional<Entered<std::chrono::milliseconds>> RecordReader::duration(std::uint32_t keyNumber)
+{
+    const auto typed = m_map ? m_map->quantity(keyNumber) : std::nullopt;
+    return typed ? std::optional(entered(needed(journal::durationOf(*typed)), *typed)) : std::nullopt;
 }
 
 std::optional<std::chrono::sys_days> RecordReader::day(std::uint32_t keyNumber)

@@ -54,6 +54,8 @@ public:
     RecordWriter& length(std::uint32_t keyNumber, const std::optional<Entered<Length>>& length) { return lengthIn(keyNumber, length, false); }
     /// Wires and plates: millimetres where others are centimetres.
     RecordWriter& fine(std::uint32_t keyNumber, const std::optional<Entered<Length>>& length) { return lengthIn(keyNumber, length, true); }
+    RecordWriter& volume(std::uint32_t keyNumber, const std::optional<Entered<Volume>>& volume);
+    RecordWriter& duration(std::uint32_t keyNumber, const std::optional<Entered<std::chrono::milliseconds>>& duration);
     /// Written only where it is so.
     RecordWriter& flag(std::uint32_t keyNumber, bool yes);
     RecordWriter& number(std::uint32_t keyNumber, std::int64_t number);
@@ -65,6 +67,9 @@ public:
     RecordWriter& list(std::uint32_t keyNumber, const std::vector<std::optional<journal::ByteBuffer>>& contents);
 
     [[nodiscard]] std::optional<journal::ByteBuffer> content() const;
+
+    /// A length by itself, as a field has it.
+    [[nodiscard]] static std::optional<journal::ByteBuffer> lengthContent(const Entered<Length>& length, const WrittenIn& in);
 
 private:
     RecordWriter& lengthIn(std::uint32_t keyNumber, const std::optional<Entered<Length>>& length, bool fine);
@@ -86,6 +91,8 @@ public:
     [[nodiscard]] bool has(std::uint32_t keyNumber) const { return m_map && m_map->has(keyNumber); }
     [[nodiscard]] std::optional<Entered<Mass>> mass(std::uint32_t keyNumber);
     [[nodiscard]] std::optional<Entered<Length>> length(std::uint32_t keyNumber);
+    [[nodiscard]] std::optional<Entered<Volume>> volume(std::uint32_t keyNumber);
+    [[nodiscard]] std::optional<Entered<std::chrono::milliseconds>> duration(std::uint32_t keyNumber);
     [[nodiscard]] Entered<Mass> neededMass(std::uint32_t keyNumber) { return needed(mass(keyNumber)); }
     [[nodiscard]] Entered<Length> neededLength(std::uint32_t keyNumber) { return needed(length(keyNumber)); }
     /// False where it is not there.

@@ -52,7 +52,7 @@ vault::Wanted SeasonBook::wanted()
 {
     return {{RecordKind::Athlete, RecordKind::Venue, RecordKind::KitItem, RecordKind::Setup, RecordKind::Measurement,
              RecordKind::Acknowledgement, RecordKind::VaultSettings, RecordKind::BodySize, RecordKind::Lift, RecordKind::IsometricPull, RecordKind::StrengthTest, RecordKind::Clearance,
-             RecordKind::DayStatus}};
+             RecordKind::DayStatus, RecordKind::SledSurface, RecordKind::SledRun}};
 }
 
 void SeasonBook::load(const vault::Snapshot& snapshot)
@@ -157,6 +157,25 @@ std::vector<const DayStatus*> SeasonBook::statusesOf(const RecordId& athlete) co
     return byDay(m_statuses, athlete, all);
 }
 
+std::vector<const SledRunTimed*> SeasonBook::runsOf(const RecordId& athlete) const
+{
+    return byDay(m_runs, athlete, all);
+}
+
+std::vector<const SledSurface*> SeasonBook::surfacesAt(const RecordId& venue) const
+{
+    const auto those = listed(m_surfaces, [&venue](const auto& ranked) { return ranked.value.venue == venue; }, [](const auto& a, const auto& b) {
+        if (a.value.name != b.value.name)
+            return a.value.name < b.value.name;
+        return a.value.day != b.value.day ? a.value.day > b.value.day : a.rank > b.rank;
+    });
+    std::vector<const SledSurface*> surfaces;
+    surfaces.reserve(those.size());
+    for (const auto* ranked : those)
+        surfaces.push_back(&ranked->value);
+    return surfaces;
+}
+
 std::vector<const DayStatus*> SeasonBook::statusOn(const RecordId& athlete, std::chrono::sys_days day) const
 {
     return byDay(m_statuses, athlete, [day](const DayStatus& status) { return holdsOn(status, day); });
@@ -175,6 +194,17 @@ const Clearance* SeasonBook::clearance(const Place& place) const
 const DayStatus* SeasonBook::status(const Place& place) const
 {
     return find(m_statuses, place);
+}
+
+const SledRunTimed* SeasonBook::run(const Place& place) const
+{
+    return find(m_runs, place);
+}
+
+const SledSurface* SeasonBook::surface(const RecordId& id) const
+{
+    const auto* ranked = find(m_surfaces, id);
+    return ranked ? &ranked->value : nullptr;
 }
 
 const Athlete* SeasonBook::athlete(const RecordId& id) const

@@ -6,6 +6,7 @@
 #include "core/season/clearance.h"
 #include "core/season/savedsetup.h"
 #include "core/season/settings.h"
+#include "core/season/sledrecords.h"
 #include "core/season/strengthtest.h"
 #include "core/season/venue.h"
 #include "core/vault/snapshot.h"
@@ -65,6 +66,9 @@ public:
     [[nodiscard]] std::vector<const StrengthTest*> testsOf(const RecordId& athlete, const LiftId& lift) const;
     [[nodiscard]] std::vector<const Clearance*> clearancesOf(const RecordId& athlete) const;
     [[nodiscard]] std::vector<const DayStatus*> statusesOf(const RecordId& athlete) const;
+    [[nodiscard]] std::vector<const SledRunTimed*> runsOf(const RecordId& athlete) const;
+    /// Of a venue, by name, then the last day first; those of one day the last kept first.
+    [[nodiscard]] std::vector<const SledSurface*> surfacesAt(const RecordId& venue) const;
     /// Those in force on a day.
     [[nodiscard]] std::vector<const DayStatus*> statusOn(const RecordId& athlete, std::chrono::sys_days day) const;
     [[nodiscard]] const VaultSettings& settings() const { return m_settings; }
@@ -78,6 +82,8 @@ public:
     [[nodiscard]] const StrengthTest* test(const Place& place) const;
     [[nodiscard]] const Clearance* clearance(const Place& place) const;
     [[nodiscard]] const DayStatus* status(const Place& place) const;
+    [[nodiscard]] const SledRunTimed* run(const Place& place) const;
+    [[nodiscard]] const SledSurface* surface(const RecordId& id) const;
     /// Where a lift starts, of those that ship and those that were added; from the lifter's own bottom where it is not known here.
     [[nodiscard]] LiftStart startOf(LiftId which) const;
 
@@ -103,7 +109,6 @@ public:
     [[nodiscard]] Subscription onChanged(std::function<void()> told) { return m_listeners.add(std::move(told)); }
 
 private:
-    using Marks = std::map<LiftId, BarMarks>;
     /// An added record with what orders those of one day.
     template <typename Value>
     struct Ranked {
@@ -126,9 +131,12 @@ private:
     template <typename Value>
     void readAdded(const Place& place, std::optional<Value> (*in)(journal::ByteView), std::map<Place, Ranked<Value>>& list);
     void readAcknowledgement(const Place& place);
-    void readStrengthTest(const Place& place);
+    /// The same of one that has its athlete in it.
+    template <typename Value>
+    void readAbout(const Place& place, std::optional<Value> (*in)(journal::ByteView), std::map<Place, Ranked<Value>>& list);
     void readClearance(const Place& place);
     void readDayStatus(const Place& place);
+    void readSurface(const Place& place);
     /// What is said so of a record: by each device that said something.
     [[nodiscard]] std::vector<std::optional<SaidSo>> saidSo(const Place& place, std::uint32_t fieldNumber);
 
@@ -141,7 +149,9 @@ private:
     template <typename Value>
     [[nodiscard]] std::optional<Ranked<Value>> addedValue(const Place& place, std::optional<Value> (*in)(journal::ByteView));
     [[nodiscard]] std::string text(const Place& place, std::uint32_t fieldNumber);
-    [[nodiscard]] Marks marksOf(const Place& place);
+    /// Each value of a field that has a lift as its part.
+    template <typename Value>
+    [[nodiscard]] std::map<LiftId, Value> byLift(const Place& place, std::uint32_t fieldNumber, std::optional<Value> (*in)(journal::ByteView));
 
     journal::Fold m_fold;
     std::map<RecordId, Athlete> m_athletes;
@@ -156,6 +166,8 @@ private:
     std::map<Place, Ranked<Clearance>> m_clearances;
     std::map<Place, Ranked<DayStatus>> m_statuses;
     std::map<Place, Ranked<IsometricPull>> m_pulls;
+    std::map<Place, Ranked<SledRunTimed>> m_runs;
+    std::map<RecordId, Ranked<SledSurface>> m_surfaces;
     VaultSettings m_settings;
     CoachLimits m_limits;
     std::map<Place, std::size_t> m_unread;

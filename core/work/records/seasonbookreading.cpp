@@ -3,6 +3,7 @@
 
 #include "core/work/records/byday.h"
 #include "core/work/records/codec.h"
+#include "core/work/records/implementcodec.h"
 #include "core/work/records/isometriccodec.h"
 
 #include <algorithm>
@@ -79,6 +80,8 @@ void SeasonBook::readAll()
     m_tests.clear();
     m_clearances.clear();
     m_statuses.clear();
+    m_runs.clear();
+    m_surfaces.clear();
     m_settings = {};
     m_limits = {};
     m_unread.clear();
@@ -114,9 +117,11 @@ void SeasonBook::readKind(const Place& place)
     case RecordKind::VaultSettings: return readSettings();
     case RecordKind::BodySize: return readAdded(place, bodySizeIn, m_sizes);
     case RecordKind::IsometricPull: return readAdded(place, isometricPullIn, m_pulls);
-    case RecordKind::StrengthTest: return readStrengthTest(place);
+    case RecordKind::StrengthTest: return readAbout(place, strengthTestIn, m_tests);
     case RecordKind::Clearance: return readClearance(place);
     case RecordKind::DayStatus: return readDayStatus(place);
+    case RecordKind::SledRun: return readAbout(place, sledRunIn, m_runs);
+    case RecordKind::SledSurface: return readSurface(place);
     case RecordKind::Chain: return;
     }
 }
@@ -164,21 +169,22 @@ const Held* SeasonBook::added(const Place& place) const
     return nullptr;
 }
 
-SeasonBook::Marks SeasonBook::marksOf(const Place& place)
+template <typename Value>
+std::map<LiftId, Value> SeasonBook::byLift(const Place& place, std::uint32_t fieldNumber, std::optional<Value> (*in)(journal::ByteView))
 {
-    Marks marks;
+    std::map<LiftId, Value> values;
     const auto& registers = m_fold.registers();
-    RegisterKey key{RegisterClass::Value, place.athlete, place.subject, field::athleteMarksNumber, {}};
+    RegisterKey key{RegisterClass::Value, place.athlete, place.subject, fieldNumber, {}};
     for (auto at = registers.lower_bound(key); at != registers.end(); ++at) {
         key.part = at->first.part;
         if (at->first != key)
             break;
         const auto lift = liftIn(key.part);
         const Held* entry = said(place, key.fieldNumber, key.part);
-        if (const auto read = lift ? value(entry, marksIn) : std::nullopt)
-            marks[*lift] = *read;
+        if (const auto read = lift ? value(entry, in) : std::nullopt)
+            values[*lift] = *read;
     }
-    return marks;
+    return values;
 }
 
 void SeasonBook::readAthlete(const Place& place)
@@ -194,7 +200,8 @@ void SeasonBook::readAthlete(const Place& place)
     athlete.birthYear = value(said(place, field::athleteBirthYearNumber), yearIn);
     athlete.agreement = value(said(place, field::athleteAgreementNumber), agreementIn);
     athlete.notes = text(place, field::athleteNotesNumber);
-    athlete.marks = marksOf(place);
+    athlete.marks = byLift(place, field::athleteMarksNumber, marksIn);
+    athlete.caps = byLift(place, field::athleteCapNumber, capRuleIn);
     const auto all = [](const auto&) { return true; };
     for (const BodySize* size : byDay(m_sizes, athlete.id, all))
         athlete.sizes.push_back(*size);
@@ -217,6 +224,7 @@ void SeasonBook::readAdded(const Place& place, std::optional<Value> (*in)(journa
 void SeasonBook::readVenue(const Place& place)
 {
     Venue venue{place.subject.id, text(place, field::venueNameNumber), text(place, field::venueNotesNumber)};
+    venue.lane = value(said(place, field::venueLaneNumber), laneIn);
     if (venue.name.empty() || removed(place))
         m_venues.erase(venue.id);
     else
@@ -311,15 +319,16 @@ void SeasonBook::readAcknowledgement(const Place& place)
     m_acknowledgements[place] = looked->value;
 }
 
-void SeasonBook::readStrengthTest(const Place& place)
+template <typename Value>
+void SeasonBook::readAbout(const Place& place, std::optional<Value> (*in)(journal::ByteView), std::map<Place, Ranked<Value>>& list)
 {
-    auto test = addedValue(place, strengthTestIn);
-    if (!test || !place.athlete) {
-        m_tests.erase(place);
+    auto value = addedValue(place, in);
+    if (!value || !place.athlete) {
+        list.erase(place);
         return;
     }
-    test->value.athlete = *place.athlete;
-    m_tests.insert_or_assign(place, std::move(*test));
+    value->value.athlete = *place.athlete;
+    list.insert_or_assign(place, std::move(*value));
 }
 
 std::vector<std::optional<SaidSo>> SeasonBook::saidSo(const Place& place, std::uint32_t fieldNumber)
@@ -367,6 +376,14 @@ void SeasonBook::readDayStatus(const Place& place)
     if (std::all_of(said.begin(), said.end(), [](const auto& each) { return each.has_value(); }))
         status->value.lifted = lastSaid(said);
     m_statuses.insert_or_assign(place, std::move(*status));
+}
+
+void SeasonBook::readSurface(const Place& place)
+{
+    if (auto surface = addedValue(place, sledSurfaceIn))
+        m_surfaces.insert_or_assign(place.subject.id, std::move(*surface));
+    else
+        m_surfaces.erase(place.subject.id);
 }
 
 void SeasonBook::readSettings()

@@ -12,7 +12,7 @@ using namespace steelyard::journal;
 namespace {
 
 constexpr Unit allUnits[] = {Unit::Kilogram, Unit::Gram, Unit::Pound, Unit::Metre, Unit::Centimetre, Unit::Millimetre, Unit::Inch,
-    Unit::Foot, Unit::Second, Unit::Minute, Unit::Newton, Unit::Kilonewton};
+    Unit::Foot, Unit::Second, Unit::Minute, Unit::Newton, Unit::Kilonewton, Unit::Litre};
 
 }
 
@@ -48,6 +48,7 @@ private Q_SLOTS:
         row("0.00049999", Unit::Second, 0);
         row("1", Unit::Newton, 1'000);
         row("0.001", Unit::Kilonewton, 1'000);
+        row("18.9637", Unit::Litre, 18'964); // 18,963.7 mL
         row("000000000000000007", Unit::Gram, 7'000);
     }
     void base()
@@ -87,6 +88,9 @@ private Q_SLOTS:
         QVERIFY(*durationOf(*typed("2.5", Unit::Minute)) == std::chrono::seconds(150));
         QVERIFY(!massOf(*typed("19", Unit::Inch)) && !lengthOf(*typed("1", Unit::Gram)) && !forceOf(*typed("1", Unit::Gram)));
         QVERIFY(!durationOf(*typed("1", Unit::Gram)));
+        QCOMPARE(volumeOf(*typed("18.5", Unit::Litre))->si(), 0.0185);
+        QVERIFY(!volumeOf(*typed("1", Unit::Gram)) && !massOf(*typed("1", Unit::Litre)));
+        QVERIFY(typed(Volume::fromSi(0.0185), Unit::Litre)->decimal == "18.5" && !typed(Volume::fromSi(1), Unit::Metre));
     }
 
     void untyped()

@@ -234,7 +234,7 @@ void ItemOriginTest::anchorOfARack()
 
 void ItemOriginTest::nothingToTell()
 {
-    for (int kind = 0; kind <= static_cast<int>(ItemKind::Rack); ++kind)
+    for (int kind = 0; kind <= static_cast<int>(lastItemKind); ++kind)
         QVERIFY(!originOf(notYetMeasured(static_cast<ItemKind>(kind))));
     QVERIFY(!originOf(LeadMeasurement{{}, kilograms(0.3)}));
     ChainMeasurement half = samples::weighed();

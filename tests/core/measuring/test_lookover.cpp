@@ -20,7 +20,7 @@ private Q_SLOTS:
 
 namespace {
 
-constexpr int kindCount = static_cast<int>(ItemKind::Rack) + 1;
+constexpr int kindCount = static_cast<int>(lastItemKind) + 1;
 
 bool has(ItemKind kind, KitFault fault)
 {
@@ -45,7 +45,7 @@ void LookOverTest::eachKindHasItsOwn()
 
 void LookOverTest::everyFaultBelongsToSomething()
 {
-    for (int fault = 0; fault <= static_cast<int>(KitFault::Weld); ++fault) {
+    for (int fault = 0; fault <= static_cast<int>(lastKitFault); ++fault) {
         bool anywhere = false;
         for (int kind = 0; kind < kindCount; ++kind)
             anywhere = anywhere || has(static_cast<ItemKind>(kind), static_cast<KitFault>(fault));

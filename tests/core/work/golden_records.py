@@ -2,7 +2,7 @@
 """Works out the contents of records of version 1 that test_recordcodec expects, apart from the code under test.
 
 Run with the header that holds them, it fails where they differ; run alone, it prints the header. The keys are those written down in
-core/work/records/codec.h; quantities are reckoned here in decimals: 1 lb = 453,592.37 mg and 1 in = 25,400 µm (international yard and
+core/work/records/codec.h; quantities are reckoned here in decimals, litres in mL and seconds in ms: 1 lb = 453,592.37 mg and 1 in = 25,400 µm (international yard and
 pound agreement, 1959).
 """
 import hashlib
@@ -14,7 +14,8 @@ from decimal import Decimal, ROUND_HALF_UP
 sys.path.insert(0, str(pathlib.Path(__file__).parent.parent / "journal"))
 from golden_entries import cbor  # noqa: E402
 
-UNITS = {"kg": (1, 1_000_000), "lb": (3, Decimal("453592.37")), "cm": (12, 10_000), "mm": (13, 1_000), "in": (14, 25_400)}
+UNITS = {"kg": (1, 1_000_000), "lb": (3, Decimal("453592.37")), "cm": (12, 10_000), "mm": (13, 1_000), "in": (14, 25_400), "m": (11, 1_000_000),
+         "s": (21, 1_000), "L": (41, 1_000)}
 
 
 def typed(decimal, unit):
@@ -55,6 +56,32 @@ RECORDS = {
     "ironBarInPounds": {1: record(7), 7: {1: 1, 2: typed("45", "lb"), 3: typed("44.1", "lb"), 4: typed("0.2", "lb"), 6: 1}},
     "lead": {1: record(7), 8: {1: typed("62", "cm"), 2: typed("0.35", "kg")}},
     "rack": {1: record(7), 9: {1: typed("41.5", "cm"), 2: typed("5", "cm"), 3: 28, 4: [{1: typed("6", "cm")}, {1: typed("214", "cm")}]}},
+    "tyreByEdges": {1: record(7), 10: {1: 2, 2: True, 3: [{1: typed("61.5", "kg"), 2: typed("56", "cm"), 3: typed("43", "cm")},
+                                                          {1: typed("63", "kg"), 2: typed("56", "cm"), 3: typed("43.5", "cm")}],
+                                       4: {2: typed("0.5", "kg"), 3: typed("0.4", "kg")}, 5: typed("118", "cm"), 6: typed("36", "cm")}},
+    "tyreUnknown": {1: record(7), 10: {1: 1, 3: [], 4: {}}},
+    "logBySizeInInches": {1: record(7), 11: {1: 2, 2: True, 3: typed("78.5", "in"), 4: typed("36", "in"), 5: typed("30.5", "in"), 6: 405, 7: 125,
+                                             8: {}, 9: {}}},
+    "logByEnds": {1: record(7), 11: {1: 3, 8: {1: typed("38.5", "kg"), 2: typed("33", "kg"), 3: typed("180", "cm"), 4: typed("6", "cm")},
+                                     9: {2: typed("0.5", "kg")}}},
+    "stone": {1: record(7), 12: {1: 2, 3: typed("41", "cm"), 4: {1: 2600, 2: 2700}, 5: {}}},
+    "kegLying": {1: record(7), 13: {1: 1, 2: 4, 3: typed("12.5", "kg"), 4: 1, 7: typed("56.7", "L"), 8: typed("38", "cm"), 10: typed("14", "cm"),
+                                    11: {2: typed("0.1", "kg")}, 12: 3}},
+    "sandbagInPounds": {1: record(7), 13: {1: 2, 2: 2, 3: typed("3", "lb"), 5: {1: 1450, 2: 1650}, 6: typed("18.5", "L"), 11: {2: typed("0.5", "lb")},
+                                           12: 1}},
+    "sled": {1: record(7), 14: {1: {1: typed("24.8", "kg"), 2: typed("0.2", "kg"), 3: typed("0.1", "kg")}, 2: typed("320", "cm"), 3: typed("18", "cm")}},
+    "yoke": {1: record(7), 15: {1: 4, 2: {4: typed("60", "kg")}}},
+    "kettlebellAdjustable": {1: record(7), 16: {1: 1, 2: {}, 3: [{1: typed("12", "kg")}, {1: typed("16", "kg")}], 4: typed("35", "mm"),
+                                                5: typed("120", "mm"), 6: 2, 7: 3, 8: "sharp seam"}},
+    "kindOfTyre": 10,
+    "barByEndsInPounds": {1: record(7), 7: {1: 1, 4: typed("0.2", "lb"), 6: 1, 7: {1: typed("22.4", "lb"), 2: typed("23", "lb")}}},
+    "inspectionOfATyre": {1: 17, 2: "at the bead", 3: 20003},
+    "surface": {1: record(2), 2: record(7), 3: "grass, wet", 4: [{1: typed("20", "kg"), 2: typed("14.5", "kg")}, {1: typed("60", "kg"), 2: typed("26", "kg")}],
+                5: typed("95", "cm"), 6: typed("0.5", "kg"), 7: typed("0.3", "kg")},
+    "timedRun": {1: record(2), 2: record(7), 3: "grass, wet", 4: typed("40", "kg"), 5: typed("20", "m"), 6: typed("4.12", "s"), 7: 1,
+                 8: typed("98", "cm")},
+    "cap": {1: 14, 2: 60},
+    "lane": typed("25", "m"),
     "loadWithAid": {1: {1: typed("20", "kg"), 3: typed("0", "kg"), 4: typed("20", "kg"), 5: 2, 6: []},
                     2: [{1: record(1), 2: 1, 5: {}}, {1: record(2), 2: 1, 5: {1: typed("31", "cm")}}]},
     "load": {1: {1: typed("20", "kg"), 2: True, 3: typed("0.5", "kg"), 4: typed("60", "kg"), 5: 1,

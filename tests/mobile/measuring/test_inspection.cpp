@@ -86,7 +86,7 @@ void InspectionTest::nothingWrongIsKeptWithItsDay()
 void InspectionTest::eachKindIsAskedItsOwn()
 {
     QSet<QString> looks;
-    for (int kind = 0; kind <= static_cast<int>(ItemKind::Rack); ++kind) {
+    for (int kind = 0; kind <= static_cast<int>(lastItemKind); ++kind) {
         StandInHouse house;
         KitItem thing = samples::item(1, "Thing", notYetMeasured(static_cast<ItemKind>(kind)));
         layOut(house.book, house.desk.desk(), {}, {thing}, {});
