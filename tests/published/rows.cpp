@@ -37,13 +37,18 @@ double leadingNumber(const QString& text)
 
 }
 
-QList<QStringList> csvLines(const QString& file)
+std::string textOf(const QString& file)
 {
     QFile in(QStringLiteral(PUBLISHED_FOLDER "/") + file);
     if (!in.open(QIODevice::ReadOnly))
         qFatal("cannot read %s", qPrintable(in.fileName()));
+    return in.readAll().toStdString();
+}
+
+QList<QStringList> csvLines(const QString& file)
+{
     QList<QStringList> lines;
-    const QStringList all = QString::fromUtf8(in.readAll()).split('\n');
+    const QStringList all = QString::fromStdString(textOf(file)).split('\n');
     for (const QString& line : all)
         if (!line.isEmpty() && !line.startsWith('#'))
             lines += fields(line);

@@ -24,6 +24,8 @@ struct Row {
 /// Columns of numbers by their heading.
 [[nodiscard]] QMap<QString, std::vector<double>> columnsOf(const QString& file);
 
+/// A file in tests/published as it stands.
+[[nodiscard]] std::string textOf(const QString& file);
 /// The last number of every line that is one of numbers, whatever stands between them: a record with or without its times.
 [[nodiscard]] std::vector<double> lastNumbersOf(const QString& file);
 /// Every number in a text, in order; a dash between two is none's sign.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <QtTest>
 
+#include "core/legcheck/forcefile.h"
 #include "core/legcheck/isometric.h"
 #include "core/legcheck/jump.h"
 #include "core/legcheck/jumprecord.h"
@@ -110,6 +111,18 @@ private Q_SLOTS:
         QVERIFY(std::abs(jump.flightHeight->number() - 0.2214) < 5e-5);
         // a weight that is 1 % off moves the height by 2.4 cm, so that the two heights lie apart
         QVERIFY(jump.impulseHeight->number() - jump.flightHeight->number() > 0.02);
+    }
+
+    /// The open records as they are published: one says times and units, the other neither.
+    void filesAsTheyArePublished()
+    {
+        const auto whole = readForceFile(textOf("data/bmc_jump1.txt"));
+        QVERIFY(whole.ok());
+        QVERIFY(std::abs(whole->rate.si() - 450) < 1e-6);
+        QCOMPARE(whole->plates[0], recordOf("bmc_jump1.txt", 450).force);
+        const std::string bare = textOf("data/bmc_GRFZjump.txt");
+        QCOMPARE(readForceFile(bare).error(), (Error{Refusal::UnknownUnit, "unit of force"}));
+        QCOMPARE(readForceFile(bare, {hertz(600), ForceUnit::Newton})->plates[0], recordOf("bmc_GRFZjump.txt", 600).force);
     }
 
     /// Half a sine over its weight has a trapezoid of closed form, A(T/N)cot(π/2N), at every rate.
