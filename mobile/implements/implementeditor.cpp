@@ -30,7 +30,7 @@ FieldSpec specOf(const Number& number)
     return spec;
 }
 
-void keep(const Number& number, const KeyedFigure& keyed)
+void put(const Number& number, const KeyedFigure& keyed)
 {
     std::visit([&]<typename Where>(const Where& where) {
         if constexpr (std::is_same_v<Where, implementform::Setting>) {
@@ -95,7 +95,7 @@ KeepOutcome ImplementEditor::keepNumber(const QString& key, const KeyedFigure& k
     for (const Number& number : implementform::numbersOf(measured)) {
         if (number.key != key)
             continue;
-        keep(number, keyed);
+        put(number, keyed);
         if (key == QLatin1String("step"))
             // another scale, of which nobody has said how good it is
             implementform::scaleOf(measured)->accuracy.reset();
