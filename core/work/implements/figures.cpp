@@ -9,7 +9,7 @@ namespace steelyard {
 namespace {
 
 constexpr LiftId swing{27};
-constexpr SourceId ofPlates{1 + sourceCountOfOne};
+constexpr SourceId ofHandle{sourceCountOfOne}, ofPlates{1 + sourceCountOfOne};
 
 template <typename Quantity>
 double percentAtWorst(const Estimate<Quantity>& of, Quantity lowest)
@@ -60,7 +60,7 @@ Result<CarryLoad> carryLoad(const CarryMeasurement& carry, Mass added, Limbs han
     const auto own = massOr(implementMass(carry));
     if (!own)
         return own.error();
-    Estimate<Mass> one = *own;
+    Estimate<Mass> one = weighedOnce(*own, ofHandle);
     if (added != Mass{}) {
         const auto plates = markedMass(added, markToleranceShare, ofPlates);
         if (!plates)

@@ -64,6 +64,10 @@ struct ImplementMass {
 /// not above 0 are left out.
 [[nodiscard]] std::vector<Estimate<Mass>> bellSettings(const BellMeasurement& bell, SourceId first = SourceId{1});
 
+/// The same mass with all that makes it uncertain under one source: of a thing that was weighed once and counts several times, the step
+/// of the scale is no reading's own.
+[[nodiscard]] inline Estimate<Mass> weighedOnce(const Estimate<Mass>& mass, SourceId source) { return within(mass.value, mass.u(), source); }
+
 /// What is in her hands at once: of a pair of handles both, which share the error of whatever weighed the one.
 [[nodiscard]] Estimate<Mass> heldAtOnce(const Measured& measured, const Estimate<Mass>& one);
 

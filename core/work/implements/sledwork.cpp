@@ -12,13 +12,13 @@ namespace steelyard {
 namespace {
 
 /// Sources of what is not the sled's own mass, behind those of one thing.
-constexpr SourceId ofPlates{1 + sourceCountOfOne}, ofScale{2 + sourceCountOfOne}, ofLane{3 + sourceCountOfOne}, ofStrap{4 + sourceCountOfOne},
+constexpr SourceId ofSled{sourceCountOfOne}, ofPlates{1 + sourceCountOfOne}, ofScale{2 + sourceCountOfOne}, ofLane{3 + sourceCountOfOne}, ofStrap{4 + sourceCountOfOne},
     ofHook{5 + sourceCountOfOne};
 
 Result<Estimate<Mass>> sledMass(const SledMeasurement& sled)
 {
     const ImplementMass found = implementMass(sled);
-    return found.mass ? Result<Estimate<Mass>>(*found.mass) : Error{found.gap == MassGap::DoesNotFit ? Refusal::OutOfRange : Refusal::NotThere, "sled"};
+    return found.mass ? Result<Estimate<Mass>>(weighedOnce(*found.mass, ofSled)) : Error{found.gap == MassGap::DoesNotFit ? Refusal::OutOfRange : Refusal::NotThere, "sled"};
 }
 
 Result<SledLoad> loadOf(const Estimate<Mass>& total, const SledMeasurement& sled, bool isBetweenRuns)

@@ -57,6 +57,14 @@ void KeepSeasonTest::bookHoldsTheSeason()
     QCOMPARE(book.kit().size(), season.kit.size());
     QCOMPARE(book.unreadCount(), std::size_t(0));
     QVERIFY(book.review().empty());
+    std::size_t surfaces = 0, keptSurfaces = 0;
+    for (const SampleItem& item : season.kit)
+        surfaces += item.surfaces.size();
+    for (const Venue* venue : book.venues()) {
+        keptSurfaces += book.surfacesAt(venue->id).size();
+        QVERIFY(venue->lane == season.venue(venue->name)->venue.lane);
+    }
+    QCOMPARE(keptSurfaces, surfaces);
     std::size_t setups = 0, acknowledgements = 0, clearances = 0, statuses = 0;
     for (const SamplePerson& person : season.people) {
         const auto all = book.athletes();
@@ -68,6 +76,8 @@ void KeepSeasonTest::bookHoldsTheSeason()
         QCOMPARE(athlete.pulls.size(), person.athlete.pulls.size());
         for (std::size_t i = 0; i < athlete.pulls.size(); ++i)
             QVERIFY(athlete.pulls[i].day == person.athlete.pulls[i].day && athlete.pulls[i].pull == person.athlete.pulls[i].pull && athlete.pulls[i].height == person.athlete.pulls[i].height);
+        QVERIFY(athlete.caps == person.athlete.caps);
+        QCOMPARE(book.runsOf(athlete.id).size(), person.runs.size());
         const auto tests = book.testsOf(athlete.id);
         QCOMPARE(tests.size(), person.tests.size());
         for (const StrengthTest& test : person.tests)

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // the meta-object compiler of Qt 6.4 cannot read the standard library's concepts
 #ifndef Q_MOC_RUN
+#include "core/work/implements/figures.h"
+#include "core/work/implements/implementmass.h"
 #include "core/work/measuredkit.h"
 #include "core/work/measuring/aidkit.h"
 #include "core/work/measuring/comparing.h"
@@ -81,6 +83,12 @@ void SeasonTest::faultsNameFileAndKey_data()
     row("a height of another unit", "kit.json", "\"above_chest_cm\": 27", "\"above_chest_in\": 27", "kit.json: kit[27].measured[0].aid.readings[0].above_chest_in: is not a key here");
     row("an aid hung as a band", "setups.json", "\"aid\": {}", "\"band\": {}", "setups.json: setups[43].hung[0].item: hangs as what it is not");
     row("an aid beside a band", "setups.json", "\"aid\": {}", "\"aid\": {}, \"band\": {}", "setups.json: setups[43].hung[0].chain: one thing of the kit is wanted, and no more");
+    row("a tyre in no way", "kit.json", "\"by\": \"edge\"", "\"by\": \"rim\"", "kit.json: kit[29].measured[0].tyre.by: is \"rim\", not one of unknown, edge, whole");
+    row("an edge's key", "kit.json", "\"lift_point_cm\": 51.5, \"far_contact_cm\": 40 }", "\"lift_point_in\": 51.5, \"far_contact_cm\": 40 }", "kit.json: kit[29].measured[0].tyre.edges[0].lift_point_in: is not a key here");
+    row("half a millilitre", "kit.json", "\"capacity_ml\": 50000", "\"capacity_ml\": 50000.5", "kit.json: kit[31].measured[0].keg.capacity_ml: is not a whole number");
+    row("a surface of no venue", "kit.json", "{ \"venue\": \"Far pitch\", \"days_ago\": 95", "{ \"venue\": \"Near pitch\", \"days_ago\": 95", "kit.json: kit[38].surfaces[0].venue: \"Near pitch\" is not there");
+    row("a run with no sled", "squad.json", "\"sled\": \"Sled\"", "\"sled\": \"Sledge\"", "squad.json: squad[0].runs[0].sled: \"Sledge\" is not there");
+    row("held against no lift", "squad.json", "\"against\": \"bench press\"", "\"against\": \"bench\"", "squad.json: squad[0].caps[0].against: \"bench\" is no lift");
     row("borrowed of nobody", "kit.json", "\"who\": \"the school in Pell\"", "\"from\": \"the school in Pell\"", "kit.json: kit[24].borrowed.who: is missing");
     row("lent and borrowed", "kit.json", "\"lent\":", "\"borrowed\": { \"who\": \"the farm\", \"days_ago\": 9 }, \"lent\":", "kit.json: kit[11].lent: is borrowed too");
     row("lent before it was there", "kit.json", "\"days_ago\": 12, \"back_in_days\"", "\"days_ago\": 120, \"back_in_days\"", "kit.json: kit[11].lent.days_ago: is before it was last measured");
@@ -127,7 +135,7 @@ void SeasonTest::oneIsBorrowedAndOneLent()
 {
     const Season season = marrowhill::season();
     const auto count = [&season](std::optional<OnLoan> KitItem::*loan) { return std::count_if(season.kit.begin(), season.kit.end(), [loan](const SampleItem& item) { return (item.item.*loan).has_value(); }); };
-    QCOMPARE(count(&KitItem::borrowed), 1);
+    QCOMPARE(count(&KitItem::borrowed), 4);
     QCOMPARE(count(&KitItem::lent), 1);
     const SampleItem* stands = season.item("Squat stands");
     QVERIFY(stands && stands->item.borrowed == (OnLoan{"the school in Pell", today + std::chrono::days(5)}));
@@ -187,6 +195,21 @@ void SeasonTest::holdsWhatItPromises()
     QVERIFY(twoTerms >= 4);
     QCOMPARE(unmeasured, 1);
     QVERIFY(season.setups.size() >= 40);
+    // each kind of implement, one that nobody weighed and a keg that nobody may lift; a sled on two surfaces, runs enough for a line, caps
+    std::set<ItemKind> kinds;
+    int unknown = 0, pressed = 0;
+    for (const SampleItem& item : season.kit) {
+        if (!isImplement(kindOf(item.item.measurement)))
+            continue;
+        kinds.insert(kindOf(item.item.measurement));
+        unknown += implementMass(item.item.measurement).mass ? 0 : 1;
+        const auto* keg = std::get_if<KegMeasurement>(&item.item.measurement);
+        pressed += keg && !mayBeLifted(*keg) ? 1 : 0;
+    }
+    QCOMPARE(kinds.size(), std::size_t{7});
+    QVERIFY(unknown == 1 && pressed == 1);
+    QVERIFY(season.item("Sled")->surfaces.size() == 3 && season.people[0].runs.size() >= 3 && season.people[0].athlete.caps.size() == 3);
+    QVERIFY(season.venue("Far pitch")->venue.lane == Entered<Length>(metres(25)));
 }
 
 void SeasonTest::daysCountBack()

@@ -76,6 +76,14 @@ private Q_SLOTS:
         QVERIFY(unknown && !unknown->bodyPercent && !unknown->deadliftPercent);
     }
 
+    // one handle was weighed, so both are out alike, by the scale's step too
+    void handlesShareTheirError()
+    {
+        const auto load = carryLoad(borrowed::handles(8.5), Mass{});
+        const auto done = carryDone({CarryKind::Farmers, *load, {{exactly(metres(30)), std::nullopt, 0}}, 0});
+        VERIFY_NEAR_SHARE(done->load.u().si(), 2 * 0.1 / std::sqrt(12.0), 1e-12);
+    }
+
     void hands()
     {
         CarryMeasurement one = borrowed::handles(10);

@@ -93,6 +93,36 @@ private Q_SLOTS:
         VERIFY_NEAR_SHARE(sledPull(carried->total, *away)->number(), pull->number(), 1e-9);
     }
 
+    // the sled was weighed once: what it is out by takes the same off every reading, so a gram too much is as much too little friction
+    void theSledIsOneMass()
+    {
+        SledMeasurement coarse = borrowed::sled(25);
+        coarse.whole.step = kilograms(5);
+        SledSurface exact = borrowed::surface(here, theSled);
+        exact.scaleStep.reset();
+        const double u = 5 / std::sqrt(12.0), m[] = {45, 85};
+        const auto slope = [&](double off) {
+            double products = 0, squares = 0;
+            for (const double total : m) {
+                products += (total + off) * 0.45 * total;
+                squares += (total + off) * (total + off);
+            }
+            return products / squares;
+        };
+        const double bySled = (slope(1e-4) - slope(-1e-4)) / 2e-4 * u;
+        const auto plates = [&](double off) {
+            double products = 0, squares = 0;
+            for (const double total : m) {
+                const double now = 25 + (total - 25) * (1 + off);
+                products += now * 0.45 * total;
+                squares += now * now;
+            }
+            return products / squares;
+        };
+        const double byPlates = (plates(1e-6) - plates(-1e-6)) / 2e-6 * 0.02 / std::sqrt(3.0);
+        VERIFY_NEAR_SHARE(frictionOf(exact, coarse)->friction.u(), std::hypot(bySled, byPlates), 1e-6);
+    }
+
     void pulls()
     {
         const auto found = frictionOf(borrowed::surface(here, theSled), exactSled());
