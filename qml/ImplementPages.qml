@@ -30,7 +30,39 @@ QtObject {
             view: UseView { book: TheBook; athleteId: use.athleteId; itemId: use.itemId }
             onBackRequested: root.stack.back()
             onThingRequested: root.thingRequested(use.itemId, use.view.kind)
+            onSledRequested: root.stack.show(root.sled, {athleteId: use.athleteId, itemId: use.itemId})
             onCapRequested: root.stack.show(root.cap, {athleteId: use.athleteId, liftId: use.view.liftId})
+        }
+    }
+    readonly property Component sled: Component {
+        SledPage {
+            id: sled
+            property string athleteId: ""
+            property string itemId: ""
+            view: SledView { book: TheBook; venueId: root.work.venueId; itemId: sled.itemId; athleteId: sled.athleteId }
+            onBackRequested: root.stack.back()
+            onPullRequested: root.stack.show(root.surface, {itemId: sled.itemId})
+            onRunRequested: surface => root.stack.show(root.run, {athleteId: sled.athleteId, itemId: sled.itemId, surface: surface})
+        }
+    }
+    readonly property Component surface: Component {
+        SurfacePage {
+            id: surface
+            property string itemId: ""
+            editor: SurfaceEditor { desk: TheDesk; book: TheBook; venueId: root.work.venueId; itemId: surface.itemId }
+            onBackRequested: root.stack.back(); onDone: root.stack.back()
+            onNumberRequested: key => root.stack.key(surface.editor, key)
+        }
+    }
+    readonly property Component run: Component {
+        RunPage {
+            id: run
+            property string athleteId: ""
+            property string itemId: ""
+            property string surface: ""
+            editor: RunEditor { desk: TheDesk; book: TheBook; venueId: root.work.venueId; itemId: run.itemId; athleteId: run.athleteId; surface: run.surface }
+            onBackRequested: root.stack.back(); onDone: root.stack.back()
+            onNumberRequested: key => root.stack.key(run.editor, key)
         }
     }
     readonly property Component cap: Component {

@@ -9,6 +9,8 @@
 #include "mobile/text/keepingtexts.h"
 #include "mobile/text/say.h"
 
+#include <QPointer>
+
 #include <algorithm>
 #include <cmath>
 
@@ -142,5 +144,8 @@ void CapEditor::takeBack()
 
 void CapEditor::write(const std::optional<CapRule>& rule)
 {
-    keepCap(m_book->keeping(), m_athlete, m_lift, rule, m_book->teller([this](const RecordId&) { Q_EMIT done(); }));
+    keepCap(m_book->keeping(), m_athlete, m_lift, rule, m_book->teller([self = QPointer<CapEditor>(this)](const RecordId&) {
+        if (self)
+            Q_EMIT self->done();
+    }));
 }

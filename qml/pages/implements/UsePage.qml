@@ -16,6 +16,7 @@ Sheet {
     readonly property useWords words: root.view.words
     signal thingRequested
     signal capRequested
+    signal sledRequested
 
     heading: root.words.thing
     under: root.words.who
@@ -78,6 +79,13 @@ Sheet {
         notices: []
         cautions: root.view.cautions
         onLookedOver: code => root.view.lookOver(code)
+    }
+    PressKey {
+        Layout.fillWidth: true
+        objectName: "sled"
+        visible: root.view.kind === "sled"
+        text: qsTr("How it slides, and her runs")
+        onClicked: root.sledRequested()
     }
     PressKey {
         Layout.fillWidth: true

@@ -3,6 +3,7 @@
 
 #include "core/work/keeping/athlete/keeptest.h"
 #include "core/work/keeping/keepkititem.h"
+#include "core/work/implements/keepsleds.h"
 #include "core/work/keeping/keepvenue.h"
 #include "mobile/bookservice.h"
 
@@ -94,7 +95,34 @@ inline void tested(BookService& book, const RecordId& athlete, LiftId lift, doub
     keepStrengthTest(book.keeping(), test, [](const Told&) {});
 }
 
-/// The pitch with two tyres, kegs, handles, a bell and a log that nobody has measured yet; the first of the people has a deadlift of
+/// Pulled level with nothing and with 50 kg on it.
+inline void pulled(BookService& book, const RecordId& venue, const RecordId& sled, const char* name, double friction)
+{
+    SledSurface surface;
+    surface.day = book.today();
+    surface.venue = venue;
+    surface.sled = sled;
+    surface.name = name;
+    surface.readings = {{kilograms(0), kilograms(friction * 25)}, {kilograms(50), kilograms(friction * 75)}};
+    surface.scaleStep = kilograms(0.1);
+    keepSurface(book.keeping(), surface, [](const Told&) {});
+}
+
+inline void ran(BookService& book, const RecordId& athlete, const RecordId& venue, const RecordId& sled, double addedKg, int milliseconds)
+{
+    SledRunTimed run;
+    run.athlete = athlete;
+    run.day = book.today();
+    run.venue = venue;
+    run.sled = sled;
+    run.surface = "turf";
+    run.added = kilograms(addedKg);
+    run.distance = metres(12);
+    run.time = std::chrono::milliseconds(milliseconds);
+    keepSledRun(book.keeping(), run, [](const Told&) {});
+}
+
+/// The pitch with tyres, kegs, handles, a bell, a sled and a log that nobody has measured yet; the first of the people has a deadlift of
 /// 130 kg.
 inline RecordId fill(BookService& book)
 {
@@ -107,8 +135,19 @@ inline RecordId fill(BookService& book)
     add(book, pitch, "Handles", handles());
     add(book, pitch, "Bell 24", bell());
     add(book, pitch, "Log by the gate", LogMeasurement{});
-    if (!book.book().athletes().empty())
-        tested(book, book.book().athletes().front()->id, deadliftId, 130);
+    SledMeasurement sled;
+    sled.whole.read = kilograms(25);
+    sled.whole.step = kilograms(0.1);
+    const RecordId sledId = add(book, pitch, "Sled", sled);
+    pulled(book, pitch, sledId, "turf", 0.45);
+    pulled(book, pitch, sledId, "wet turf", 0.25);
+    if (!book.book().athletes().empty()) {
+        const RecordId her = book.book().athletes().front()->id;
+        tested(book, her, deadliftId, 130);
+        ran(book, her, pitch, sledId, 0, 1852);
+        ran(book, her, pitch, sledId, 25, 2174);
+        ran(book, her, pitch, sledId, 50, 2592);
+    }
     book.keeping().forget();
     return pitch;
 }

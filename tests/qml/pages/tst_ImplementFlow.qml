@@ -49,14 +49,14 @@ Item {
         }
         function test_on_arrival_the_next_is_measured() {
             testCase.press("arrival")
-            testCase.compare(testCase.part("progress").text, "7 of 8 are known")
+            testCase.compare(testCase.part("progress").text, "8 of 9 are known")
             testCase.press("mainAction")
             testCase.press("choose:0")
             for (const number of ["35", "31.5", "0.1"])
                 testCase.keyIn(number)
             testCase.verify(testCase.part("answer").text.startsWith("66.5"), testCase.part("answer").text)
             testCase.press("mainAction")
-            testCase.compare(testCase.part("progress").text, "8 of 8 are known")
+            testCase.compare(testCase.part("progress").text, "9 of 9 are known")
             testCase.verify(testCase.rowOf("Log by the gate").value.startsWith("66.5"))
         }
         function test_a_tyre_begun_is_gone_on_with() {
@@ -76,6 +76,33 @@ Item {
             testCase.verify(testCase.part("answer").text.startsWith("155 ± "), testCase.part("answer").text)
             testCase.press("mainAction")
             testCase.verify(testCase.rowOf("Tyre, 155 kg").value.startsWith("155 ± "))
+        }
+        function test_a_sled_is_pulled_and_run_with() {
+            flow.go(flow.squadPlace)
+            testCase.press("athlete:" + TheDeskFiller.athleteId(TheBook, 0))
+            testCase.press("here")
+            testCase.open("Sled")
+            testCase.press("sled")
+            testCase.choose("surfaces", "turf")
+            const load = testCase.part("load").text
+            testCase.verify(load.startsWith("Put on"), load)
+            testCase.press("less", testCase.part("loss"))
+            testCase.verify(testCase.part("load").text !== load)
+            testCase.press("pull")
+            testCase.part("name").field.forceActiveFocus()
+            for (const key of "ice")
+                testCase.keyClick(key)
+            for (const [key, digits] of [["added:0", "0"], ["pull:0", "2"], ["added:1", "50"], ["pull:1", "6"]]) {
+                if (testCase.shown(flow.currentItem, "field:" + key))
+                    testCase.press("field:" + key)
+                testCase.keyIn(digits)
+            }
+            while (testCase.shown(flow.currentItem, "keyNumber"))
+                testCase.press("back")
+            testCase.verify(testCase.part("answer").text.startsWith("Friction 0.08"), testCase.part("answer").text)
+            testCase.press("mainAction")
+            testCase.choose("surfaces", "ice")
+            testCase.verify(testCase.part("friction").text.includes("0.08"), testCase.part("friction").text)
         }
         function test_what_she_may_use() {
             flow.go(flow.squadPlace)

@@ -39,6 +39,29 @@ Item {
         book: TheBook
         venueId: theHere.venueId
     }
+    SledView {
+        id: theSled
+        book: TheBook
+        athleteId: theHere.athleteId
+        venueId: theHere.venueId
+        itemId: ""
+    }
+    SurfaceEditor {
+        id: theSurface
+        desk: TheDesk
+        book: TheBook
+        venueId: theHere.venueId
+        itemId: theSled.itemId
+    }
+    RunEditor {
+        id: theRun
+        desk: TheDesk
+        book: TheBook
+        venueId: theHere.venueId
+        itemId: theSled.itemId
+        athleteId: theHere.athleteId
+        surface: "turf"
+    }
     ImplementEditor {
         id: theForm
         desk: TheDesk
@@ -64,6 +87,18 @@ Item {
     Component {
         id: cap
         CapPage { editor: theCap }
+    }
+    Component {
+        id: sled
+        SledPage { view: theSled }
+    }
+    Component {
+        id: surface
+        SurfacePage { editor: theSurface }
+    }
+    Component {
+        id: run
+        RunPage { editor: theRun }
     }
     Component {
         id: arrival
@@ -109,6 +144,15 @@ Item {
             theUse.itemId = TheAwayFiller.thing(TheBook, row.tag)
             testCase.verify(theUse.words.mass !== "")
             checker.check({name: "use: " + row.tag, component: use})
+        }
+        function test_sled() {
+            theSled.itemId = TheAwayFiller.thing(TheBook, "Sled")
+            theSled.surface = 0
+            checker.check({name: "a sled with a line of hers", component: sled})
+            checker.check({name: "a sled to be pulled", component: surface})
+            checker.check({name: "a timed run", component: run})
+            theHere.venueId = ""
+            checker.check({name: "a sled that was not pulled here", component: sled})
         }
         function test_cap() {
             checker.check({name: "held against nothing yet", component: cap})
