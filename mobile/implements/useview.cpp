@@ -7,6 +7,7 @@
 #include "mobile/follow.h"
 #include "mobile/gates/gatetexts.h"
 #include "mobile/implements/usetexts.h"
+#include "mobile/text/giving.h"
 #include "mobile/text/implementtexts.h"
 #include "mobile/text/keepingtexts.h"
 #include "mobile/text/say.h"
