@@ -311,6 +311,56 @@
     </message>
 </context>
 <context>
+    <name>ArrivalPage</name>
+    <message>
+        <source>What is here</source>
+        <translation>Was hier ist</translation>
+    </message>
+    <message>
+        <source>choose a venue in Kit first</source>
+        <translation>zuerst unter Material einen Ort wählen</translation>
+    </message>
+    <message>
+        <source>NEXT</source>
+        <translation>WEITER</translation>
+    </message>
+    <message>
+        <source>Something that is not on the list</source>
+        <translation>Etwas, das nicht auf der Liste steht</translation>
+    </message>
+    <message>
+        <source>Leave and come back: what was begun waits as it was typed.</source>
+        <translation>Geh und komm wieder: Was begonnen ist, wartet, wie es eingetippt wurde.</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalView</name>
+    <message>
+        <source>not on the list yet</source>
+        <translation>noch nicht auf der Liste</translation>
+    </message>
+    <message>
+        <source>begun, not kept</source>
+        <translation>begonnen, nicht behalten</translation>
+    </message>
+    <message>
+        <source>%1, out of use</source>
+        <translation>%1, gesperrt</translation>
+    </message>
+    <message>
+        <source>to do</source>
+        <translation>zu tun</translation>
+    </message>
+    <message>
+        <source>Nothing is on the list yet</source>
+        <translation>Noch steht nichts auf der Liste</translation>
+    </message>
+    <message>
+        <source>%1 of %2 are known</source>
+        <translation>%1 von %2 sind bekannt</translation>
+    </message>
+</context>
+<context>
     <name>AskSheet</name>
     <message>
         <source>NEXT</source>
@@ -437,6 +487,14 @@
     <message>
         <source>Strength</source>
         <translation>Kraft</translation>
+    </message>
+    <message>
+        <source>What is here</source>
+        <translation>Was hier ist</translation>
+    </message>
+    <message>
+        <source>and she may use</source>
+        <translation>und sie benutzen darf</translation>
     </message>
 </context>
 <context>
@@ -833,6 +891,76 @@
     <message>
         <source>Other plates</source>
         <translation>Andere Scheiben</translation>
+    </message>
+</context>
+<context>
+    <name>CapEditor</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Choose the lift first.</source>
+        <translation>Zuerst die Übung wählen.</translation>
+    </message>
+    <message>
+        <source>No maximum of that lift is known yet: test or estimate it, and the cap is known.</source>
+        <translation>Von dieser Übung ist noch kein Maximum bekannt: Teste oder schätze es, dann ist die Obergrenze bekannt.</translation>
+    </message>
+    <message>
+        <source>With its give-or-take at most %1, by her lowest estimate of %2.</source>
+        <translation>Samt Mehr oder Weniger höchstens %1, nach ihrer niedrigsten Schätzung vom %2.</translation>
+    </message>
+    <message>
+        <source>How much of it</source>
+        <translation>Wie viel davon</translation>
+    </message>
+    <message>
+        <source>of her lowest estimate</source>
+        <translation>ihrer niedrigsten Schätzung</translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>There is no such number.</source>
+        <translation>So eine Zahl gibt es nicht.</translation>
+    </message>
+</context>
+<context>
+    <name>CapPage</name>
+    <message>
+        <source>%1: held against</source>
+        <translation>%1: woran gemessen wird</translation>
+    </message>
+    <message>
+        <source>Use</source>
+        <translation>Benutzen</translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <translation>Weglassen</translation>
+    </message>
+    <message>
+        <source>KEEP</source>
+        <translation>BEHALTEN</translation>
+    </message>
+    <message>
+        <source>Of which lift of hers</source>
+        <translation>Von welcher ihrer Übungen</translation>
+    </message>
+    <message>
+        <source>not chosen</source>
+        <translation>nicht gewählt</translation>
+    </message>
+    <message>
+        <source>How much of it</source>
+        <translation>Wie viel davon</translation>
+    </message>
+    <message>
+        <source>Seventy per cent is ours to begin with: common practice, no source. Held against it is the load with its give-or-take.</source>
+        <translation>Siebzig Prozent sind unser Anfang: übliche Praxis, keine Quelle. Daran gemessen wird die Last mit ihrem Mehr oder Weniger.</translation>
     </message>
 </context>
 <context>
@@ -2044,6 +2172,51 @@
     </message>
 </context>
 <context>
+    <name>HerePage</name>
+    <message>
+        <source>What she may use</source>
+        <translation>Was sie benutzen darf</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Enter what is here</source>
+        <translation>Eintragen, was hier ist</translation>
+    </message>
+    <message>
+        <source>Local rules, and whoever is licensed or responsible here, go before this list.</source>
+        <translation>Örtliche Regeln und wer hier dazu befugt oder verantwortlich ist, gehen dieser Liste vor.</translation>
+    </message>
+</context>
+<context>
+    <name>HereRow</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>HereView</name>
+    <message>
+        <source>Choose in Kit where you are: a list is of one venue.</source>
+        <translation>Wähle unter Material, wo du bist: Eine Liste gilt für einen Ort.</translation>
+    </message>
+    <message>
+        <source>Choose in Squad whom it is for.</source>
+        <translation>Wähle unter Kader, für wen es ist.</translation>
+    </message>
+    <message>
+        <source>Nothing of the kind is on the list of this venue. Enter it in Kit: a tyre takes a minute.</source>
+        <translation>Auf der Liste dieses Orts steht nichts dergleichen. Trag es unter Material ein: Ein Reifen dauert eine Minute.</translation>
+    </message>
+    <message>
+        <source>%1 she may use, %2 to look over first, %3 not now</source>
+        <translation>%1 darf sie benutzen, %2 erst durchsehen, %3 jetzt nicht</translation>
+    </message>
+</context>
+<context>
     <name>HookMeasuresPage</name>
     <message>
         <source>Hook, depth and safeties</source>
@@ -2087,6 +2260,36 @@
     <message>
         <source>%1; the bar half way, at %2</source>
         <translation>%1; die Stange auf halbem Weg, bei %2</translation>
+    </message>
+</context>
+<context>
+    <name>ImplementEditor</name>
+    <message>
+        <source>There is no such entry.</source>
+        <translation>So einen Eintrag gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>It holds gas: nobody opens, drops or lifts it until whoever owns it has let it off.</source>
+        <translation>Es hält Gas: Niemand öffnet es, lässt es fallen oder hebt es, bis es abgelassen hat, wem es gehört.</translation>
+    </message>
+    <message>
+        <source>Nobody knows whether it holds gas: it is used for nothing until somebody does.</source>
+        <translation>Niemand weiß, ob es Gas hält: Bis es jemand weiß, wird es für nichts benutzt.</translation>
+    </message>
+    <message>
+        <source>Still to do: %1</source>
+        <translation>Noch zu tun: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ImplementPages</name>
+    <message>
+        <source>Which lift?</source>
+        <translation>Welche Übung?</translation>
+    </message>
+    <message>
+        <source>Held against</source>
+        <translation>Gemessen an</translation>
     </message>
 </context>
 <context>
@@ -3558,6 +3761,62 @@
         <source>two minutes: a tape</source>
         <translation>zwei Minuten: Maßband</translation>
     </message>
+    <message>
+        <source>A tyre</source>
+        <translation>Ein Reifen</translation>
+    </message>
+    <message>
+        <source>a minute: a hanging scale and a tape</source>
+        <translation>eine Minute: Hängewaage und Maßband</translation>
+    </message>
+    <message>
+        <source>A log</source>
+        <translation>Ein Stamm</translation>
+    </message>
+    <message>
+        <source>a minute: a hanging scale</source>
+        <translation>eine Minute: Hängewaage</translation>
+    </message>
+    <message>
+        <source>A stone</source>
+        <translation>Ein Stein</translation>
+    </message>
+    <message>
+        <source>a minute: a scale, or a tape</source>
+        <translation>eine Minute: Waage oder Maßband</translation>
+    </message>
+    <message>
+        <source>A keg or sandbag</source>
+        <translation>Ein Fass oder Sandsack</translation>
+    </message>
+    <message>
+        <source>a minute: a scale, or how much is in it</source>
+        <translation>eine Minute: Waage, oder wie viel darin ist</translation>
+    </message>
+    <message>
+        <source>A sled</source>
+        <translation>Ein Schlitten</translation>
+    </message>
+    <message>
+        <source>a minute: a scale and a tape</source>
+        <translation>eine Minute: Waage und Maßband</translation>
+    </message>
+    <message>
+        <source>Handles, a yoke or a frame</source>
+        <translation>Griffe, ein Joch oder ein Rahmen</translation>
+    </message>
+    <message>
+        <source>a minute: a scale, or its mark</source>
+        <translation>eine Minute: Waage oder Aufschrift</translation>
+    </message>
+    <message>
+        <source>A kettlebell or dumbbell</source>
+        <translation>Eine Kettlebell oder Kurzhantel</translation>
+    </message>
+    <message>
+        <source>a minute: a scale, or its mark; a hand to try it</source>
+        <translation>eine Minute: Waage oder Aufschrift; eine Hand zum Probieren</translation>
+    </message>
 </context>
 <context>
     <name>MeasureWhatPage</name>
@@ -4627,6 +4886,88 @@
     </message>
 </context>
 <context>
+    <name>RunEditor</name>
+    <message>
+        <source>How fast: not known yet</source>
+        <translation>Wie schnell: noch nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Choose the surface first.</source>
+        <translation>Wähle zuerst den Untergrund.</translation>
+    </message>
+    <message>
+        <source>Still to do: what lay on the sled, how far, and how long it took.</source>
+        <translation>Noch zu tun: was auf dem Schlitten lag, wie weit und wie lange es dauerte.</translation>
+    </message>
+    <message>
+        <source>It took</source>
+        <translation>Es dauerte</translation>
+    </message>
+    <message>
+        <source>by hand: 0.1 s give or take is counted in</source>
+        <translation>von Hand: 0,1 s hin oder her sind eingerechnet</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <translation>s</translation>
+    </message>
+    <message>
+        <source>On the sled</source>
+        <translation>Auf dem Schlitten</translation>
+    </message>
+    <message>
+        <source>plates on it; 0 with none</source>
+        <translation>Scheiben darauf; 0 ohne</translation>
+    </message>
+    <message>
+        <source>How far</source>
+        <translation>Wie weit</translation>
+    </message>
+    <message>
+        <source>between the two marks, from a flying start</source>
+        <translation>zwischen den beiden Marken, mit Anlauf</translation>
+    </message>
+    <message>
+        <source>Her belt</source>
+        <translation>Ihr Gürtel</translation>
+    </message>
+    <message>
+        <source>above the ground; leave out when the strap is level</source>
+        <translation>über dem Boden; weglassen, wenn der Gurt waagrecht ist</translation>
+    </message>
+    <message>
+        <source>There is no such number.</source>
+        <translation>So eine Zahl gibt es nicht.</translation>
+    </message>
+</context>
+<context>
+    <name>RunPage</name>
+    <message>
+        <source>not kept yet</source>
+        <translation>noch nicht behalten</translation>
+    </message>
+    <message>
+        <source>a timed run on %1</source>
+        <translation>ein gestoppter Lauf auf %1</translation>
+    </message>
+    <message>
+        <source>Sled</source>
+        <translation>Schlitten</translation>
+    </message>
+    <message>
+        <source>Forget</source>
+        <translation>Verwerfen</translation>
+    </message>
+    <message>
+        <source>KEEP</source>
+        <translation>BEHALTEN</translation>
+    </message>
+    <message>
+        <source>Three runs with different loads, fresh for each, make her own line. Nobody else&apos;s line is used for her.</source>
+        <translation>Drei Läufe mit verschiedenen Lasten, ausgeruht vor jedem, ergeben ihre eigene Gerade. Die von jemand anderem gilt für sie nicht.</translation>
+    </message>
+</context>
+<context>
     <name>ScaleChoice</name>
     <message>
         <source>another scale</source>
@@ -5012,6 +5353,92 @@
     </message>
 </context>
 <context>
+    <name>SledPage</name>
+    <message>
+        <source>Use</source>
+        <translation>Benutzen</translation>
+    </message>
+    <message>
+        <source>Time a run of hers</source>
+        <translation>Einen Lauf von ihr stoppen</translation>
+    </message>
+    <message>
+        <source>Pull it again, or on another ground</source>
+        <translation>Noch einmal ziehen, oder auf anderem Untergrund</translation>
+    </message>
+    <message>
+        <source>Pull it here</source>
+        <translation>Hier ziehen</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Auf</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>On the sled</source>
+        <translation>Auf dem Schlitten</translation>
+    </message>
+    <message>
+        <source>Speed she loses</source>
+        <translation>Tempo, das sie verliert</translation>
+    </message>
+    <message>
+        <source>Clear lane, nobody in front of it. Stop for pain, dizziness, chest pain, sudden headache or numbness.</source>
+        <translation>Freie Bahn, niemand davor. Schluss bei Schmerz, Schwindel, Brust­schmerz, plötzlichem Kopf­schmerz oder Taubheit.</translation>
+    </message>
+</context>
+<context>
+    <name>SledView</name>
+    <message>
+        <source>%1. Pulled on %2.</source>
+        <translation>%1. Gezogen am %2.</translation>
+    </message>
+    <message>
+        <source>%1; outside the loads it was pulled with, so less sure than it looks</source>
+        <translation>%1; außerhalb der Lasten, mit denen er gezogen wurde, also weniger sicher, als es aussieht</translation>
+    </message>
+    <message>
+        <source>%1 on it</source>
+        <translation>%1 darauf</translation>
+    </message>
+    <message>
+        <source>%1 % slower</source>
+        <translation>%1 % langsamer</translation>
+    </message>
+    <message>
+        <source>Free she runs %1 by her own line.</source>
+        <translation>Frei läuft sie nach ihrer eigenen Geraden %1.</translation>
+    </message>
+    <message>
+        <source>The empty sled costs more than that.</source>
+        <translation>Der leere Schlitten kostet mehr als das.</translation>
+    </message>
+    <message>
+        <source>Put on %1.</source>
+        <translation>Leg %1 auf.</translation>
+    </message>
+    <message>
+        <source>Put on %1: past her runs, so guessed.</source>
+        <translation>Leg %1 auf: jenseits ihrer Läufe, also geschätzt.</translation>
+    </message>
+    <message>
+        <source>On %1 %2 pull as hard.</source>
+        <translation>Auf %1 ziehen %2 ebenso schwer.</translation>
+    </message>
+    <message>
+        <source>On %1: %2</source>
+        <translation>Auf %1: %2</translation>
+    </message>
+    <message>
+        <source>It was not pulled here yet: friction is another on every ground, and in the wet.</source>
+        <translation>Er wurde hier noch nicht gezogen: Die Reibung ist auf jedem Untergrund und bei Nässe eine andere.</translation>
+    </message>
+</context>
+<context>
     <name>SquadPage</name>
     <message>
         <source>Squad</source>
@@ -5354,6 +5781,96 @@
     </message>
 </context>
 <context>
+    <name>SurfaceEditor</name>
+    <message>
+        <source>How it slides: not known yet</source>
+        <translation>Wie er gleitet: noch nicht bekannt</translation>
+    </message>
+    <message>
+        <source>This sled is not there any more.</source>
+        <translation>Diesen Schlitten gibt es nicht mehr.</translation>
+    </message>
+    <message>
+        <source>Still to do: say which surface it is.</source>
+        <translation>Noch zu tun: sagen, welcher Untergrund es ist.</translation>
+    </message>
+    <message>
+        <source>Still to do: pull it with two different loads, or more.</source>
+        <translation>Noch zu tun: mit zwei verschiedenen Lasten oder mehr ziehen.</translation>
+    </message>
+    <message>
+        <source>On the sled, pull %1</source>
+        <translation>Auf dem Schlitten, Zug %1</translation>
+    </message>
+    <message>
+        <source>plates on it; 0 with none</source>
+        <translation>Scheiben darauf; 0 ohne</translation>
+    </message>
+    <message>
+        <source>The scale shows, pull %1</source>
+        <translation>Die Waage zeigt, Zug %1</translation>
+    </message>
+    <message>
+        <source>at a steady walk, once it slides</source>
+        <translation>in gleichmäßigem Schritt, sobald er gleitet</translation>
+    </message>
+    <message>
+        <source>Step of the scale</source>
+        <translation>Teilschritt der Waage</translation>
+    </message>
+    <message>
+        <source>the least it shows</source>
+        <translation>das Kleinste, was sie zeigt</translation>
+    </message>
+    <message>
+        <source>Upper end of the strap</source>
+        <translation>Oberes Ende des Gurts</translation>
+    </message>
+    <message>
+        <source>above the ground; leave out when it was pulled level</source>
+        <translation>über dem Boden; weglassen, wenn waagrecht gezogen wurde</translation>
+    </message>
+    <message>
+        <source>There is no such number.</source>
+        <translation>So eine Zahl gibt es nicht.</translation>
+    </message>
+</context>
+<context>
+    <name>SurfacePage</name>
+    <message>
+        <source>How it slides</source>
+        <translation>Wie er gleitet</translation>
+    </message>
+    <message>
+        <source>not kept yet</source>
+        <translation>noch nicht behalten</translation>
+    </message>
+    <message>
+        <source>a steady walk, a scale in the strap</source>
+        <translation>in gleichmäßigem Schritt, mit einer Waage im Gurt</translation>
+    </message>
+    <message>
+        <source>Sled</source>
+        <translation>Schlitten</translation>
+    </message>
+    <message>
+        <source>Forget</source>
+        <translation>Verwerfen</translation>
+    </message>
+    <message>
+        <source>KEEP</source>
+        <translation>BEHALTEN</translation>
+    </message>
+    <message>
+        <source>Ground it was pulled on before</source>
+        <translation>Untergrund, auf dem er schon gezogen wurde</translation>
+    </message>
+    <message>
+        <source>Ground, as wet grass</source>
+        <translation>Untergrund, etwa nasses Gras</translation>
+    </message>
+</context>
+<context>
     <name>TakeOutPage</name>
     <message>
         <source>Take out %1?</source>
@@ -5654,6 +6171,14 @@
         <source>Add a venue</source>
         <translation>Ort hinzufügen</translation>
     </message>
+    <message>
+        <source>Just arrived</source>
+        <translation>Gerade angekommen</translation>
+    </message>
+    <message>
+        <source>tyres, logs, kegs, sleds, handles: one after the other</source>
+        <translation>Reifen, Stämme, Fässer, Schlitten, Griffe: eins nach dem anderen</translation>
+    </message>
 </context>
 <context>
     <name>ToggleRow</name>
@@ -5727,6 +6252,17 @@
     </message>
 </context>
 <context>
+    <name>TwoSteps</name>
+    <message>
+        <source>%1: less</source>
+        <translation>%1: weniger</translation>
+    </message>
+    <message>
+        <source>%1: more</source>
+        <translation>%1: mehr</translation>
+    </message>
+</context>
+<context>
     <name>UndoKey</name>
     <message>
         <source>Undo:</source>
@@ -5778,6 +6314,76 @@
     <message>
         <source>five words with spaces, or your own</source>
         <translation>fünf Wörter mit Leerzeichen, oder deine eigene</translation>
+    </message>
+</context>
+<context>
+    <name>UsePage</name>
+    <message>
+        <source>List</source>
+        <translation>Liste</translation>
+    </message>
+    <message>
+        <source>DO NOT USE</source>
+        <translation>NICHT BENUTZEN</translation>
+    </message>
+    <message>
+        <source>READY</source>
+        <translation>BEREIT</translation>
+    </message>
+    <message>
+        <source>NOT READY: look over first</source>
+        <translation>NICHT BEREIT: zuerst durchsehen</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Für</translation>
+    </message>
+    <message>
+        <source>Held against</source>
+        <translation>Gemessen an</translation>
+    </message>
+    <message>
+        <source>the most that she may have in her hands</source>
+        <translation>das Meiste, was sie in den Händen haben darf</translation>
+    </message>
+    <message>
+        <source>How it slides, and her runs</source>
+        <translation>Wie er gleitet, und ihre Läufe</translation>
+    </message>
+    <message>
+        <source>How it was measured</source>
+        <translation>Wie es gemessen wurde</translation>
+    </message>
+    <message>
+        <source>Stop for pain, dizziness, chest pain, sudden headache or numbness. Local rules, and whoever is licensed or responsible here, go before this page.</source>
+        <translation>Schluss bei Schmerz, Schwindel, Brust­schmerz, plötzlichem Kopf­schmerz oder Taubheit. Örtliche Regeln und wer hier dazu befugt oder verantwortlich ist, gehen dieser Seite vor.</translation>
+    </message>
+</context>
+<context>
+    <name>UseView</name>
+    <message>
+        <source>Read its diameter and width, and what a flip takes is known.</source>
+        <translation>Durchmesser und Breite ablesen, dann ist bekannt, was ein Wenden braucht.</translation>
+    </message>
+    <message>
+        <source>Off the ground its edge takes %1 N straight up, most of the whole flip; at %2° it stands by itself.</source>
+        <translation>Vom Boden weg braucht sein Rand %1 N senkrecht nach oben, das meiste beim ganzen Wenden; bei %2° steht er von selbst.</translation>
+    </message>
+    <message>
+        <source>%1 That is %2 % of her lowest deadlift, give-or-take counted in.</source>
+        <translation>%1 Das sind %2 % der niedrigsten Schätzung ihres Kreuzhebens, das Mehr oder Weniger mitgezählt.</translation>
+    </message>
+    <message>
+        <source>%1 % of her %2</source>
+        <translation>%1 % ihres Maximums: %2</translation>
+    </message>
+    <message>
+        <source>no lift</source>
+        <translation>keiner Übung</translation>
+    </message>
+    <message>
+        <source>Nobody knows whether she may</source>
+        <translation>Niemand weiß, ob sie darf</translation>
     </message>
 </context>
 <context>
@@ -6904,6 +7510,721 @@
     </message>
 </context>
 <context>
+    <name>implementform</name>
+    <message>
+        <source>Water in it</source>
+        <translation>Wasser darin</translation>
+    </message>
+    <message>
+        <source>drained, none left</source>
+        <translation>ausgeleert, nichts mehr darin</translation>
+    </message>
+    <message>
+        <source>not looked yet</source>
+        <translation>noch nicht nachgesehen</translation>
+    </message>
+    <message>
+        <source>The tape was laid</source>
+        <translation>Das Maßband lag</translation>
+    </message>
+    <message>
+        <source>across its ends</source>
+        <translation>quer über die Enden</translation>
+    </message>
+    <message>
+        <source>round it</source>
+        <translation>rundherum</translation>
+    </message>
+    <message>
+        <source>Wood</source>
+        <translation>Holz</translation>
+    </message>
+    <message>
+        <source>spruce, fir, pine</source>
+        <translation>Fichte, Tanne, Kiefer</translation>
+    </message>
+    <message>
+        <source>oak, beech, ash</source>
+        <translation>Eiche, Buche, Esche</translation>
+    </message>
+    <message>
+        <source>It has lain</source>
+        <translation>Gelagert</translation>
+    </message>
+    <message>
+        <source>indoors</source>
+        <translation>drinnen</translation>
+    </message>
+    <message>
+        <source>under a roof</source>
+        <translation>unter Dach</translation>
+    </message>
+    <message>
+        <source>across it</source>
+        <translation>quer</translation>
+    </message>
+    <message>
+        <source>Made of</source>
+        <translation>Besteht aus</translation>
+    </message>
+    <message>
+        <source>granite</source>
+        <translation>Granit</translation>
+    </message>
+    <message>
+        <source>limestone</source>
+        <translation>Kalkstein</translation>
+    </message>
+    <message>
+        <source>sandstone</source>
+        <translation>Sandstein</translation>
+    </message>
+    <message>
+        <source>concrete</source>
+        <translation>Beton</translation>
+    </message>
+    <message>
+        <source>It is</source>
+        <translation>Es ist</translation>
+    </message>
+    <message>
+        <source>a keg</source>
+        <translation>ein Fass</translation>
+    </message>
+    <message>
+        <source>a sandbag</source>
+        <translation>ein Sandsack</translation>
+    </message>
+    <message>
+        <source>Filled with</source>
+        <translation>Füllung</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>Wasser</translation>
+    </message>
+    <message>
+        <source>dry sand</source>
+        <translation>trockener Sand</translation>
+    </message>
+    <message>
+        <source>wet sand</source>
+        <translation>nasser Sand</translation>
+    </message>
+    <message>
+        <source>lead shot</source>
+        <translation>Bleischrot</translation>
+    </message>
+    <message>
+        <source>rubber crumb</source>
+        <translation>Gummi­granulat</translation>
+    </message>
+    <message>
+        <source>Gas in it</source>
+        <translation>Gas darin</translation>
+    </message>
+    <message>
+        <source>nobody knows</source>
+        <translation>niemand weiß es</translation>
+    </message>
+    <message>
+        <source>it holds gas</source>
+        <translation>es hält Gas</translation>
+    </message>
+    <message>
+        <source>let off by whoever may</source>
+        <translation>abgelassen von jemandem, der darf</translation>
+    </message>
+    <message>
+        <source>a pair of handles</source>
+        <translation>ein Paar Griffe</translation>
+    </message>
+    <message>
+        <source>one handle</source>
+        <translation>ein Griff</translation>
+    </message>
+    <message>
+        <source>a hex bar</source>
+        <translation>eine Hex-Bar</translation>
+    </message>
+    <message>
+        <source>a yoke</source>
+        <translation>ein Joch</translation>
+    </message>
+    <message>
+        <source>a frame</source>
+        <translation>ein Rahmen</translation>
+    </message>
+    <message>
+        <source>not tried</source>
+        <translation>nicht probiert</translation>
+    </message>
+    <message>
+        <source>it fits</source>
+        <translation>passt</translation>
+    </message>
+    <message>
+        <source>it does not fit</source>
+        <translation>passt nicht</translation>
+    </message>
+    <message>
+        <source>a kettlebell</source>
+        <translation>eine Kettlebell</translation>
+    </message>
+    <message>
+        <source>a dumbbell</source>
+        <translation>eine Kurzhantel</translation>
+    </message>
+    <message>
+        <source>Tried with one hand</source>
+        <translation>Mit einer Hand probiert</translation>
+    </message>
+    <message>
+        <source>Tried with two, little fingers on the horns</source>
+        <translation>Mit zwei probiert, kleine Finger an den Hörnern</translation>
+    </message>
+    <message>
+        <source>with nothing else on it</source>
+        <translation>mit nichts anderem daran</translation>
+    </message>
+    <message>
+        <source>Marked</source>
+        <translation>Aufschrift</translation>
+    </message>
+    <message>
+        <source>counts where nobody has weighed it, 2 % either way</source>
+        <translation>gilt, wo niemand es gewogen hat, 2 % in beide Richtungen</translation>
+    </message>
+    <message>
+        <source>The figure on it. Weighing it is surer.</source>
+        <translation>Die Zahl darauf. Wiegen ist sicherer.</translation>
+    </message>
+    <message>
+        <source>Only where the hook held further in than it rests.</source>
+        <translation>Nur wo der Haken weiter innen hielt, als es aufliegt.</translation>
+    </message>
+    <message>
+        <source>One end</source>
+        <translation>Ein Ende</translation>
+    </message>
+    <message>
+        <source>just off the ground</source>
+        <translation>knapp über dem Boden</translation>
+    </message>
+    <message>
+        <source>Lift one end a hand&apos;s breadth by the scale, the rope upright, the other end on the ground.</source>
+        <translation>Ein Ende an der Waage eine Handbreit anheben, das Seil senkrecht, das andere Ende am Boden.</translation>
+    </message>
+    <message>
+        <source>The other end</source>
+        <translation>Das andere Ende</translation>
+    </message>
+    <message>
+        <source>Then the other end likewise. The two add up, however the mass lies along it.</source>
+        <translation>Dann das andere Ende genauso. Beide zusammen­gezählt stimmen, wie auch immer die Masse der Länge nach liegt.</translation>
+    </message>
+    <message>
+        <source>From rest to rest</source>
+        <translation>Von Auflage zu Auflage</translation>
+    </message>
+    <message>
+        <source>only where the hook held further in</source>
+        <translation>nur wo der Haken weiter innen hielt</translation>
+    </message>
+    <message>
+        <source>Hook further in, one end</source>
+        <translation>Haken weiter innen, ein Ende</translation>
+    </message>
+    <message>
+        <source>from where it rests</source>
+        <translation>ab der Auflage</translation>
+    </message>
+    <message>
+        <source>Hook further in, other end</source>
+        <translation>Haken weiter innen, anderes Ende</translation>
+    </message>
+    <message>
+        <source>The scale reads</source>
+        <translation>Die Waage zeigt</translation>
+    </message>
+    <message>
+        <source>Edge %1 reads</source>
+        <translation>Rand %1 zeigt</translation>
+    </message>
+    <message>
+        <source>one edge just off the ground</source>
+        <translation>ein Rand knapp über dem Boden</translation>
+    </message>
+    <message>
+        <source>Hook under one edge, lift it a finger&apos;s breadth, the rope upright. Feet and hands clear.</source>
+        <translation>Haken unter einen Rand, ihn eine Fingerbreite anheben, das Seil senkrecht. Füße und Hände weg.</translation>
+    </message>
+    <message>
+        <source>Middle to hook</source>
+        <translation>Mitte bis Haken</translation>
+    </message>
+    <message>
+        <source>Middle to hook, edge %1</source>
+        <translation>Mitte bis Haken, Rand %1</translation>
+    </message>
+    <message>
+        <source>level, from the middle of the tyre</source>
+        <translation>waagerecht, von der Mitte des Reifens</translation>
+    </message>
+    <message>
+        <source>From the middle of the tyre to where the hook holds, level.</source>
+        <translation>Von der Mitte des Reifens bis dahin, wo der Haken hält, waagerecht.</translation>
+    </message>
+    <message>
+        <source>Middle to far ring</source>
+        <translation>Mitte bis ferner Ring</translation>
+    </message>
+    <message>
+        <source>Middle to far ring, edge %1</source>
+        <translation>Mitte bis ferner Ring, Rand %1</translation>
+    </message>
+    <message>
+        <source>the ring that it lies on, far side</source>
+        <translation>der Ring, auf dem er liegt, ferne Seite</translation>
+    </message>
+    <message>
+        <source>From the middle to the far side of the ring that it lies on: narrower than the tyre itself.</source>
+        <translation>Von der Mitte bis zur fernen Seite des Rings, auf dem er liegt: schmaler als der Reifen selbst.</translation>
+    </message>
+    <message>
+        <source>Hung whole, clear of the ground, nobody under it. Never more than scale and hook are made for.</source>
+        <translation>Ganz gehängt, frei vom Boden, niemand darunter. Nie mehr, als wofür Waage und Haken gemacht sind.</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>for the force of a flip</source>
+        <translation>für die Kraft beim Wenden</translation>
+    </message>
+    <message>
+        <source>Across the whole tyre.</source>
+        <translation>Quer über den ganzen Reifen.</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>how high it lies</source>
+        <translation>wie hoch er liegt</translation>
+    </message>
+    <message>
+        <source>From the ground to its upper side.</source>
+        <translation>Vom Boden bis zu seiner Oberseite.</translation>
+    </message>
+    <message>
+        <source>Round one end</source>
+        <translation>Umfang, ein Ende</translation>
+    </message>
+    <message>
+        <source>Across one end</source>
+        <translation>Durchmesser, ein Ende</translation>
+    </message>
+    <message>
+        <source>Round the other end</source>
+        <translation>Umfang, anderes Ende</translation>
+    </message>
+    <message>
+        <source>Across the other end</source>
+        <translation>Durchmesser, anderes Ende</translation>
+    </message>
+    <message>
+        <source>A tape laid round it, without bark if it comes off.</source>
+        <translation>Das Maßband rundherum gelegt, ohne Rinde, wenn sie abgeht.</translation>
+    </message>
+    <message>
+        <source>Mean of two ways across, without bark if it comes off.</source>
+        <translation>Mittel aus zwei Richtungen quer, ohne Rinde, wenn sie abgeht.</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>of the wood</source>
+        <translation>des Holzes</translation>
+    </message>
+    <message>
+        <source>From end to end.</source>
+        <translation>Von Ende zu Ende.</translation>
+    </message>
+    <message>
+        <source>Specific gravity</source>
+        <translation>Rohdichte­zahl</translation>
+    </message>
+    <message>
+        <source>of the wood; spruce 0.40, oak 0.60</source>
+        <translation>des Holzes; Fichte 0,40, Eiche 0,60</translation>
+    </message>
+    <message>
+        <source>Dry mass over its volume as it is now; pieces of one species differ by a tenth.</source>
+        <translation>Trockenmasse durch sein jetziges Volumen; Stücke einer Art unterscheiden sich um ein Zehntel.</translation>
+    </message>
+    <message>
+        <source>× water</source>
+        <translation>× Wasser</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Feuchte</translation>
+    </message>
+    <message>
+        <source>in per cent of its dry mass</source>
+        <translation>in Prozent seiner Trockenmasse</translation>
+    </message>
+    <message>
+        <source>12 indoors, 18 under a roof. Wet or fresh wood: weigh it by both ends instead.</source>
+        <translation>12 drinnen, 18 unter Dach. Nasses oder frisches Holz: lieber an beiden Enden wiegen.</translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>Hung level, clear of the ground.</source>
+        <translation>Waagerecht gehängt, frei vom Boden.</translation>
+    </message>
+    <message>
+        <source>Round it</source>
+        <translation>Umfang</translation>
+    </message>
+    <message>
+        <source>Across it</source>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>where it is widest</source>
+        <translation>wo er am breitesten ist</translation>
+    </message>
+    <message>
+        <source>Mean of three ways. A centimetre in thirty is a tenth of its mass.</source>
+        <translation>Mittel aus drei Richtungen. Ein Zentimeter auf dreißig ist ein Zehntel seiner Masse.</translation>
+    </message>
+    <message>
+        <source>In a sling, or stood on a scale.</source>
+        <translation>In einer Schlinge, oder auf eine Waage gestellt.</translation>
+    </message>
+    <message>
+        <source>As it will be lifted, with what is in it.</source>
+        <translation>So, wie es gehoben wird, mit dem, was darin ist.</translation>
+    </message>
+    <message>
+        <source>Empty</source>
+        <translation>Leer</translation>
+    </message>
+    <message>
+        <source>weighed with nothing in it</source>
+        <translation>gewogen mit nichts darin</translation>
+    </message>
+    <message>
+        <source>The bag alone.</source>
+        <translation>Der Sack allein.</translation>
+    </message>
+    <message>
+        <source>Weigh an empty one of the same make: kegs differ.</source>
+        <translation>Ein leeres der gleichen Bauart wiegen: Fässer sind verschieden.</translation>
+    </message>
+    <message>
+        <source>In it</source>
+        <translation>Darin</translation>
+    </message>
+    <message>
+        <source>litres, as poured</source>
+        <translation>Liter, wie eingefüllt</translation>
+    </message>
+    <message>
+        <source>Count the cans or jugs that go in, or pour it out into them.</source>
+        <translation>Zähl die Kanister oder Krüge, die hineingehen, oder gieß es in sie aus.</translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation>L</translation>
+    </message>
+    <message>
+        <source>How deep</source>
+        <translation>Füllhöhe</translation>
+    </message>
+    <message>
+        <source>standing upright</source>
+        <translation>aufrecht stehend</translation>
+    </message>
+    <message>
+        <source>Dip a stick down to the bottom and read how far it is wet.</source>
+        <translation>Einen Stab bis zum Grund eintauchen und ablesen, wie weit er nass ist.</translation>
+    </message>
+    <message>
+        <source>Across, inside</source>
+        <translation>Durchmesser innen</translation>
+    </message>
+    <message>
+        <source>Outside less twice the wall.</source>
+        <translation>Außen minus zweimal die Wand.</translation>
+    </message>
+    <message>
+        <source>lying, in the middle</source>
+        <translation>liegend, in der Mitte</translation>
+    </message>
+    <message>
+        <source>Lying, a third of the depth is not a third of what is in it: that is worked out.</source>
+        <translation>Liegend ist ein Drittel der Höhe nicht ein Drittel des Inhalts: Das wird ausgerechnet.</translation>
+    </message>
+    <message>
+        <source>Length, inside</source>
+        <translation>Länge innen</translation>
+    </message>
+    <message>
+        <source>From end to end inside. Where its litres are printed on it, give them instead.</source>
+        <translation>Innen von Ende zu Ende. Wo die Liter darauf stehen, lieber diese angeben.</translation>
+    </message>
+    <message>
+        <source>Holds, full</source>
+        <translation>Fasst, voll</translation>
+    </message>
+    <message>
+        <source>litres, as printed on it</source>
+        <translation>Liter, wie darauf steht</translation>
+    </message>
+    <message>
+        <source>As printed on it: then no length is needed.</source>
+        <translation>Wie es darauf steht: Dann braucht es keine Länge.</translation>
+    </message>
+    <message>
+        <source>The sled alone, with its strap.</source>
+        <translation>Der Schlitten allein, mit seinem Gurt.</translation>
+    </message>
+    <message>
+        <source>Strap</source>
+        <translation>Gurt</translation>
+    </message>
+    <message>
+        <source>hook to belt</source>
+        <translation>Haken bis Gürtel</translation>
+    </message>
+    <message>
+        <source>Pulled straight, from the sled&apos;s hook to her belt.</source>
+        <translation>Gerade gezogen, vom Haken des Schlittens bis zu ihrem Gürtel.</translation>
+    </message>
+    <message>
+        <source>Its hook</source>
+        <translation>Sein Haken</translation>
+    </message>
+    <message>
+        <source>above the ground</source>
+        <translation>über dem Boden</translation>
+    </message>
+    <message>
+        <source>With her belt&apos;s height it says how steep the strap pulls.</source>
+        <translation>Mit der Höhe ihres Gürtels sagt es, wie steil der Gurt zieht.</translation>
+    </message>
+    <message>
+        <source>One of them reads</source>
+        <translation>Einer davon zeigt</translation>
+    </message>
+    <message>
+        <source>One handle with nothing on it; the other is taken for its like.</source>
+        <translation>Ein Griff ohne etwas daran; der andere gilt als gleich.</translation>
+    </message>
+    <message>
+        <source>With nothing on it.</source>
+        <translation>Ohne etwas daran.</translation>
+    </message>
+    <message>
+        <source>Many are off their mark by more than a plate would be.</source>
+        <translation>Viele liegen weiter neben ihrer Aufschrift als eine Scheibe.</translation>
+    </message>
+    <message>
+        <source>Can be set to</source>
+        <translation>Einstellbar auf</translation>
+    </message>
+    <message>
+        <source>and to</source>
+        <translation>und auf</translation>
+    </message>
+    <message>
+        <source>Set to</source>
+        <translation>Eingestellt auf</translation>
+    </message>
+    <message>
+        <source>only of one with changeable masses</source>
+        <translation>nur bei verstellbarer Masse</translation>
+    </message>
+    <message>
+        <source>as marked, 2 % either way</source>
+        <translation>laut Aufschrift, 2 % in beide Richtungen</translation>
+    </message>
+    <message>
+        <source>Each mass that it can be set to, as it is marked.</source>
+        <translation>Jede Masse, auf die sie sich einstellen lässt, laut Aufschrift.</translation>
+    </message>
+    <message>
+        <source>Handle, thick</source>
+        <translation>Griff, Dicke</translation>
+    </message>
+    <message>
+        <source>for whoever chooses</source>
+        <translation>hilft beim Auswählen</translation>
+    </message>
+    <message>
+        <source>Across the handle where the hand holds it.</source>
+        <translation>Quer über den Griff, wo die Hand ihn hält.</translation>
+    </message>
+    <message>
+        <source>Window, wide</source>
+        <translation>Fenster, Breite</translation>
+    </message>
+    <message>
+        <source>from horn to horn</source>
+        <translation>von Horn zu Horn</translation>
+    </message>
+    <message>
+        <source>Inside, from horn to horn.</source>
+        <translation>Innen, von Horn zu Horn.</translation>
+    </message>
+    <message>
+        <source>The opposite edge too</source>
+        <translation>Auch der Rand gegenüber</translation>
+    </message>
+    <message>
+        <source>whole, on a scale</source>
+        <translation>ganz, an einer Waage</translation>
+    </message>
+    <message>
+        <source>by litres</source>
+        <translation>nach Litern</translation>
+    </message>
+    <message>
+        <source>by its level, standing</source>
+        <translation>nach Füllhöhe, stehend</translation>
+    </message>
+    <message>
+        <source>by its level, lying</source>
+        <translation>nach Füllhöhe, liegend</translation>
+    </message>
+    <message>
+        <source>surest</source>
+        <translation>am sichersten</translation>
+    </message>
+    <message>
+        <source>what was poured in</source>
+        <translation>was eingefüllt wurde</translation>
+    </message>
+    <message>
+        <source>a stick and a tape</source>
+        <translation>Stab und Maßband</translation>
+    </message>
+    <message>
+        <source>on the list, and given to nobody</source>
+        <translation>auf der Liste, für niemanden</translation>
+    </message>
+    <message>
+        <source>Measure a tyre</source>
+        <translation>Reifen messen</translation>
+    </message>
+    <message>
+        <source>Look for wire that shows and drain it first: water is weighed too, and runs. Clear the ground it could fall on. Twice what an edge reads is too little, the unsafe side: the lever says the rest.</source>
+        <translation>Zuerst nach Draht suchen, der zu sehen ist, und ausleeren: Wasser wird mitgewogen und läuft. Den Boden räumen, auf den er fallen könnte. Das Doppelte dessen, was ein Rand zeigt, ist zu wenig, die unsichere Seite: Den Rest sagt der Hebel.</translation>
+    </message>
+    <message>
+        <source>one edge lifted</source>
+        <translation>ein Rand angehoben</translation>
+    </message>
+    <message>
+        <source>a hanging scale and a tape</source>
+        <translation>Hängewaage und Maßband</translation>
+    </message>
+    <message>
+        <source>Measure a log</source>
+        <translation>Stamm messen</translation>
+    </message>
+    <message>
+        <source>Each end on a scale, one after the other, is surer than size and wood. Look for splits and loose handles; feet clear of it.</source>
+        <translation>Jedes Ende an einer Waage, eines nach dem anderen, ist sicherer als Maß und Holz. Nach Spalten und losen Griffen suchen; Füße weg davon.</translation>
+    </message>
+    <message>
+        <source>each end on a scale</source>
+        <translation>jedes Ende an einer Waage</translation>
+    </message>
+    <message>
+        <source>by size and wood</source>
+        <translation>nach Maß und Holz</translation>
+    </message>
+    <message>
+        <source>however its mass lies</source>
+        <translation>wie auch immer seine Masse liegt</translation>
+    </message>
+    <message>
+        <source>a tape, and what wood it is</source>
+        <translation>Maßband, und welches Holz es ist</translation>
+    </message>
+    <message>
+        <source>Measure a stone</source>
+        <translation>Stein messen</translation>
+    </message>
+    <message>
+        <source>On a scale where one holds it. By its size a centimetre in thirty is a tenth of its mass.</source>
+        <translation>An eine Waage, wo eine ihn trägt. Nach Maß ist ein Zentimeter auf dreißig ein Zehntel seiner Masse.</translation>
+    </message>
+    <message>
+        <source>by its size</source>
+        <translation>nach Maß</translation>
+    </message>
+    <message>
+        <source>a tape, and what it is made of</source>
+        <translation>Maßband, und woraus er ist</translation>
+    </message>
+    <message>
+        <source>Measure a keg or sandbag</source>
+        <translation>Fass oder Sandsack messen</translation>
+    </message>
+    <message>
+        <source>Never open or drop a keg that may hold gas: whoever owns it lets it off. One of which nobody knows is not used.</source>
+        <translation>Ein Fass, das vielleicht Gas hält, nie öffnen oder fallen lassen: Es lässt ab, wem es gehört. Eines, von dem es niemand weiß, wird nicht benutzt.</translation>
+    </message>
+    <message>
+        <source>Measure a sled</source>
+        <translation>Schlitten messen</translation>
+    </message>
+    <message>
+        <source>What it weighs, and how its strap pulls. How it slides is measured on the spot, on each surface.</source>
+        <translation>Was er wiegt, und wie sein Gurt zieht. Wie er gleitet, wird an Ort und Stelle gemessen, auf jedem Untergrund.</translation>
+    </message>
+    <message>
+        <source>Measure what is carried by</source>
+        <translation>Griffe, Joch oder Rahmen messen</translation>
+    </message>
+    <message>
+        <source>Handles, a yoke or a bar weigh something themselves, and it is carried too. Look at welds and collars.</source>
+        <translation>Griffe, ein Joch oder eine Stange wiegen selbst etwas, und das wird mitgetragen. Schweiß­nähte und Verschlüsse ansehen.</translation>
+    </message>
+    <message>
+        <source>Measure a kettlebell or dumbbell</source>
+        <translation>Kettlebell oder Kurzhantel messen</translation>
+    </message>
+    <message>
+        <source>The right mass can be the wrong thing in the hand: whether it sits is tried, not worked out.</source>
+        <translation>Die richtige Masse kann in der Hand das Falsche sein: Ob es sitzt, wird probiert, nicht ausgerechnet.</translation>
+    </message>
+    <message>
+        <source>Warn of, in words</source>
+        <translation>Warnen vor, in Worten</translation>
+    </message>
+    <message>
+        <source>Its mass</source>
+        <translation>Seine Masse</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
     <name>implementtexts</name>
     <message>
         <source>Step of the scale</source>
@@ -7144,6 +8465,58 @@
     <message>
         <source>Volumes: geometry. Ranges: JCGM 100:2008, 4.3.7.</source>
         <translation>Volumen: Geometrie. Bereiche: JCGM 100:2008, 4.3.7.</translation>
+    </message>
+    <message>
+        <source>Sandbag</source>
+        <translation>Sandsack</translation>
+    </message>
+    <message>
+        <source>Keg</source>
+        <translation>Fass</translation>
+    </message>
+    <message>
+        <source>Dumbbell</source>
+        <translation>Kurzhantel</translation>
+    </message>
+    <message>
+        <source>Kettlebell</source>
+        <translation>Kettlebell</translation>
+    </message>
+    <message>
+        <source>Handles</source>
+        <translation>Griffe</translation>
+    </message>
+    <message>
+        <source>Handle</source>
+        <translation>Griff</translation>
+    </message>
+    <message>
+        <source>Hex bar</source>
+        <translation>Hex-Bar</translation>
+    </message>
+    <message>
+        <source>Yoke</source>
+        <translation>Joch</translation>
+    </message>
+    <message>
+        <source>Frame</source>
+        <translation>Rahmen</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>Stamm</translation>
+    </message>
+    <message>
+        <source>Stone</source>
+        <translation>Stein</translation>
+    </message>
+    <message>
+        <source>Sled</source>
+        <translation>Schlitten</translation>
+    </message>
+    <message>
+        <source>Tyre</source>
+        <translation>Reifen</translation>
     </message>
 </context>
 <context>
@@ -10090,6 +11463,41 @@
     </message>
 </context>
 <context>
+    <name>sledtexts</name>
+    <message>
+        <source>Friction %1, found with %2 to %3 in all</source>
+        <translation>Reibung %1, gemessen mit insgesamt %2 bis %3</translation>
+    </message>
+    <message>
+        <source>%1 N, as much as %2 weigh</source>
+        <translation>%1 N, so viel, wie %2 wiegen</translation>
+    </message>
+    <message>
+        <source>%1 m/s</source>
+        <translation>%1 m/s</translation>
+    </message>
+    <message>
+        <source>How fast: not known yet</source>
+        <translation>Wie schnell: noch nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Pushed like this it locks: the push presses it down as hard as it moves it. Push lower, or with less on it.</source>
+        <translation>So geschoben sitzt er fest: Das Schieben drückt ihn so stark nieder, wie es ihn bewegt. Schieb tiefer an oder mit weniger darauf.</translation>
+    </message>
+    <message>
+        <source>Nobody knows what the sled weighs: measure it in Kit.</source>
+        <translation>Niemand weiß, was der Schlitten wiegt: Miss ihn unter Material.</translation>
+    </message>
+    <message>
+        <source>Measure its strap and the height of its hook in Kit, then it is known how steep it pulls.</source>
+        <translation>Miss unter Material seinen Gurt und die Höhe seines Hakens, dann ist bekannt, wie steil er zieht.</translation>
+    </message>
+    <message>
+        <source>Three timed runs with different loads make a line; two do not say how sure it is.</source>
+        <translation>Drei gestoppte Läufe mit verschiedenen Lasten ergeben eine Gerade; zwei sagen nicht, wie sicher sie ist.</translation>
+    </message>
+</context>
+<context>
     <name>standingtexts</name>
     <message>
         <source>somebody</source>
@@ -10170,6 +11578,13 @@
     <message>
         <source>A parent or guardian has to agree first: until then only name, squad and loads are kept.</source>
         <translation>Zuerst muss ein Elternteil oder Vormund zustimmen: Bis dahin werden nur Name, Gruppe und Lasten behalten.</translation>
+    </message>
+</context>
+<context>
+    <name>std</name>
+    <message>
+        <source>Step of the scale</source>
+        <translation>Teilschritt der Waage</translation>
     </message>
 </context>
 <context>
@@ -10510,6 +11925,137 @@
     <message>
         <source>The smallest change the scale shows: %1, or %2.</source>
         <translation>Die kleinste Änderung, die die Waage zeigt: %1 oder %2.</translation>
+    </message>
+</context>
+<context>
+    <name>usetexts</name>
+    <message>
+        <source>Her maximum was not lifted with plain iron: %1</source>
+        <translation>Ihr Maximum wurde nicht mit bloßem Eisen gehoben: %1</translation>
+    </message>
+    <message>
+        <source>It is of %1. Test or estimate it with plain iron.</source>
+        <translation>Es ist vom %1. Teste oder schätze es mit bloßem Eisen.</translation>
+    </message>
+    <message>
+        <source>Her maximum is too old to go by: %1</source>
+        <translation>Ihr Maximum ist zu alt, um danach zu gehen: %1</translation>
+    </message>
+    <message>
+        <source>It is of %1. Test or estimate it again.</source>
+        <translation>Es ist vom %1. Teste oder schätze es neu.</translation>
+    </message>
+    <message>
+        <source>No maximum of hers is known: %1</source>
+        <translation>Kein Maximum von ihr ist bekannt: %1</translation>
+    </message>
+    <message>
+        <source>Test or estimate it first: the cap is a share of it.</source>
+        <translation>Teste oder schätze es zuerst: Die Obergrenze ist ein Anteil davon.</translation>
+    </message>
+    <message>
+        <source>Give-or-take counted in, it comes to %1 % of her lowest estimate of %2, and %3 % is your cap.</source>
+        <translation>Das Mehr oder Weniger mitgezählt, sind es %1 % ihrer niedrigsten Schätzung (%2), und deine Obergrenze ist %3 %.</translation>
+    </message>
+    <message>
+        <source>%1 would do.</source>
+        <translation>%1 ginge.</translation>
+    </message>
+    <message>
+        <source>No load weighed like this would do.</source>
+        <translation>Keine so gewogene Last ginge.</translation>
+    </message>
+    <message>
+        <source>It may be over your cap</source>
+        <translation>Vielleicht über deiner Obergrenze</translation>
+    </message>
+    <message>
+        <source>%1 Weigh it better, or take a lighter one: %2</source>
+        <translation>%1 Genauer wiegen oder etwas Leichteres nehmen: %2</translation>
+    </message>
+    <message>
+        <source>Over your cap</source>
+        <translation>Über deiner Obergrenze</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>may use it</source>
+        <translation>darf es benutzen</translation>
+    </message>
+    <message>
+        <source>look over first</source>
+        <translation>zuerst durchsehen</translation>
+    </message>
+    <message>
+        <source>not now</source>
+        <translation>jetzt nicht</translation>
+    </message>
+    <message>
+        <source>Its mass is not known</source>
+        <translation>Seine Masse ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>It may hold gas</source>
+        <translation>Es hält vielleicht Gas</translation>
+    </message>
+    <message>
+        <source>Ask whoever brought it. Until it is known to be let off nobody lifts, drops or opens it.</source>
+        <translation>Frag, wer es gebracht hat. Bis bekannt ist, dass es abgelassen ist, wird es von niemandem gehoben, fallen gelassen oder geöffnet.</translation>
+    </message>
+    <message>
+        <source>It holds gas</source>
+        <translation>Es hält Gas</translation>
+    </message>
+    <message>
+        <source>Whoever owns it lets it off. Nobody else opens it, and nobody drops or lifts it until then.</source>
+        <translation>Es lässt ab, wem es gehört. Sonst öffnet es niemand, und bis dahin lässt es niemand fallen und hebt es niemand.</translation>
+    </message>
+    <message>
+        <source>Held against no lift of hers</source>
+        <translation>An keiner Übung von ihr gemessen</translation>
+    </message>
+    <message>
+        <source>Say below which lift, and how much of it, such a load may come to; or see for yourself that it suits her.</source>
+        <translation>Sag unten, bis zu welcher Übung und wie viel davon so eine Last reichen darf; oder sieh selbst, dass sie für sie passt.</translation>
+    </message>
+    <message>
+        <source>Tried: it does not fit the hand</source>
+        <translation>Probiert: passt nicht in die Hand</translation>
+    </message>
+    <message>
+        <source>Take another, or hold it otherwise.</source>
+        <translation>Nimm eine andere, oder halte sie anders.</translation>
+    </message>
+    <message>
+        <source>Not tried in the hand</source>
+        <translation>Nicht in der Hand probiert</translation>
+    </message>
+    <message>
+        <source>Have it held first. With two hands the little fingers go on the horns.</source>
+        <translation>Erst halten lassen. Mit zwei Händen kommen die kleinen Finger an die Hörner.</translation>
+    </message>
+    <message>
+        <source>Noted</source>
+        <translation>Vermerkt</translation>
+    </message>
+    <message>
+        <source>Nobody has looked it over</source>
+        <translation>Niemand hat ihn durch­gesehen</translation>
+    </message>
+    <message>
+        <source>Look for wire that shows, cuts in the side, and water in it.</source>
+        <translation>Nach Draht suchen, der zu sehen ist, nach Schnitten in der Flanke und Wasser darin.</translation>
+    </message>
+    <message>
+        <source>Does she reach the ground?</source>
+        <translation>Kommt sie bis zum Boden?</translation>
+    </message>
+    <message>
+        <source>With a flat back and straight arms, hands under the edge. If not, put it on blocks or leave it out.</source>
+        <translation>Mit flachem Rücken und gestreckten Armen, Hände unter dem Rand. Wenn nicht, auf Blöcke legen oder weglassen.</translation>
     </message>
 </context>
 <context>

@@ -311,6 +311,56 @@
     </message>
 </context>
 <context>
+    <name>ArrivalPage</name>
+    <message>
+        <source>What is here</source>
+        <translation>Lo que hay aquí</translation>
+    </message>
+    <message>
+        <source>choose a venue in Kit first</source>
+        <translation>elige antes un lugar en Material</translation>
+    </message>
+    <message>
+        <source>NEXT</source>
+        <translation>SIGUIENTE</translation>
+    </message>
+    <message>
+        <source>Something that is not on the list</source>
+        <translation>Algo que no está en la lista</translation>
+    </message>
+    <message>
+        <source>Leave and come back: what was begun waits as it was typed.</source>
+        <translation>Sal y vuelve: lo empezado espera tal como se tecleó.</translation>
+    </message>
+</context>
+<context>
+    <name>ArrivalView</name>
+    <message>
+        <source>not on the list yet</source>
+        <translation>aún no está en la lista</translation>
+    </message>
+    <message>
+        <source>begun, not kept</source>
+        <translation>empezado, sin guardar</translation>
+    </message>
+    <message>
+        <source>%1, out of use</source>
+        <translation>%1, fuera de uso</translation>
+    </message>
+    <message>
+        <source>to do</source>
+        <translation>por hacer</translation>
+    </message>
+    <message>
+        <source>Nothing is on the list yet</source>
+        <translation>Aún no hay nada en la lista</translation>
+    </message>
+    <message>
+        <source>%1 of %2 are known</source>
+        <translation>Se conocen %1 de %2</translation>
+    </message>
+</context>
+<context>
     <name>AskSheet</name>
     <message>
         <source>NEXT</source>
@@ -437,6 +487,14 @@
     <message>
         <source>Strength</source>
         <translation>Fuerza</translation>
+    </message>
+    <message>
+        <source>What is here</source>
+        <translation>Lo que hay aquí</translation>
+    </message>
+    <message>
+        <source>and she may use</source>
+        <translation>y puede usar</translation>
     </message>
 </context>
 <context>
@@ -833,6 +891,76 @@
     <message>
         <source>Other plates</source>
         <translation>Otros discos</translation>
+    </message>
+</context>
+<context>
+    <name>CapEditor</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Choose the lift first.</source>
+        <translation>Elige primero el ejercicio.</translation>
+    </message>
+    <message>
+        <source>No maximum of that lift is known yet: test or estimate it, and the cap is known.</source>
+        <translation>Aún no se conoce ningún máximo de ese ejercicio: pruébalo o estímalo, y se sabrá el tope.</translation>
+    </message>
+    <message>
+        <source>With its give-or-take at most %1, by her lowest estimate of %2.</source>
+        <translation>Contado el margen, como mucho %1, según su estimación más baja del %2.</translation>
+    </message>
+    <message>
+        <source>How much of it</source>
+        <translation>Qué parte</translation>
+    </message>
+    <message>
+        <source>of her lowest estimate</source>
+        <translation>de su estimación más baja</translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>There is no such number.</source>
+        <translation>Ese número no existe.</translation>
+    </message>
+</context>
+<context>
+    <name>CapPage</name>
+    <message>
+        <source>%1: held against</source>
+        <translation>%1: con qué se compara</translation>
+    </message>
+    <message>
+        <source>Use</source>
+        <translation>Uso</translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <translation>Omitir</translation>
+    </message>
+    <message>
+        <source>KEEP</source>
+        <translation>GUARDAR</translation>
+    </message>
+    <message>
+        <source>Of which lift of hers</source>
+        <translation>De qué ejercicio suyo</translation>
+    </message>
+    <message>
+        <source>not chosen</source>
+        <translation>sin elegir</translation>
+    </message>
+    <message>
+        <source>How much of it</source>
+        <translation>Qué parte</translation>
+    </message>
+    <message>
+        <source>Seventy per cent is ours to begin with: common practice, no source. Held against it is the load with its give-or-take.</source>
+        <translation>Setenta por ciento es nuestro punto de partida: práctica habitual, sin fuente. Con eso se compara la carga con su margen.</translation>
     </message>
 </context>
 <context>
@@ -2044,6 +2172,51 @@
     </message>
 </context>
 <context>
+    <name>HerePage</name>
+    <message>
+        <source>What she may use</source>
+        <translation>Lo que puede usar</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Enter what is here</source>
+        <translation>Anotar lo que hay aquí</translation>
+    </message>
+    <message>
+        <source>Local rules, and whoever is licensed or responsible here, go before this list.</source>
+        <translation>Las normas locales y quien esté habilitado o sea responsable aquí van antes que esta lista.</translation>
+    </message>
+</context>
+<context>
+    <name>HereRow</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>HereView</name>
+    <message>
+        <source>Choose in Kit where you are: a list is of one venue.</source>
+        <translation>Elige en Material dónde estás: una lista es de un solo lugar.</translation>
+    </message>
+    <message>
+        <source>Choose in Squad whom it is for.</source>
+        <translation>Elige en Plantel para quién es.</translation>
+    </message>
+    <message>
+        <source>Nothing of the kind is on the list of this venue. Enter it in Kit: a tyre takes a minute.</source>
+        <translation>En la lista de este lugar no hay nada de esto. Anótalo en Material: una rueda lleva un minuto.</translation>
+    </message>
+    <message>
+        <source>%1 she may use, %2 to look over first, %3 not now</source>
+        <translation>%1 puede usar, %2 hay que revisar antes, %3 ahora no</translation>
+    </message>
+</context>
+<context>
     <name>HookMeasuresPage</name>
     <message>
         <source>Hook, depth and safeties</source>
@@ -2087,6 +2260,36 @@
     <message>
         <source>%1; the bar half way, at %2</source>
         <translation>%1; la barra a medio camino, a %2</translation>
+    </message>
+</context>
+<context>
+    <name>ImplementEditor</name>
+    <message>
+        <source>There is no such entry.</source>
+        <translation>Esa entrada no existe.</translation>
+    </message>
+    <message>
+        <source>It holds gas: nobody opens, drops or lifts it until whoever owns it has let it off.</source>
+        <translation>Tiene gas: nadie lo abre, lo deja caer ni lo levanta hasta que quien sea su dueño le haya soltado el gas.</translation>
+    </message>
+    <message>
+        <source>Nobody knows whether it holds gas: it is used for nothing until somebody does.</source>
+        <translation>Nadie sabe si tiene gas: no se usa para nada hasta que alguien lo sepa.</translation>
+    </message>
+    <message>
+        <source>Still to do: %1</source>
+        <translation>Por hacer: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ImplementPages</name>
+    <message>
+        <source>Which lift?</source>
+        <translation>¿Qué ejercicio?</translation>
+    </message>
+    <message>
+        <source>Held against</source>
+        <translation>Comparado con</translation>
     </message>
 </context>
 <context>
@@ -3558,6 +3761,62 @@
         <source>two minutes: a tape</source>
         <translation>dos minutos: una cinta métrica</translation>
     </message>
+    <message>
+        <source>A tyre</source>
+        <translation>Una rueda</translation>
+    </message>
+    <message>
+        <source>a minute: a hanging scale and a tape</source>
+        <translation>un minuto: una báscula colgante y una cinta métrica</translation>
+    </message>
+    <message>
+        <source>A log</source>
+        <translation>Un tronco</translation>
+    </message>
+    <message>
+        <source>a minute: a hanging scale</source>
+        <translation>un minuto: una báscula colgante</translation>
+    </message>
+    <message>
+        <source>A stone</source>
+        <translation>Una piedra</translation>
+    </message>
+    <message>
+        <source>a minute: a scale, or a tape</source>
+        <translation>un minuto: una báscula, o una cinta métrica</translation>
+    </message>
+    <message>
+        <source>A keg or sandbag</source>
+        <translation>Un barril o saco de arena</translation>
+    </message>
+    <message>
+        <source>a minute: a scale, or how much is in it</source>
+        <translation>un minuto: una báscula, o cuánto contiene</translation>
+    </message>
+    <message>
+        <source>A sled</source>
+        <translation>Un trineo</translation>
+    </message>
+    <message>
+        <source>a minute: a scale and a tape</source>
+        <translation>un minuto: una báscula y una cinta métrica</translation>
+    </message>
+    <message>
+        <source>Handles, a yoke or a frame</source>
+        <translation>Asas, un yugo o un marco</translation>
+    </message>
+    <message>
+        <source>a minute: a scale, or its mark</source>
+        <translation>un minuto: una báscula, o su marca</translation>
+    </message>
+    <message>
+        <source>A kettlebell or dumbbell</source>
+        <translation>Una pesa rusa o mancuerna</translation>
+    </message>
+    <message>
+        <source>a minute: a scale, or its mark; a hand to try it</source>
+        <translation>un minuto: una báscula, o su marca; una mano para probarla</translation>
+    </message>
 </context>
 <context>
     <name>MeasureWhatPage</name>
@@ -4627,6 +4886,88 @@
     </message>
 </context>
 <context>
+    <name>RunEditor</name>
+    <message>
+        <source>How fast: not known yet</source>
+        <translation>Velocidad: aún no se sabe</translation>
+    </message>
+    <message>
+        <source>Choose the surface first.</source>
+        <translation>Elige antes el suelo.</translation>
+    </message>
+    <message>
+        <source>Still to do: what lay on the sled, how far, and how long it took.</source>
+        <translation>Falta: qué había en el trineo, qué distancia y cuánto tardó.</translation>
+    </message>
+    <message>
+        <source>It took</source>
+        <translation>Tardó</translation>
+    </message>
+    <message>
+        <source>by hand: 0.1 s give or take is counted in</source>
+        <translation>a mano: se cuentan 0,1 s arriba o abajo</translation>
+    </message>
+    <message>
+        <source>s</source>
+        <translation>s</translation>
+    </message>
+    <message>
+        <source>On the sled</source>
+        <translation>En el trineo</translation>
+    </message>
+    <message>
+        <source>plates on it; 0 with none</source>
+        <translation>discos encima; 0 si no hay</translation>
+    </message>
+    <message>
+        <source>How far</source>
+        <translation>Qué distancia</translation>
+    </message>
+    <message>
+        <source>between the two marks, from a flying start</source>
+        <translation>entre las dos marcas, con salida lanzada</translation>
+    </message>
+    <message>
+        <source>Her belt</source>
+        <translation>Su cinturón</translation>
+    </message>
+    <message>
+        <source>above the ground; leave out when the strap is level</source>
+        <translation>sobre el suelo; déjalo fuera si la correa va horizontal</translation>
+    </message>
+    <message>
+        <source>There is no such number.</source>
+        <translation>Ese número no existe.</translation>
+    </message>
+</context>
+<context>
+    <name>RunPage</name>
+    <message>
+        <source>not kept yet</source>
+        <translation>aún sin guardar</translation>
+    </message>
+    <message>
+        <source>a timed run on %1</source>
+        <translation>una carrera cronometrada en %1</translation>
+    </message>
+    <message>
+        <source>Sled</source>
+        <translation>Trineo</translation>
+    </message>
+    <message>
+        <source>Forget</source>
+        <translation>Olvidar</translation>
+    </message>
+    <message>
+        <source>KEEP</source>
+        <translation>GUARDAR</translation>
+    </message>
+    <message>
+        <source>Three runs with different loads, fresh for each, make her own line. Nobody else&apos;s line is used for her.</source>
+        <translation>Tres carreras con cargas distintas, descansada en cada una, dan su propia recta. Para ella no se usa la de nadie más.</translation>
+    </message>
+</context>
+<context>
     <name>ScaleChoice</name>
     <message>
         <source>another scale</source>
@@ -5012,6 +5353,92 @@
     </message>
 </context>
 <context>
+    <name>SledPage</name>
+    <message>
+        <source>Use</source>
+        <translation>Uso</translation>
+    </message>
+    <message>
+        <source>Time a run of hers</source>
+        <translation>Cronometrar una carrera suya</translation>
+    </message>
+    <message>
+        <source>Pull it again, or on another ground</source>
+        <translation>Arrastrarlo otra vez, o en otro suelo</translation>
+    </message>
+    <message>
+        <source>Pull it here</source>
+        <translation>Arrastrarlo aquí</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>En</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>On the sled</source>
+        <translation>En el trineo</translation>
+    </message>
+    <message>
+        <source>Speed she loses</source>
+        <translation>Velocidad que pierde</translation>
+    </message>
+    <message>
+        <source>Clear lane, nobody in front of it. Stop for pain, dizziness, chest pain, sudden headache or numbness.</source>
+        <translation>Carril despejado, nadie delante. Parar si hay dolor, mareo, dolor de pecho, dolor de cabeza repentino o entumecimiento.</translation>
+    </message>
+</context>
+<context>
+    <name>SledView</name>
+    <message>
+        <source>%1. Pulled on %2.</source>
+        <translation>%1. Arrastrado el %2.</translation>
+    </message>
+    <message>
+        <source>%1; outside the loads it was pulled with, so less sure than it looks</source>
+        <translation>%1; fuera de las cargas con las que se arrastró, así que menos seguro de lo que parece</translation>
+    </message>
+    <message>
+        <source>%1 on it</source>
+        <translation>%1 encima</translation>
+    </message>
+    <message>
+        <source>%1 % slower</source>
+        <translation>%1 % más lenta</translation>
+    </message>
+    <message>
+        <source>Free she runs %1 by her own line.</source>
+        <translation>Libre corre a %1 según su propia recta.</translation>
+    </message>
+    <message>
+        <source>The empty sled costs more than that.</source>
+        <translation>El trineo vacío ya cuesta más que eso.</translation>
+    </message>
+    <message>
+        <source>Put on %1.</source>
+        <translation>Pon %1.</translation>
+    </message>
+    <message>
+        <source>Put on %1: past her runs, so guessed.</source>
+        <translation>Pon %1: fuera de sus carreras, así que es una suposición.</translation>
+    </message>
+    <message>
+        <source>On %1 %2 pull as hard.</source>
+        <translation>En %1 tiran lo mismo %2.</translation>
+    </message>
+    <message>
+        <source>On %1: %2</source>
+        <translation>En %1: %2</translation>
+    </message>
+    <message>
+        <source>It was not pulled here yet: friction is another on every ground, and in the wet.</source>
+        <translation>Aún no se ha arrastrado aquí: el rozamiento es otro en cada suelo, y en mojado.</translation>
+    </message>
+</context>
+<context>
     <name>SquadPage</name>
     <message>
         <source>Squad</source>
@@ -5354,6 +5781,96 @@
     </message>
 </context>
 <context>
+    <name>SurfaceEditor</name>
+    <message>
+        <source>How it slides: not known yet</source>
+        <translation>Cómo desliza: aún no se sabe</translation>
+    </message>
+    <message>
+        <source>This sled is not there any more.</source>
+        <translation>Ese trineo ya no está.</translation>
+    </message>
+    <message>
+        <source>Still to do: say which surface it is.</source>
+        <translation>Falta: di qué suelo es.</translation>
+    </message>
+    <message>
+        <source>Still to do: pull it with two different loads, or more.</source>
+        <translation>Falta: arrástralo con dos cargas distintas, o más.</translation>
+    </message>
+    <message>
+        <source>On the sled, pull %1</source>
+        <translation>En el trineo, arrastre %1</translation>
+    </message>
+    <message>
+        <source>plates on it; 0 with none</source>
+        <translation>discos encima; 0 si no hay</translation>
+    </message>
+    <message>
+        <source>The scale shows, pull %1</source>
+        <translation>La báscula muestra, arrastre %1</translation>
+    </message>
+    <message>
+        <source>at a steady walk, once it slides</source>
+        <translation>a paso constante, cuando ya desliza</translation>
+    </message>
+    <message>
+        <source>Step of the scale</source>
+        <translation>Escalón de la báscula</translation>
+    </message>
+    <message>
+        <source>the least it shows</source>
+        <translation>lo mínimo que muestra</translation>
+    </message>
+    <message>
+        <source>Upper end of the strap</source>
+        <translation>Extremo superior de la correa</translation>
+    </message>
+    <message>
+        <source>above the ground; leave out when it was pulled level</source>
+        <translation>sobre el suelo; déjalo fuera si se tiró en horizontal</translation>
+    </message>
+    <message>
+        <source>There is no such number.</source>
+        <translation>Ese número no existe.</translation>
+    </message>
+</context>
+<context>
+    <name>SurfacePage</name>
+    <message>
+        <source>How it slides</source>
+        <translation>Cómo desliza</translation>
+    </message>
+    <message>
+        <source>not kept yet</source>
+        <translation>aún sin guardar</translation>
+    </message>
+    <message>
+        <source>a steady walk, a scale in the strap</source>
+        <translation>a paso constante, con una báscula en la correa</translation>
+    </message>
+    <message>
+        <source>Sled</source>
+        <translation>Trineo</translation>
+    </message>
+    <message>
+        <source>Forget</source>
+        <translation>Olvidar</translation>
+    </message>
+    <message>
+        <source>KEEP</source>
+        <translation>GUARDAR</translation>
+    </message>
+    <message>
+        <source>Ground it was pulled on before</source>
+        <translation>Suelo en el que ya se arrastró</translation>
+    </message>
+    <message>
+        <source>Ground, as wet grass</source>
+        <translation>Suelo, por ejemplo hierba mojada</translation>
+    </message>
+</context>
+<context>
     <name>TakeOutPage</name>
     <message>
         <source>Take out %1?</source>
@@ -5654,6 +6171,14 @@
         <source>Add a venue</source>
         <translation>Añadir un lugar</translation>
     </message>
+    <message>
+        <source>Just arrived</source>
+        <translation>Acabo de llegar</translation>
+    </message>
+    <message>
+        <source>tyres, logs, kegs, sleds, handles: one after the other</source>
+        <translation>ruedas, troncos, barriles, trineos, asas: uno tras otro</translation>
+    </message>
 </context>
 <context>
     <name>ToggleRow</name>
@@ -5727,6 +6252,17 @@
     </message>
 </context>
 <context>
+    <name>TwoSteps</name>
+    <message>
+        <source>%1: less</source>
+        <translation>%1: menos</translation>
+    </message>
+    <message>
+        <source>%1: more</source>
+        <translation>%1: más</translation>
+    </message>
+</context>
+<context>
     <name>UndoKey</name>
     <message>
         <source>Undo:</source>
@@ -5778,6 +6314,76 @@
     <message>
         <source>five words with spaces, or your own</source>
         <translation>cinco palabras con espacios, o la tuya</translation>
+    </message>
+</context>
+<context>
+    <name>UsePage</name>
+    <message>
+        <source>List</source>
+        <translation>Lista</translation>
+    </message>
+    <message>
+        <source>DO NOT USE</source>
+        <translation>NO USAR</translation>
+    </message>
+    <message>
+        <source>READY</source>
+        <translation>LISTO</translation>
+    </message>
+    <message>
+        <source>NOT READY: look over first</source>
+        <translation>NO LISTO: revisar antes</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Para</translation>
+    </message>
+    <message>
+        <source>Held against</source>
+        <translation>Comparado con</translation>
+    </message>
+    <message>
+        <source>the most that she may have in her hands</source>
+        <translation>lo máximo que puede tener en las manos</translation>
+    </message>
+    <message>
+        <source>How it slides, and her runs</source>
+        <translation>Cómo desliza, y sus carreras</translation>
+    </message>
+    <message>
+        <source>How it was measured</source>
+        <translation>Cómo se midió</translation>
+    </message>
+    <message>
+        <source>Stop for pain, dizziness, chest pain, sudden headache or numbness. Local rules, and whoever is licensed or responsible here, go before this page.</source>
+        <translation>Parar si hay dolor, mareo, dolor de pecho, dolor de cabeza repentino o entumecimiento. Las normas locales y quien esté habilitado o sea responsable aquí van antes que esta página.</translation>
+    </message>
+</context>
+<context>
+    <name>UseView</name>
+    <message>
+        <source>Read its diameter and width, and what a flip takes is known.</source>
+        <translation>Lee su diámetro y su ancho, y se sabrá lo que pide un volteo.</translation>
+    </message>
+    <message>
+        <source>Off the ground its edge takes %1 N straight up, most of the whole flip; at %2° it stands by itself.</source>
+        <translation>Para dejar el suelo su borde pide %1 N en vertical, lo máximo de todo el volteo; a %2° se sostiene sola.</translation>
+    </message>
+    <message>
+        <source>%1 That is %2 % of her lowest deadlift, give-or-take counted in.</source>
+        <translation>%1 Eso es el %2 % de la estimación más baja de su peso muerto, contado el margen.</translation>
+    </message>
+    <message>
+        <source>%1 % of her %2</source>
+        <translation>%1 % de su máximo: %2</translation>
+    </message>
+    <message>
+        <source>no lift</source>
+        <translation>ningún ejercicio</translation>
+    </message>
+    <message>
+        <source>Nobody knows whether she may</source>
+        <translation>Nadie sabe si puede</translation>
     </message>
 </context>
 <context>
@@ -6904,6 +7510,721 @@
     </message>
 </context>
 <context>
+    <name>implementform</name>
+    <message>
+        <source>Water in it</source>
+        <translation>Agua dentro</translation>
+    </message>
+    <message>
+        <source>drained, none left</source>
+        <translation>vaciada, ya no queda</translation>
+    </message>
+    <message>
+        <source>not looked yet</source>
+        <translation>aún sin mirar</translation>
+    </message>
+    <message>
+        <source>The tape was laid</source>
+        <translation>La cinta se puso</translation>
+    </message>
+    <message>
+        <source>across its ends</source>
+        <translation>a través de sus extremos</translation>
+    </message>
+    <message>
+        <source>round it</source>
+        <translation>alrededor</translation>
+    </message>
+    <message>
+        <source>Wood</source>
+        <translation>Madera</translation>
+    </message>
+    <message>
+        <source>spruce, fir, pine</source>
+        <translation>pícea, abeto, pino</translation>
+    </message>
+    <message>
+        <source>oak, beech, ash</source>
+        <translation>roble, haya, fresno</translation>
+    </message>
+    <message>
+        <source>It has lain</source>
+        <translation>Ha estado</translation>
+    </message>
+    <message>
+        <source>indoors</source>
+        <translation>en interior</translation>
+    </message>
+    <message>
+        <source>under a roof</source>
+        <translation>bajo techo</translation>
+    </message>
+    <message>
+        <source>across it</source>
+        <translation>de lado a lado</translation>
+    </message>
+    <message>
+        <source>Made of</source>
+        <translation>Hecha de</translation>
+    </message>
+    <message>
+        <source>granite</source>
+        <translation>granito</translation>
+    </message>
+    <message>
+        <source>limestone</source>
+        <translation>caliza</translation>
+    </message>
+    <message>
+        <source>sandstone</source>
+        <translation>arenisca</translation>
+    </message>
+    <message>
+        <source>concrete</source>
+        <translation>hormigón</translation>
+    </message>
+    <message>
+        <source>It is</source>
+        <translation>Es</translation>
+    </message>
+    <message>
+        <source>a keg</source>
+        <translation>un barril</translation>
+    </message>
+    <message>
+        <source>a sandbag</source>
+        <translation>un saco de arena</translation>
+    </message>
+    <message>
+        <source>Filled with</source>
+        <translation>Relleno</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>agua</translation>
+    </message>
+    <message>
+        <source>dry sand</source>
+        <translation>arena seca</translation>
+    </message>
+    <message>
+        <source>wet sand</source>
+        <translation>arena mojada</translation>
+    </message>
+    <message>
+        <source>lead shot</source>
+        <translation>perdigones de plomo</translation>
+    </message>
+    <message>
+        <source>rubber crumb</source>
+        <translation>granulado de goma</translation>
+    </message>
+    <message>
+        <source>Gas in it</source>
+        <translation>Gas dentro</translation>
+    </message>
+    <message>
+        <source>nobody knows</source>
+        <translation>nadie lo sabe</translation>
+    </message>
+    <message>
+        <source>it holds gas</source>
+        <translation>tiene gas</translation>
+    </message>
+    <message>
+        <source>let off by whoever may</source>
+        <translation>soltado por quien puede</translation>
+    </message>
+    <message>
+        <source>a pair of handles</source>
+        <translation>un par de asas</translation>
+    </message>
+    <message>
+        <source>one handle</source>
+        <translation>un asa</translation>
+    </message>
+    <message>
+        <source>a hex bar</source>
+        <translation>una barra hexagonal</translation>
+    </message>
+    <message>
+        <source>a yoke</source>
+        <translation>un yugo</translation>
+    </message>
+    <message>
+        <source>a frame</source>
+        <translation>un marco</translation>
+    </message>
+    <message>
+        <source>not tried</source>
+        <translation>sin probar</translation>
+    </message>
+    <message>
+        <source>it fits</source>
+        <translation>se ajusta</translation>
+    </message>
+    <message>
+        <source>it does not fit</source>
+        <translation>no se ajusta</translation>
+    </message>
+    <message>
+        <source>a kettlebell</source>
+        <translation>una pesa rusa</translation>
+    </message>
+    <message>
+        <source>a dumbbell</source>
+        <translation>una mancuerna</translation>
+    </message>
+    <message>
+        <source>Tried with one hand</source>
+        <translation>Probada con una mano</translation>
+    </message>
+    <message>
+        <source>Tried with two, little fingers on the horns</source>
+        <translation>Probada con dos, meñiques en los cuernos</translation>
+    </message>
+    <message>
+        <source>with nothing else on it</source>
+        <translation>sin nada más</translation>
+    </message>
+    <message>
+        <source>Marked</source>
+        <translation>Marcado</translation>
+    </message>
+    <message>
+        <source>counts where nobody has weighed it, 2 % either way</source>
+        <translation>cuenta si nadie lo ha pesado, 2 % en más o en menos</translation>
+    </message>
+    <message>
+        <source>The figure on it. Weighing it is surer.</source>
+        <translation>La cifra que lleva. Pesarlo es más fiable.</translation>
+    </message>
+    <message>
+        <source>Only where the hook held further in than it rests.</source>
+        <translation>Solo si el gancho sujetó más adentro de donde se apoya.</translation>
+    </message>
+    <message>
+        <source>One end</source>
+        <translation>Un extremo</translation>
+    </message>
+    <message>
+        <source>just off the ground</source>
+        <translation>apenas despegado del suelo</translation>
+    </message>
+    <message>
+        <source>Lift one end a hand&apos;s breadth by the scale, the rope upright, the other end on the ground.</source>
+        <translation>Levanta un extremo un palmo con la báscula, la cuerda vertical, el otro extremo en el suelo.</translation>
+    </message>
+    <message>
+        <source>The other end</source>
+        <translation>El otro extremo</translation>
+    </message>
+    <message>
+        <source>Then the other end likewise. The two add up, however the mass lies along it.</source>
+        <translation>Después, el otro extremo igual. Los dos se suman, se reparta como se reparta la masa a lo largo.</translation>
+    </message>
+    <message>
+        <source>From rest to rest</source>
+        <translation>De apoyo a apoyo</translation>
+    </message>
+    <message>
+        <source>only where the hook held further in</source>
+        <translation>solo si el gancho sujetó más adentro</translation>
+    </message>
+    <message>
+        <source>Hook further in, one end</source>
+        <translation>Gancho más adentro, un extremo</translation>
+    </message>
+    <message>
+        <source>from where it rests</source>
+        <translation>desde donde se apoya</translation>
+    </message>
+    <message>
+        <source>Hook further in, other end</source>
+        <translation>Gancho más adentro, otro extremo</translation>
+    </message>
+    <message>
+        <source>The scale reads</source>
+        <translation>La báscula indica</translation>
+    </message>
+    <message>
+        <source>Edge %1 reads</source>
+        <translation>El borde %1 indica</translation>
+    </message>
+    <message>
+        <source>one edge just off the ground</source>
+        <translation>un borde apenas despegado del suelo</translation>
+    </message>
+    <message>
+        <source>Hook under one edge, lift it a finger&apos;s breadth, the rope upright. Feet and hands clear.</source>
+        <translation>Gancho bajo un borde, levántalo el ancho de un dedo, la cuerda vertical. Pies y manos, apartados.</translation>
+    </message>
+    <message>
+        <source>Middle to hook</source>
+        <translation>Del centro al gancho</translation>
+    </message>
+    <message>
+        <source>Middle to hook, edge %1</source>
+        <translation>Del centro al gancho, borde %1</translation>
+    </message>
+    <message>
+        <source>level, from the middle of the tyre</source>
+        <translation>en horizontal, desde el centro de la rueda</translation>
+    </message>
+    <message>
+        <source>From the middle of the tyre to where the hook holds, level.</source>
+        <translation>Del centro de la rueda a donde sujeta el gancho, en horizontal.</translation>
+    </message>
+    <message>
+        <source>Middle to far ring</source>
+        <translation>Del centro al anillo lejano</translation>
+    </message>
+    <message>
+        <source>Middle to far ring, edge %1</source>
+        <translation>Del centro al anillo lejano, borde %1</translation>
+    </message>
+    <message>
+        <source>the ring that it lies on, far side</source>
+        <translation>el anillo en que se apoya, lado lejano</translation>
+    </message>
+    <message>
+        <source>From the middle to the far side of the ring that it lies on: narrower than the tyre itself.</source>
+        <translation>Del centro al lado lejano del anillo en que se apoya: más estrecho que la rueda misma.</translation>
+    </message>
+    <message>
+        <source>Hung whole, clear of the ground, nobody under it. Never more than scale and hook are made for.</source>
+        <translation>Colgada entera, sin tocar el suelo, nadie debajo. Nunca más de lo que admiten la báscula y el gancho.</translation>
+    </message>
+    <message>
+        <source>Diameter</source>
+        <translation>Diámetro</translation>
+    </message>
+    <message>
+        <source>for the force of a flip</source>
+        <translation>para la fuerza de un volteo</translation>
+    </message>
+    <message>
+        <source>Across the whole tyre.</source>
+        <translation>De lado a lado de toda la rueda.</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Ancho</translation>
+    </message>
+    <message>
+        <source>how high it lies</source>
+        <translation>la altura tumbada</translation>
+    </message>
+    <message>
+        <source>From the ground to its upper side.</source>
+        <translation>Del suelo a su lado superior.</translation>
+    </message>
+    <message>
+        <source>Round one end</source>
+        <translation>Contorno de un extremo</translation>
+    </message>
+    <message>
+        <source>Across one end</source>
+        <translation>Diámetro de un extremo</translation>
+    </message>
+    <message>
+        <source>Round the other end</source>
+        <translation>Contorno del otro extremo</translation>
+    </message>
+    <message>
+        <source>Across the other end</source>
+        <translation>Diámetro del otro extremo</translation>
+    </message>
+    <message>
+        <source>A tape laid round it, without bark if it comes off.</source>
+        <translation>La cinta métrica alrededor, sin corteza si se desprende.</translation>
+    </message>
+    <message>
+        <source>Mean of two ways across, without bark if it comes off.</source>
+        <translation>Media de dos diámetros cruzados, sin corteza si se desprende.</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Longitud</translation>
+    </message>
+    <message>
+        <source>of the wood</source>
+        <translation>de la madera</translation>
+    </message>
+    <message>
+        <source>From end to end.</source>
+        <translation>De extremo a extremo.</translation>
+    </message>
+    <message>
+        <source>Specific gravity</source>
+        <translation>Gravedad específica</translation>
+    </message>
+    <message>
+        <source>of the wood; spruce 0.40, oak 0.60</source>
+        <translation>de la madera; pícea 0,40, roble 0,60</translation>
+    </message>
+    <message>
+        <source>Dry mass over its volume as it is now; pieces of one species differ by a tenth.</source>
+        <translation>Masa seca entre su volumen actual; las piezas de una especie difieren en una décima parte.</translation>
+    </message>
+    <message>
+        <source>× water</source>
+        <translation>× agua</translation>
+    </message>
+    <message>
+        <source>Moisture</source>
+        <translation>Humedad</translation>
+    </message>
+    <message>
+        <source>in per cent of its dry mass</source>
+        <translation>en porcentaje de su masa seca</translation>
+    </message>
+    <message>
+        <source>12 indoors, 18 under a roof. Wet or fresh wood: weigh it by both ends instead.</source>
+        <translation>12 en interior, 18 bajo techo. Madera mojada o fresca: mejor pésala por los dos extremos.</translation>
+    </message>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>Hung level, clear of the ground.</source>
+        <translation>Colgado nivelado, sin tocar el suelo.</translation>
+    </message>
+    <message>
+        <source>Round it</source>
+        <translation>Contorno</translation>
+    </message>
+    <message>
+        <source>Across it</source>
+        <translation>Diámetro</translation>
+    </message>
+    <message>
+        <source>where it is widest</source>
+        <translation>donde es más ancha</translation>
+    </message>
+    <message>
+        <source>Mean of three ways. A centimetre in thirty is a tenth of its mass.</source>
+        <translation>Media en tres direcciones. Un centímetro de cada treinta es una décima parte de su masa.</translation>
+    </message>
+    <message>
+        <source>In a sling, or stood on a scale.</source>
+        <translation>En una eslinga, o puesta sobre una báscula.</translation>
+    </message>
+    <message>
+        <source>As it will be lifted, with what is in it.</source>
+        <translation>Tal como se va a levantar, con lo que lleva dentro.</translation>
+    </message>
+    <message>
+        <source>Empty</source>
+        <translation>Vacío</translation>
+    </message>
+    <message>
+        <source>weighed with nothing in it</source>
+        <translation>pesado sin nada dentro</translation>
+    </message>
+    <message>
+        <source>The bag alone.</source>
+        <translation>El saco solo.</translation>
+    </message>
+    <message>
+        <source>Weigh an empty one of the same make: kegs differ.</source>
+        <translation>Pesa uno vacío del mismo modelo: los barriles varían.</translation>
+    </message>
+    <message>
+        <source>In it</source>
+        <translation>Dentro</translation>
+    </message>
+    <message>
+        <source>litres, as poured</source>
+        <translation>litros, según se vertieron</translation>
+    </message>
+    <message>
+        <source>Count the cans or jugs that go in, or pour it out into them.</source>
+        <translation>Cuenta los bidones o jarras que entran, o vacíalo en ellos.</translation>
+    </message>
+    <message>
+        <source>L</source>
+        <translation>L</translation>
+    </message>
+    <message>
+        <source>How deep</source>
+        <translation>Profundidad</translation>
+    </message>
+    <message>
+        <source>standing upright</source>
+        <translation>de pie</translation>
+    </message>
+    <message>
+        <source>Dip a stick down to the bottom and read how far it is wet.</source>
+        <translation>Mete un palo hasta el fondo y lee hasta dónde se moja.</translation>
+    </message>
+    <message>
+        <source>Across, inside</source>
+        <translation>Diámetro interior</translation>
+    </message>
+    <message>
+        <source>Outside less twice the wall.</source>
+        <translation>Por fuera, menos dos veces la pared.</translation>
+    </message>
+    <message>
+        <source>lying, in the middle</source>
+        <translation>tumbado, en el centro</translation>
+    </message>
+    <message>
+        <source>Lying, a third of the depth is not a third of what is in it: that is worked out.</source>
+        <translation>Tumbado, un tercio de la profundidad no es un tercio de lo que contiene: eso se calcula.</translation>
+    </message>
+    <message>
+        <source>Length, inside</source>
+        <translation>Longitud interior</translation>
+    </message>
+    <message>
+        <source>From end to end inside. Where its litres are printed on it, give them instead.</source>
+        <translation>De extremo a extremo por dentro. Si lleva impresos los litros, indica mejor esos.</translation>
+    </message>
+    <message>
+        <source>Holds, full</source>
+        <translation>Capacidad, lleno</translation>
+    </message>
+    <message>
+        <source>litres, as printed on it</source>
+        <translation>litros, como lo lleva impreso</translation>
+    </message>
+    <message>
+        <source>As printed on it: then no length is needed.</source>
+        <translation>Como lo lleva impreso: entonces no hace falta la longitud.</translation>
+    </message>
+    <message>
+        <source>The sled alone, with its strap.</source>
+        <translation>El trineo solo, con su correa.</translation>
+    </message>
+    <message>
+        <source>Strap</source>
+        <translation>Correa</translation>
+    </message>
+    <message>
+        <source>hook to belt</source>
+        <translation>del gancho al cinturón</translation>
+    </message>
+    <message>
+        <source>Pulled straight, from the sled&apos;s hook to her belt.</source>
+        <translation>Tirante, del gancho del trineo a su cinturón.</translation>
+    </message>
+    <message>
+        <source>Its hook</source>
+        <translation>Su gancho</translation>
+    </message>
+    <message>
+        <source>above the ground</source>
+        <translation>sobre el suelo</translation>
+    </message>
+    <message>
+        <source>With her belt&apos;s height it says how steep the strap pulls.</source>
+        <translation>Con la altura de su cinturón dice con qué inclinación tira la correa.</translation>
+    </message>
+    <message>
+        <source>One of them reads</source>
+        <translation>Una de ellas indica</translation>
+    </message>
+    <message>
+        <source>One handle with nothing on it; the other is taken for its like.</source>
+        <translation>Un asa sin nada puesto; la otra se toma por igual.</translation>
+    </message>
+    <message>
+        <source>With nothing on it.</source>
+        <translation>Sin nada puesto.</translation>
+    </message>
+    <message>
+        <source>Many are off their mark by more than a plate would be.</source>
+        <translation>Muchas se desvían de su marca más que un disco.</translation>
+    </message>
+    <message>
+        <source>Can be set to</source>
+        <translation>Se puede ajustar a</translation>
+    </message>
+    <message>
+        <source>and to</source>
+        <translation>y a</translation>
+    </message>
+    <message>
+        <source>Set to</source>
+        <translation>Ajustada a</translation>
+    </message>
+    <message>
+        <source>only of one with changeable masses</source>
+        <translation>solo si su masa se puede cambiar</translation>
+    </message>
+    <message>
+        <source>as marked, 2 % either way</source>
+        <translation>según la marca, 2 % en más o en menos</translation>
+    </message>
+    <message>
+        <source>Each mass that it can be set to, as it is marked.</source>
+        <translation>Cada masa a la que se puede ajustar, según la marca.</translation>
+    </message>
+    <message>
+        <source>Handle, thick</source>
+        <translation>Asa, grosor</translation>
+    </message>
+    <message>
+        <source>for whoever chooses</source>
+        <translation>para quien elige</translation>
+    </message>
+    <message>
+        <source>Across the handle where the hand holds it.</source>
+        <translation>A través del asa, donde la sujeta la mano.</translation>
+    </message>
+    <message>
+        <source>Window, wide</source>
+        <translation>Ventana, ancho</translation>
+    </message>
+    <message>
+        <source>from horn to horn</source>
+        <translation>de cuerno a cuerno</translation>
+    </message>
+    <message>
+        <source>Inside, from horn to horn.</source>
+        <translation>Por dentro, de cuerno a cuerno.</translation>
+    </message>
+    <message>
+        <source>The opposite edge too</source>
+        <translation>También el borde opuesto</translation>
+    </message>
+    <message>
+        <source>whole, on a scale</source>
+        <translation>entero, en una báscula</translation>
+    </message>
+    <message>
+        <source>by litres</source>
+        <translation>por litros</translation>
+    </message>
+    <message>
+        <source>by its level, standing</source>
+        <translation>por su nivel, de pie</translation>
+    </message>
+    <message>
+        <source>by its level, lying</source>
+        <translation>por su nivel, tumbado</translation>
+    </message>
+    <message>
+        <source>surest</source>
+        <translation>lo más fiable</translation>
+    </message>
+    <message>
+        <source>what was poured in</source>
+        <translation>lo que se vertió</translation>
+    </message>
+    <message>
+        <source>a stick and a tape</source>
+        <translation>un palo y una cinta métrica</translation>
+    </message>
+    <message>
+        <source>on the list, and given to nobody</source>
+        <translation>en la lista, para nadie</translation>
+    </message>
+    <message>
+        <source>Measure a tyre</source>
+        <translation>Medir una rueda</translation>
+    </message>
+    <message>
+        <source>Look for wire that shows and drain it first: water is weighed too, and runs. Clear the ground it could fall on. Twice what an edge reads is too little, the unsafe side: the lever says the rest.</source>
+        <translation>Primero busca alambre a la vista y vacíala: el agua también pesa, y se mueve. Despeja el suelo donde podría caer. El doble de lo que indica un borde es demasiado poco, el lado inseguro: el resto lo dice la palanca.</translation>
+    </message>
+    <message>
+        <source>one edge lifted</source>
+        <translation>un borde levantado</translation>
+    </message>
+    <message>
+        <source>a hanging scale and a tape</source>
+        <translation>una báscula colgante y una cinta métrica</translation>
+    </message>
+    <message>
+        <source>Measure a log</source>
+        <translation>Medir un tronco</translation>
+    </message>
+    <message>
+        <source>Each end on a scale, one after the other, is surer than size and wood. Look for splits and loose handles; feet clear of it.</source>
+        <translation>Cada extremo en una báscula, uno tras otro, es más fiable que medidas y madera. Busca rajas y asas sueltas; los pies, lejos de él.</translation>
+    </message>
+    <message>
+        <source>each end on a scale</source>
+        <translation>cada extremo en una báscula</translation>
+    </message>
+    <message>
+        <source>by size and wood</source>
+        <translation>por medidas y madera</translation>
+    </message>
+    <message>
+        <source>however its mass lies</source>
+        <translation>se reparta como se reparta su masa</translation>
+    </message>
+    <message>
+        <source>a tape, and what wood it is</source>
+        <translation>una cinta métrica, y qué madera es</translation>
+    </message>
+    <message>
+        <source>Measure a stone</source>
+        <translation>Medir una piedra</translation>
+    </message>
+    <message>
+        <source>On a scale where one holds it. By its size a centimetre in thirty is a tenth of its mass.</source>
+        <translation>En una báscula, si hay una que la aguante. Por su tamaño, un centímetro de cada treinta es una décima parte de su masa.</translation>
+    </message>
+    <message>
+        <source>by its size</source>
+        <translation>por su tamaño</translation>
+    </message>
+    <message>
+        <source>a tape, and what it is made of</source>
+        <translation>una cinta métrica, y de qué está hecha</translation>
+    </message>
+    <message>
+        <source>Measure a keg or sandbag</source>
+        <translation>Medir un barril o saco de arena</translation>
+    </message>
+    <message>
+        <source>Never open or drop a keg that may hold gas: whoever owns it lets it off. One of which nobody knows is not used.</source>
+        <translation>Nunca abras ni dejes caer un barril que pueda tener gas: lo suelta quien sea su dueño. Uno del que nadie lo sabe no se usa.</translation>
+    </message>
+    <message>
+        <source>Measure a sled</source>
+        <translation>Medir un trineo</translation>
+    </message>
+    <message>
+        <source>What it weighs, and how its strap pulls. How it slides is measured on the spot, on each surface.</source>
+        <translation>Lo que pesa, y cómo tira su correa. Cómo desliza se mide en el sitio, en cada superficie.</translation>
+    </message>
+    <message>
+        <source>Measure what is carried by</source>
+        <translation>Medir asas, yugo o marco</translation>
+    </message>
+    <message>
+        <source>Handles, a yoke or a bar weigh something themselves, and it is carried too. Look at welds and collars.</source>
+        <translation>Las asas, un yugo o una barra también pesan, y eso se lleva igual. Mira las soldaduras y los cierres.</translation>
+    </message>
+    <message>
+        <source>Measure a kettlebell or dumbbell</source>
+        <translation>Medir una pesa rusa o mancuerna</translation>
+    </message>
+    <message>
+        <source>The right mass can be the wrong thing in the hand: whether it sits is tried, not worked out.</source>
+        <translation>La masa correcta puede ser lo equivocado en la mano: si se ajusta se prueba, no se calcula.</translation>
+    </message>
+    <message>
+        <source>Warn of, in words</source>
+        <translation>Avisar de, con palabras</translation>
+    </message>
+    <message>
+        <source>Its mass</source>
+        <translation>Su masa</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
     <name>implementtexts</name>
     <message>
         <source>Step of the scale</source>
@@ -7144,6 +8465,58 @@
     <message>
         <source>Volumes: geometry. Ranges: JCGM 100:2008, 4.3.7.</source>
         <translation>Volúmenes: geometría. Intervalos: JCGM 100:2008, 4.3.7.</translation>
+    </message>
+    <message>
+        <source>Sandbag</source>
+        <translation>Saco de arena</translation>
+    </message>
+    <message>
+        <source>Keg</source>
+        <translation>Barril</translation>
+    </message>
+    <message>
+        <source>Dumbbell</source>
+        <translation>Mancuerna</translation>
+    </message>
+    <message>
+        <source>Kettlebell</source>
+        <translation>Pesa rusa</translation>
+    </message>
+    <message>
+        <source>Handles</source>
+        <translation>Asas</translation>
+    </message>
+    <message>
+        <source>Handle</source>
+        <translation>Asa</translation>
+    </message>
+    <message>
+        <source>Hex bar</source>
+        <translation>Barra hexagonal</translation>
+    </message>
+    <message>
+        <source>Yoke</source>
+        <translation>Yugo</translation>
+    </message>
+    <message>
+        <source>Frame</source>
+        <translation>Marco</translation>
+    </message>
+    <message>
+        <source>Log</source>
+        <translation>Tronco</translation>
+    </message>
+    <message>
+        <source>Stone</source>
+        <translation>Piedra</translation>
+    </message>
+    <message>
+        <source>Sled</source>
+        <translation>Trineo</translation>
+    </message>
+    <message>
+        <source>Tyre</source>
+        <translation>Rueda</translation>
     </message>
 </context>
 <context>
@@ -10090,6 +11463,41 @@
     </message>
 </context>
 <context>
+    <name>sledtexts</name>
+    <message>
+        <source>Friction %1, found with %2 to %3 in all</source>
+        <translation>Rozamiento %1, hallado con %2 a %3 en total</translation>
+    </message>
+    <message>
+        <source>%1 N, as much as %2 weigh</source>
+        <translation>%1 N, lo que pesan %2</translation>
+    </message>
+    <message>
+        <source>%1 m/s</source>
+        <translation>%1 m/s</translation>
+    </message>
+    <message>
+        <source>How fast: not known yet</source>
+        <translation>Velocidad: aún no se sabe</translation>
+    </message>
+    <message>
+        <source>Pushed like this it locks: the push presses it down as hard as it moves it. Push lower, or with less on it.</source>
+        <translation>Empujado así se clava: el empuje lo aprieta contra el suelo tanto como lo mueve. Empuja más abajo o con menos encima.</translation>
+    </message>
+    <message>
+        <source>Nobody knows what the sled weighs: measure it in Kit.</source>
+        <translation>Nadie sabe cuánto pesa el trineo: mídelo en Material.</translation>
+    </message>
+    <message>
+        <source>Measure its strap and the height of its hook in Kit, then it is known how steep it pulls.</source>
+        <translation>Mide en Material su correa y la altura de su gancho, y se sabrá con qué inclinación tira.</translation>
+    </message>
+    <message>
+        <source>Three timed runs with different loads make a line; two do not say how sure it is.</source>
+        <translation>Tres carreras cronometradas con cargas distintas dan una recta; dos no dicen cómo de segura es.</translation>
+    </message>
+</context>
+<context>
     <name>standingtexts</name>
     <message>
         <source>somebody</source>
@@ -10170,6 +11578,13 @@
     <message>
         <source>A parent or guardian has to agree first: until then only name, squad and loads are kept.</source>
         <translation>Primero tiene que consentir un padre, una madre o un tutor: hasta entonces solo se guardan nombre, grupo y cargas.</translation>
+    </message>
+</context>
+<context>
+    <name>std</name>
+    <message>
+        <source>Step of the scale</source>
+        <translation>Escalón de la báscula</translation>
     </message>
 </context>
 <context>
@@ -10510,6 +11925,137 @@
     <message>
         <source>The smallest change the scale shows: %1, or %2.</source>
         <translation>El menor cambio que muestra la báscula: %1 o %2.</translation>
+    </message>
+</context>
+<context>
+    <name>usetexts</name>
+    <message>
+        <source>Her maximum was not lifted with plain iron: %1</source>
+        <translation>Su máximo no se levantó solo con hierro: %1</translation>
+    </message>
+    <message>
+        <source>It is of %1. Test or estimate it with plain iron.</source>
+        <translation>Es del %1. Pruébalo o estímalo solo con hierro.</translation>
+    </message>
+    <message>
+        <source>Her maximum is too old to go by: %1</source>
+        <translation>Su máximo es demasiado viejo para guiarse por él: %1</translation>
+    </message>
+    <message>
+        <source>It is of %1. Test or estimate it again.</source>
+        <translation>Es del %1. Pruébalo o estímalo otra vez.</translation>
+    </message>
+    <message>
+        <source>No maximum of hers is known: %1</source>
+        <translation>No se conoce ningún máximo suyo: %1</translation>
+    </message>
+    <message>
+        <source>Test or estimate it first: the cap is a share of it.</source>
+        <translation>Pruébalo o estímalo primero: el tope es una parte de él.</translation>
+    </message>
+    <message>
+        <source>Give-or-take counted in, it comes to %1 % of her lowest estimate of %2, and %3 % is your cap.</source>
+        <translation>Contado el margen, llega al %1 % de su estimación más baja (%2), y tu tope es el %3 %.</translation>
+    </message>
+    <message>
+        <source>%1 would do.</source>
+        <translation>%1 valdría.</translation>
+    </message>
+    <message>
+        <source>No load weighed like this would do.</source>
+        <translation>Ninguna carga que se pese así valdría.</translation>
+    </message>
+    <message>
+        <source>It may be over your cap</source>
+        <translation>Puede pasar de tu tope</translation>
+    </message>
+    <message>
+        <source>%1 Weigh it better, or take a lighter one: %2</source>
+        <translation>%1 Pésalo mejor, o toma algo más ligero: %2</translation>
+    </message>
+    <message>
+        <source>Over your cap</source>
+        <translation>Por encima de tu tope</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>may use it</source>
+        <translation>puede usarlo</translation>
+    </message>
+    <message>
+        <source>look over first</source>
+        <translation>revisar antes</translation>
+    </message>
+    <message>
+        <source>not now</source>
+        <translation>ahora no</translation>
+    </message>
+    <message>
+        <source>Its mass is not known</source>
+        <translation>No se conoce su masa</translation>
+    </message>
+    <message>
+        <source>It may hold gas</source>
+        <translation>Puede tener gas</translation>
+    </message>
+    <message>
+        <source>Ask whoever brought it. Until it is known to be let off nobody lifts, drops or opens it.</source>
+        <translation>Pregunta a quien lo trajo. Hasta que se sepa que ya no tiene gas, nadie lo levanta, lo deja caer ni lo abre.</translation>
+    </message>
+    <message>
+        <source>It holds gas</source>
+        <translation>Tiene gas</translation>
+    </message>
+    <message>
+        <source>Whoever owns it lets it off. Nobody else opens it, and nobody drops or lifts it until then.</source>
+        <translation>Le suelta el gas quien sea su dueño. Nadie más lo abre, y hasta entonces nadie lo deja caer ni lo levanta.</translation>
+    </message>
+    <message>
+        <source>Held against no lift of hers</source>
+        <translation>Sin comparar con ningún ejercicio suyo</translation>
+    </message>
+    <message>
+        <source>Say below which lift, and how much of it, such a load may come to; or see for yourself that it suits her.</source>
+        <translation>Di abajo a qué ejercicio, y a qué parte de él, puede llegar una carga así; o comprueba tú que le va bien.</translation>
+    </message>
+    <message>
+        <source>Tried: it does not fit the hand</source>
+        <translation>Probada: no se ajusta a la mano</translation>
+    </message>
+    <message>
+        <source>Take another, or hold it otherwise.</source>
+        <translation>Toma otra, o sujétala de otro modo.</translation>
+    </message>
+    <message>
+        <source>Not tried in the hand</source>
+        <translation>Sin probar en la mano</translation>
+    </message>
+    <message>
+        <source>Have it held first. With two hands the little fingers go on the horns.</source>
+        <translation>Haz que la sostenga antes. Con dos manos, los meñiques van en los cuernos.</translation>
+    </message>
+    <message>
+        <source>Noted</source>
+        <translation>Anotado</translation>
+    </message>
+    <message>
+        <source>Nobody has looked it over</source>
+        <translation>Nadie la ha revisado</translation>
+    </message>
+    <message>
+        <source>Look for wire that shows, cuts in the side, and water in it.</source>
+        <translation>Busca alambre a la vista, cortes en el costado y agua dentro.</translation>
+    </message>
+    <message>
+        <source>Does she reach the ground?</source>
+        <translation>¿Llega al suelo?</translation>
+    </message>
+    <message>
+        <source>With a flat back and straight arms, hands under the edge. If not, put it on blocks or leave it out.</source>
+        <translation>Con la espalda recta y los brazos estirados, las manos bajo el borde. Si no, ponla sobre bloques u omítela.</translation>
     </message>
 </context>
 <context>
