@@ -2495,6 +2495,42 @@
         <source>Bar of %1</source>
         <translation>Stange zu %1</translation>
     </message>
+    <message>
+        <source>One end</source>
+        <translation>Ein Ende</translation>
+    </message>
+    <message>
+        <source>just off the ground</source>
+        <translation>gerade vom Boden gelöst</translation>
+    </message>
+    <message>
+        <source>The other end</source>
+        <translation>Das andere Ende</translation>
+    </message>
+    <message>
+        <source>where it has a mark at all</source>
+        <translation>falls überhaupt etwas darauf steht</translation>
+    </message>
+    <message>
+        <source>a bar, by its ends</source>
+        <translation>eine Stange, an ihren Enden</translation>
+    </message>
+    <message>
+        <source>one end, then the other, where no scale holds it</source>
+        <translation>erst ein Ende, dann das andere, wenn keine Waage sie trägt</translation>
+    </message>
+    <message>
+        <source>What does one end weigh?</source>
+        <translation>Was wiegt ein Ende?</translation>
+    </message>
+    <message>
+        <source>And the other end?</source>
+        <translation>Und das andere Ende?</translation>
+    </message>
+    <message>
+        <source>Lift it a hand&apos;s breadth at the very end, the rope upright, the other end on the ground. The two add up, however its mass lies.</source>
+        <translation>Heb sie ganz am Ende eine Handbreit an, das Seil senkrecht, das andere Ende am Boden. Beides zusammen ist ihre Masse, wie auch immer sie verteilt ist.</translation>
+    </message>
 </context>
 <context>
     <name>ItemEditor</name>

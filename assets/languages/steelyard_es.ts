@@ -2495,6 +2495,42 @@
         <source>Bar of %1</source>
         <translation>Barra de %1</translation>
     </message>
+    <message>
+        <source>One end</source>
+        <translation>Un extremo</translation>
+    </message>
+    <message>
+        <source>just off the ground</source>
+        <translation>justo despegado del suelo</translation>
+    </message>
+    <message>
+        <source>The other end</source>
+        <translation>El otro extremo</translation>
+    </message>
+    <message>
+        <source>where it has a mark at all</source>
+        <translation>si es que lleva alguna marca</translation>
+    </message>
+    <message>
+        <source>a bar, by its ends</source>
+        <translation>una barra, por sus extremos</translation>
+    </message>
+    <message>
+        <source>one end, then the other, where no scale holds it</source>
+        <translation>un extremo y luego el otro, si ninguna báscula la aguanta</translation>
+    </message>
+    <message>
+        <source>What does one end weigh?</source>
+        <translation>¿Cuánto pesa un extremo?</translation>
+    </message>
+    <message>
+        <source>And the other end?</source>
+        <translation>¿Y el otro extremo?</translation>
+    </message>
+    <message>
+        <source>Lift it a hand&apos;s breadth at the very end, the rope upright, the other end on the ground. The two add up, however its mass lies.</source>
+        <translation>Levántala un palmo por el mismo extremo, la cuerda vertical, el otro extremo en el suelo. Las dos lecturas se suman, esté como esté repartida la masa.</translation>
+    </message>
 </context>
 <context>
     <name>ItemEditor</name>

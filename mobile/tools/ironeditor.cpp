@@ -21,6 +21,11 @@ std::vector<FieldSpec> IronEditor::specs() const
     if (!ready())
         return {};
     const IronMeasurement m = measurement();
+    if (m.ends)
+        return {{QStringLiteral("first"), tr("One end"), inMass(m.ends->first), {2, 3, 0.1, 60}, false, tr("just off the ground"), true},
+                {QStringLiteral("second"), tr("The other end"), inMass(m.ends->second), {2, 3, 0.1, 60}, false, tr("just off the ground"), true},
+                {QStringLiteral("step"), tr("Step of the scale"), inMass(m.step), {1, 3, 0.001, 5}, false, tooltexts::stepHint(), true},
+                {QStringLiteral("marked"), tr("Marked"), inMass(m.marked), {2, 3, 0.1, 60}, false, tr("where it has a mark at all")}};
     const bool plates = m.sort == IronSort::Plates;
     std::vector<FieldSpec> all{{QStringLiteral("marked"), tr("Marked"), inMass(m.marked), {2, 3, 0.1, 60}, false, plates ? tr("on each of them") : tr("on the bar, or what it counts as"), true}};
     if (plates) {
@@ -43,6 +48,8 @@ KeepOutcome IronEditor::keepNumber(const QString& key, const KeyedFigure& keyed)
         // the whole bar on a scale says more than its ends
         m.read = keyed.mass();
         m.ends.reset();
+    } else if (m.ends && (key == QLatin1String("first") || key == QLatin1String("second"))) {
+        (key == QLatin1String("first") ? m.ends->first : m.ends->second) = keyed.mass();
     } else if (key == QLatin1String("step")) {
         // another scale, of which nobody has said how good it is
         m.step = keyed.mass();
@@ -61,15 +68,18 @@ ToolWords IronEditor::words() const
     words.intro = tr("What is marked is what it was meant to weigh. Hang it level and clear of the floor, from a hook that holds more than it weighs, and "
                      "never more than the scale is made for; feet clear.");
     words.choiceLabel = tr("It is");
-    words.choices = QStringList{tr("a bar"), tr("plates of one kind")};
-    words.choiceFacts = QStringList{tr("whole, on one scale"), tr("several at once are surer")};
+    words.choices = QStringList{tr("a bar"), tr("plates of one kind"), tr("a bar, by its ends")};
+    words.choiceFacts = QStringList{tr("whole, on one scale"), tr("several at once are surer"), tr("one end, then the other, where no scale holds it")};
     words.drawing = choice() == 1 ? QStringLiteral("plates") : QStringLiteral("bar");
     return words;
 }
 
 int IronEditor::choice() const
 {
-    return ready() && measurement().sort == IronSort::Plates ? 1 : 0;
+    if (!ready())
+        return 0;
+    const IronMeasurement m = measurement();
+    return m.ends ? 2 : m.sort == IronSort::Plates ? 1 : 0;
 }
 
 void IronEditor::setChoice(int choice)
@@ -78,6 +88,13 @@ void IronEditor::setChoice(int choice)
     m.sort = choice == 1 ? IronSort::Plates : IronSort::Bar;
     if (m.sort == IronSort::Bar)
         m.count = 1;
+    // what was read of the whole goes before its ends
+    if (choice != 2)
+        m.ends.reset();
+    else if (!m.ends)
+        m.ends.emplace();
+    if (m.ends)
+        m.read.reset();
     setMeasured(m);
 }
 
@@ -87,6 +104,10 @@ QString IronEditor::question(const QString& key) const
         return tr("What is marked on it?");
     if (key == QLatin1String("count"))
         return tr("How many at once?");
+    if (key == QLatin1String("first"))
+        return tr("What does one end weigh?");
+    if (key == QLatin1String("second"))
+        return tr("And the other end?");
     return key == QLatin1String("read") ? tr("What does the scale read?") : tr("How fine does it read?");
 }
 
@@ -96,6 +117,8 @@ QString IronEditor::how(const QString& key) const
         return choice() == 1 ? tr("The figure on each plate.") : tr("The figure on its end; without one, what it counts as.");
     if (key == QLatin1String("count"))
         return tr("Plates with the same mark, on the scale together. What is taken into a bar's stock is as many as were weighed.");
+    if (key == QLatin1String("first") || key == QLatin1String("second"))
+        return tr("Lift it a hand's breadth at the very end, the rope upright, the other end on the ground. The two add up, however its mass lies.");
     if (key == QLatin1String("read"))
         return tr("With nothing but them on it, less the strap; once it hangs still.");
     return tooltexts::stepAsked();

@@ -40,6 +40,7 @@ private Q_SLOTS:
     void scaleReadingsComeAndGo();
     void ironAgainstItsMark();
     void anotherScaleHasNoAccuracy();
+    void aBarByItsEnds();
     void leadNeedsNoMore();
     void rackWithHoles();
     void rackWithPlacesForBandsOnly();
@@ -164,6 +165,27 @@ void ToolEditorsTest::anotherScaleHasNoAccuracy()
     QCOMPARE(m_iron->measurement().read->si(), 20.3);
     m_iron->keepNumber(QStringLiteral("step"), 0.1);
     QVERIFY(!m_iron->measurement().accuracy);
+}
+
+void ToolEditorsTest::aBarByItsEnds()
+{
+    m_iron->setChoice(2);
+    QCOMPARE(m_iron->choice(), 2);
+    QVERIFY(!m_iron->spec(QStringLiteral("read")) && !m_iron->spec(QStringLiteral("marked"))->needed);
+    QCOMPARE(formcheck::limitsOfEveryKey(*m_iron), QStringList());
+    keepAll(*m_iron, {{"first", 10.2}, {"second", 9.9}});
+    QVERIFY(!m_iron->isMeasured());
+    keepAll(*m_iron, {{"step", 0.1}});
+    // 10.2 + 9.9, each within a step: √2 · 0.1/√12
+    QVERIFY2(m_iron->answer().contains(QStringLiteral("20.1")), qPrintable(m_iron->answer()));
+    QVERIFY(m_iron->isMeasured() && m_iron->verdict().isEmpty());
+    for (const char* key : {"first", "second"})
+        QVERIFY(!m_iron->question(QLatin1String(key)).isEmpty() && m_iron->how(QLatin1String(key)).contains(QStringLiteral("other end")));
+    keepAll(*m_iron, {{"marked", 20}});
+    QVERIFY(!m_iron->verdict().isEmpty());
+    m_iron->setChoice(0);
+    QVERIFY(!m_iron->measurement().ends && !m_iron->isMeasured());
+    QVERIFY(!m_iron->keepNumber(QStringLiteral("first"), 10).kept());
 }
 
 void ToolEditorsTest::leadNeedsNoMore()
