@@ -4,6 +4,7 @@ import QtQuick
 import QtQuick.Layouts
 import Steelyard.Controls
 import Steelyard.Drawings
+import Steelyard.Pages.Tools
 import Steelyard.Theme
 
 /** The drawings: plates, beam, marks, and each thing as it is measured. */
@@ -11,7 +12,8 @@ QtObject {
     id: root
 
     readonly property var entries: [{name: "plates and beam", component: plates}, {name: "bar marks", component: marks}, {name: "side elevation", component: elevation}, {name: "ranges of strength", component: ranges}, {name: "release hooks", component: hooks},
-        {name: "chain and band as measured", component: chains}, {name: "aid and cam as measured", component: aids}, {name: "tools as measured", component: tools}]
+        {name: "chain and band as measured", component: chains}, {name: "aid and cam as measured", component: aids}, {name: "tools as measured", component: tools},
+        {name: "implements as measured", component: implements}]
     readonly property var usualPlates: [{label: "25", diameterMm: 450, thicknessMm: 45}, {label: "5", diameterMm: 228, thicknessMm: 25}, {label: "1.25", diameterMm: 160, thicknessMm: 14}]
     readonly property var loads: Array.from({length: 41}, (_, i) => 20 + 2.5 * i)
     readonly property int high: Theme.stripHeightLarge + Theme.stripHeight
@@ -135,6 +137,24 @@ QtObject {
             Repeater {
                 model: ["scale known", "bar read", "plates count", "lead length", "lead mass", "rack lowest", "rack spacing", "rack anchor"]
                 ToolMeasured {
+                    required property string modelData
+                    Layout.fillWidth: true
+                    Layout.preferredHeight: root.high
+                    tool: modelData.split(" ")[0]
+                    part: modelData.split(" ")[1]
+                    sentence: modelData
+                }
+            }
+        }
+    }
+    readonly property Component implements: Component {
+        Sheet {
+            heading: "Implements"
+            back: "Kit"
+
+            Repeater {
+                model: ["tyre shown", "tyre lift", "tyre contact", "tyre width", "log second", "log length", "stone across", "keg depth", "bag read", "sled strap", "handles read", "yoke read", "bell window"]
+                ImplementMeasured {
                     required property string modelData
                     Layout.fillWidth: true
                     Layout.preferredHeight: root.high
