@@ -13,7 +13,7 @@ QtObject {
 
     readonly property var entries: [{name: "plates and beam", component: plates}, {name: "bar marks", component: marks}, {name: "side elevation", component: elevation}, {name: "ranges of strength", component: ranges}, {name: "release hooks", component: hooks},
         {name: "chain and band as measured", component: chains}, {name: "aid and cam as measured", component: aids}, {name: "tools as measured", component: tools},
-        {name: "implements as measured", component: implements}]
+        {name: "implements as measured", component: things}]
     readonly property var usualPlates: [{label: "25", diameterMm: 450, thicknessMm: 45}, {label: "5", diameterMm: 228, thicknessMm: 25}, {label: "1.25", diameterMm: 160, thicknessMm: 14}]
     readonly property var loads: Array.from({length: 41}, (_, i) => 20 + 2.5 * i)
     readonly property int high: Theme.stripHeightLarge + Theme.stripHeight
@@ -147,7 +147,7 @@ QtObject {
             }
         }
     }
-    readonly property Component implements: Component {
+    readonly property Component things: Component {
         Sheet {
             heading: "Implements"
             back: "Kit"
