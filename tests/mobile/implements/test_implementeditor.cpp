@@ -2,9 +2,9 @@
 // the meta-object compiler of Qt 6.4 cannot read the standard library's concepts
 #ifndef Q_MOC_RUN
 #include "mobile/implements/implementeditor.h"
+#include "mobile/text/say.h"
 #include "mobile/tools/toolguide.h"
 
-#include "tests/core/work/samples.h"
 #include "tests/mobile/formcheck.h"
 
 #include <QtTest>
