@@ -169,7 +169,9 @@ std::vector<AskedRow> askedOf(const Measured& measured)
 
 void answer(Measured& measured, const QString& key, int index)
 {
-    std::visit([&](auto& m) { take(m, key, index); }, measured);
+    for (const AskedRow& row : askedOf(measured))
+        if (row.key == key && index >= 0 && index < row.options.size())
+            std::visit([&](auto& m) { take(m, key, index); }, measured);
 }
 
 }

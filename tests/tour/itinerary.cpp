@@ -81,14 +81,14 @@ std::vector<Stop> itinerary()
     example("example-cleared-under-age", "ClearancePage", deeds("place 0, row 13, press clearances, press dated:0")).everywhere = false;
 
     const QString pitch = QStringLiteral("press hangMore, choose venues 1, ");
-    example("example-just-arrived", "ArrivalPage", deeds(pitch + QStringLiteral("press arrival")));
-    example("example-what-she-may-use", "HerePage", deeds(pitch + QStringLiteral("place 0, row 0, press here")));
-    example("example-use-a-tyre", "UsePage", deeds(pitch + QStringLiteral("place 0, row 0, press here, press thing:1")));
-    example("example-use-a-keg", "UsePage", deeds(pitch + QStringLiteral("place 0, row 0, press here, press thing:2"))).everywhere = false;
-    example("example-held-against", "CapPage", deeds(pitch + QStringLiteral("place 0, row 0, press here, press thing:3, press against"))).everywhere = false;
-    example("example-sled", "SledPage", deeds(pitch + QStringLiteral("place 0, row 0, press here, press thing:4, press sled")));
-    example("example-sled-pulled", "SurfacePage", deeds(pitch + QStringLiteral("place 0, row 0, press here, press thing:4, press sled, press pull"))).everywhere = false;
-    example("example-sled-run", "RunPage", deeds(pitch + QStringLiteral("place 0, row 0, press here, press thing:4, press sled, press run"))).everywhere = false;
+    example("example-just-arrived", "ArrivalPage", (pitch + QStringLiteral("press arrival")).split(QStringLiteral(", ")));
+    example("example-what-she-may-use", "HerePage", (pitch + QStringLiteral("place 0, row 0, press here")).split(QStringLiteral(", ")));
+    example("example-use-a-tyre", "UsePage", (pitch + QStringLiteral("place 0, row 0, press here, press thing:1")).split(QStringLiteral(", ")));
+    example("example-use-a-keg", "UsePage", (pitch + QStringLiteral("place 0, row 0, press here, press thing:2")).split(QStringLiteral(", "))).everywhere = false;
+    example("example-held-against", "CapPage", (pitch + QStringLiteral("place 0, row 0, press here, press thing:3, press against")).split(QStringLiteral(", "))).everywhere = false;
+    example("example-sled", "SledPage", (pitch + QStringLiteral("place 0, row 0, press here, press thing:4, press sled")).split(QStringLiteral(", ")));
+    example("example-sled-pulled", "SurfacePage", (pitch + QStringLiteral("place 0, row 0, press here, press thing:4, press sled, press pull")).split(QStringLiteral(", "))).everywhere = false;
+    example("example-sled-run", "RunPage", (pitch + QStringLiteral("place 0, row 0, press here, press thing:4, press sled, press run")).split(QStringLiteral(", "))).everywhere = false;
     example("example-tyre-by-its-edge", "ToolStepsPage", deeds("press hangMore, press newOther, press kind:tyre, press choose:0, key 62, press mainAction"));
     example("example-keg-lying", "ToolStepsPage", deeds("press hangMore, press newOther, press kind:keg, press choose:3, key 12.5, press mainAction")).everywhere = false;
     example("example-bell-new", "ToolStepsPage", deeds("press hangMore, press newOther, press kind:bell")).everywhere = false;

@@ -226,6 +226,7 @@ void ImplementEditorTest::kegLying()
 void ImplementEditorTest::kegThatMayHoldGas()
 {
     take("keg");
+    m_form->setChoice(0);
     keepAll(*m_form, {{"read", 42}, {"step", 0.1}});
     QVERIFY2(m_form->answer().startsWith(QStringLiteral("42")), qPrintable(m_form->answer()));
     QVERIFY(m_form->verdict().contains(QStringLiteral("Nobody knows")) && m_form->isDoubtful());
