@@ -332,6 +332,10 @@
         <source>Leave and come back: what was begun waits as it was typed.</source>
         <translation>Geh und komm wieder: Was begonnen ist, wartet, wie es eingetippt wurde.</translation>
     </message>
+    <message>
+        <source>Kit</source>
+        <translation>Material</translation>
+    </message>
 </context>
 <context>
     <name>ArrivalView</name>
@@ -2189,6 +2193,10 @@
         <source>Local rules, and whoever is licensed or responsible here, go before this list.</source>
         <translation>Örtliche Regeln und wer hier dazu befugt oder verantwortlich ist, gehen dieser Liste vor.</translation>
     </message>
+    <message>
+        <source>Athlete</source>
+        <translation>Athletin</translation>
+    </message>
 </context>
 <context>
     <name>HereRow</name>
@@ -2723,10 +2731,6 @@
     <message>
         <source>Out of the kit</source>
         <translation>Aus dem Material</translation>
-    </message>
-    <message>
-        <source>Throw away</source>
-        <translation>Verwerfen</translation>
     </message>
 </context>
 <context>
@@ -5442,10 +5446,6 @@
         <translation>%1 darauf</translation>
     </message>
     <message>
-        <source>%1 % slower</source>
-        <translation>%1 % langsamer</translation>
-    </message>
-    <message>
         <source>Free she runs %1 by her own line.</source>
         <translation>Frei läuft sie nach ihrer eigenen Geraden %1.</translation>
     </message>
@@ -5472,6 +5472,10 @@
     <message>
         <source>It was not pulled here yet: friction is another on every ground, and in the wet.</source>
         <translation>Er wurde hier noch nicht gezogen: Die Reibung ist auf jedem Untergrund und bei Nässe eine andere.</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
     </message>
 </context>
 <context>
@@ -6285,17 +6289,6 @@
     <message>
         <source>Begin</source>
         <translation>Los</translation>
-    </message>
-</context>
-<context>
-    <name>TwoSteps</name>
-    <message>
-        <source>%1: less</source>
-        <translation>%1: weniger</translation>
-    </message>
-    <message>
-        <source>%1: more</source>
-        <translation>%1: mehr</translation>
     </message>
 </context>
 <context>
@@ -8259,6 +8252,10 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+    <message>
+        <source>Step of the scale</source>
+        <translation>Teilschritt der Waage</translation>
+    </message>
 </context>
 <context>
     <name>implementtexts</name>
@@ -8553,6 +8550,10 @@
     <message>
         <source>Tyre</source>
         <translation>Reifen</translation>
+    </message>
+    <message>
+        <source>mass not known</source>
+        <translation>Masse nicht bekannt</translation>
     </message>
 </context>
 <context>
@@ -11617,13 +11618,6 @@
     </message>
 </context>
 <context>
-    <name>std</name>
-    <message>
-        <source>Step of the scale</source>
-        <translation>Teilschritt der Waage</translation>
-    </message>
-</context>
-<context>
     <name>strengthtexts</name>
     <message>
         <source>her %1 alone</source>
@@ -12092,6 +12086,10 @@
     <message>
         <source>With a flat back and straight arms, hands under the edge. If not, put it on blocks or leave it out.</source>
         <translation>Mit flachem Rücken und gestreckten Armen, Hände unter dem Rand. Wenn nicht, auf Blöcke legen oder weglassen.</translation>
+    </message>
+    <message>
+        <source>the usual cautions</source>
+        <translation>die üblichen Hinweise</translation>
     </message>
 </context>
 <context>

@@ -332,6 +332,10 @@
         <source>Leave and come back: what was begun waits as it was typed.</source>
         <translation>Sal y vuelve: lo empezado espera tal como se tecleó.</translation>
     </message>
+    <message>
+        <source>Kit</source>
+        <translation>Material</translation>
+    </message>
 </context>
 <context>
     <name>ArrivalView</name>
@@ -2189,6 +2193,10 @@
         <source>Local rules, and whoever is licensed or responsible here, go before this list.</source>
         <translation>Las normas locales y quien esté habilitado o sea responsable aquí van antes que esta lista.</translation>
     </message>
+    <message>
+        <source>Athlete</source>
+        <translation>Atleta</translation>
+    </message>
 </context>
 <context>
     <name>HereRow</name>
@@ -2723,10 +2731,6 @@
     <message>
         <source>Out of the kit</source>
         <translation>Fuera del material</translation>
-    </message>
-    <message>
-        <source>Throw away</source>
-        <translation>Descartar</translation>
     </message>
 </context>
 <context>
@@ -5442,10 +5446,6 @@
         <translation>%1 encima</translation>
     </message>
     <message>
-        <source>%1 % slower</source>
-        <translation>%1 % más lenta</translation>
-    </message>
-    <message>
         <source>Free she runs %1 by her own line.</source>
         <translation>Libre corre a %1 según su propia recta.</translation>
     </message>
@@ -5472,6 +5472,10 @@
     <message>
         <source>It was not pulled here yet: friction is another on every ground, and in the wet.</source>
         <translation>Aún no se ha arrastrado aquí: el rozamiento es otro en cada suelo, y en mojado.</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
     </message>
 </context>
 <context>
@@ -6285,17 +6289,6 @@
     <message>
         <source>Begin</source>
         <translation>Empezar</translation>
-    </message>
-</context>
-<context>
-    <name>TwoSteps</name>
-    <message>
-        <source>%1: less</source>
-        <translation>%1: menos</translation>
-    </message>
-    <message>
-        <source>%1: more</source>
-        <translation>%1: más</translation>
     </message>
 </context>
 <context>
@@ -8259,6 +8252,10 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+    <message>
+        <source>Step of the scale</source>
+        <translation>Escalón de la báscula</translation>
+    </message>
 </context>
 <context>
     <name>implementtexts</name>
@@ -8553,6 +8550,10 @@
     <message>
         <source>Tyre</source>
         <translation>Rueda</translation>
+    </message>
+    <message>
+        <source>mass not known</source>
+        <translation>masa desconocida</translation>
     </message>
 </context>
 <context>
@@ -11617,13 +11618,6 @@
     </message>
 </context>
 <context>
-    <name>std</name>
-    <message>
-        <source>Step of the scale</source>
-        <translation>Escalón de la báscula</translation>
-    </message>
-</context>
-<context>
     <name>strengthtexts</name>
     <message>
         <source>her %1 alone</source>
@@ -12092,6 +12086,10 @@
     <message>
         <source>With a flat back and straight arms, hands under the edge. If not, put it on blocks or leave it out.</source>
         <translation>Con la espalda recta y los brazos estirados, las manos bajo el borde. Si no, ponla sobre bloques u omítela.</translation>
+    </message>
+    <message>
+        <source>the usual cautions</source>
+        <translation>los avisos de siempre</translation>
     </message>
 </context>
 <context>

@@ -54,7 +54,7 @@ void ArrivalView::refresh()
         const bool open = half || !item.isMeasured();
         rows.push_back({QString::fromStdString(item.id.hex()), QString::fromStdString(wordOf(kind)), QString::fromStdString(item.name),
                         item.isOutOfUse() ? tr("%1, out of use").arg(implementtexts::what(kind)) : implementtexts::what(kind),
-                        half ? tr("begun, not kept") : open ? tr("to do") : implementtexts::comesTo(item.measurement), open});
+                        half ? tr("begun, not kept") : open ? tr("to do") : implementtexts::inShort(item.measurement), open});
     }
     std::stable_sort(rows.begin(), rows.end(), [](const ArrivalRow& a, const ArrivalRow& b) { return a.open && !b.open; });
     m_next = rows.empty() || !rows.front().open ? ArrivalRow{} : rows.front();

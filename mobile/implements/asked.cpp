@@ -20,8 +20,6 @@ constexpr double dryIndoors = 12, dryUnderRoof = 18, softwood = 0.40, hardwood =
 /// What stones are made of, as ranges of handbooks (from memory); concrete by EN 1991-1-1, Annex A (from memory).
 constexpr std::array stones{DensityRange{2600, 2800}, DensityRange{2300, 2700}, DensityRange{2100, 2500}, DensityRange{2300, 2400}};
 
-using Asked = std::vector<AskedRow>;
-
 int placeOf(const std::optional<double>& value, std::initializer_list<double> choices)
 {
     int place = 0;
@@ -33,14 +31,14 @@ int placeOf(const std::optional<double>& value, std::initializer_list<double> ch
     return -1;
 }
 
-Asked of(const TyreMeasurement& m)
+std::vector<AskedRow> of(const TyreMeasurement& m)
 {
     if (m.by == TyreMeasuring::Unknown)
         return {};
     return {{QStringLiteral("drained"), tr("Water in it"), {tr("drained, none left"), tr("not looked yet")}, m.drained ? 0 : 1}};
 }
 
-Asked of(const LogMeasurement& m)
+std::vector<AskedRow> of(const LogMeasurement& m)
 {
     if (m.by != LogMeasuring::Size)
         return {};
@@ -49,7 +47,7 @@ Asked of(const LogMeasurement& m)
             {QStringLiteral("dry"), tr("It has lain"), {tr("indoors"), tr("under a roof")}, placeOf(m.moisturePercent, {dryIndoors, dryUnderRoof})}};
 }
 
-Asked of(const StoneMeasurement& m)
+std::vector<AskedRow> of(const StoneMeasurement& m)
 {
     if (m.by != StoneMeasuring::Ball)
         return {};
@@ -58,9 +56,9 @@ Asked of(const StoneMeasurement& m)
             {QStringLiteral("stone"), tr("Made of"), {tr("granite"), tr("limestone"), tr("sandstone"), tr("concrete")}, at == stones.end() ? -1 : static_cast<int>(at - stones.begin())}};
 }
 
-Asked of(const KegMeasurement& m)
+std::vector<AskedRow> of(const KegMeasurement& m)
 {
-    Asked all{{QStringLiteral("sort"), tr("It is"), {tr("a keg"), tr("a sandbag")}, static_cast<int>(m.sort)}};
+    std::vector<AskedRow> all{{QStringLiteral("sort"), tr("It is"), {tr("a keg"), tr("a sandbag")}, static_cast<int>(m.sort)}};
     if (m.by != KegMeasuring::Unknown && m.by != KegMeasuring::Whole)
         all.push_back({QStringLiteral("filling"), tr("Filled with"), {tr("water"), tr("dry sand"), tr("wet sand"), tr("lead shot"), tr("rubber crumb")}, m.filling ? static_cast<int>(*m.filling) : -1});
     if (m.sort == KegSort::Keg)
@@ -68,15 +66,15 @@ Asked of(const KegMeasurement& m)
     return all;
 }
 
-Asked of(const CarryMeasurement& m)
+std::vector<AskedRow> of(const CarryMeasurement& m)
 {
     return {{QStringLiteral("sort"), tr("It is"), {tr("a pair of handles"), tr("one handle"), tr("a hex bar"), tr("a yoke"), tr("a frame")}, static_cast<int>(m.sort)}};
 }
 
-Asked of(const BellMeasurement& m)
+std::vector<AskedRow> of(const BellMeasurement& m)
 {
     const QStringList fits{tr("not tried"), tr("it fits"), tr("it does not fit")};
-    Asked all{{QStringLiteral("sort"), tr("It is"), {tr("a kettlebell"), tr("a dumbbell")}, static_cast<int>(m.sort)}};
+    std::vector<AskedRow> all{{QStringLiteral("sort"), tr("It is"), {tr("a kettlebell"), tr("a dumbbell")}, static_cast<int>(m.sort)}};
     all.push_back({QStringLiteral("one"), tr("Tried with one hand"), fits, static_cast<int>(m.oneHand)});
     if (m.sort == BellSort::Kettlebell)
         all.push_back({QStringLiteral("two"), tr("Tried with two, little fingers on the horns"), fits, static_cast<int>(m.twoHands)});
@@ -84,7 +82,7 @@ Asked of(const BellMeasurement& m)
 }
 
 template <typename Other>
-Asked of(const Other&)
+std::vector<AskedRow> of(const Other&)
 {
     return {};
 }

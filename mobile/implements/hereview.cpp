@@ -56,7 +56,7 @@ void HereView::refresh()
             const KitItem& item = book.item(row.item)->item;
             const auto least = std::min_element(row.uses.begin(), row.uses.end(), [](const ImplementUse& a, const ImplementUse& b) { return a.permission < b.permission; });
             ++counts[static_cast<int>(row.permission)];
-            rows.push_back({QString::fromStdString(row.item.hex()), QString::fromStdString(wordOf(row.kind)), QString::fromStdString(row.name), implementtexts::comesTo(item.measurement),
+            rows.push_back({QString::fromStdString(row.item.hex()), QString::fromStdString(wordOf(row.kind)), QString::fromStdString(row.name), implementtexts::inShort(item.measurement),
                             usetexts::permission(row.permission), least == row.uses.end() ? QString() : usetexts::first(*least, book, m_book->today()),
                             row.permission == Permission::Not, row.permission == Permission::Permitted});
         }

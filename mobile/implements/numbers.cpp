@@ -12,21 +12,21 @@ namespace implementform {
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("implementform", text); }
+/// Apart, since the tool that collects sentences names them wrongly behind a parameter of the standard library.
+QString stepLabel() { return tr("Step of the scale"); }
 QString numbered(const char* stem, std::size_t place) { return QLatin1String(stem) + QLatin1Char(':') + QString::number(place); }
 
 constexpr EntryLimits onScale{3, 3, 0.05, 800}, scaleStep{1, 3, 0.001, 5}, across{3, 1, 2, 400};
 
 constexpr std::size_t mostEdges = 2, mostSettings = 12;
 
-using Numbers = std::vector<Number>;
-
-void addStep(Numbers& all, WholeMass& whole, bool needed = true)
+void addStep(std::vector<Number>& all, WholeMass& whole, bool needed = true)
 {
-    all.push_back({QStringLiteral("step"), tr("Step of the scale"), tooltexts::stepHint(), tooltexts::stepAsked(), &whole.step, scaleStep, needed});
+    all.push_back({QStringLiteral("step"), stepLabel(), tooltexts::stepHint(), tooltexts::stepAsked(), &whole.step, scaleStep, needed});
 }
 
 /// On a scale, or by its mark where nobody has weighed it.
-void addWhole(Numbers& all, WholeMass& whole, const QString& label, const QString& how, bool mayBeMarked)
+void addWhole(std::vector<Number>& all, WholeMass& whole, const QString& label, const QString& how, bool mayBeMarked)
 {
     const bool byMark = mayBeMarked && whole.marked && !whole.read;
     all.push_back({QStringLiteral("read"), label, tr("with nothing else on it"), how, &whole.read, onScale, !byMark});
@@ -35,7 +35,7 @@ void addWhole(Numbers& all, WholeMass& whole, const QString& label, const QStrin
         all.push_back({QStringLiteral("marked"), tr("Marked"), tr("counts where nobody has weighed it, 2 % either way"), tr("The figure on it. Weighing it is surer."), &whole.marked, onScale, false});
 }
 
-void addEnds(Numbers& all, BothEnds& ends, WholeMass& scale)
+void addEnds(std::vector<Number>& all, BothEnds& ends, WholeMass& scale)
 {
     const QString hook = tr("Only where the hook held further in than it rests.");
     all.push_back({QStringLiteral("first"), tr("One end"), tr("just off the ground"), tr("Lift one end a hand's breadth by the scale, the rope upright, the other end on the ground."), &ends.first, onScale});
@@ -46,9 +46,9 @@ void addEnds(Numbers& all, BothEnds& ends, WholeMass& scale)
     all.push_back({QStringLiteral("inset:1"), tr("Hook further in, other end"), tr("from where it rests"), hook, &ends.secondInset, {3, 1, 0, 300}, false});
 }
 
-Numbers of(TyreMeasurement& m)
+std::vector<Number> of(TyreMeasurement& m)
 {
-    Numbers all;
+    std::vector<Number> all;
     if (m.by == TyreMeasuring::Edge) {
         if (m.edges.empty())
             m.edges.emplace_back();
@@ -71,9 +71,9 @@ Numbers of(TyreMeasurement& m)
     return all;
 }
 
-Numbers of(LogMeasurement& m)
+std::vector<Number> of(LogMeasurement& m)
 {
-    Numbers all;
+    std::vector<Number> all;
     switch (m.by) {
     case LogMeasuring::Size: {
         const QString end = m.girths ? tr("Round one end") : tr("Across one end"), other = m.girths ? tr("Round the other end") : tr("Across the other end");
@@ -94,9 +94,9 @@ Numbers of(LogMeasurement& m)
     return all;
 }
 
-Numbers of(StoneMeasurement& m)
+std::vector<Number> of(StoneMeasurement& m)
 {
-    Numbers all;
+    std::vector<Number> all;
     if (m.by == StoneMeasuring::Ball)
         all.push_back({QStringLiteral("across"), m.girth ? tr("Round it") : tr("Across it"), tr("where it is widest"), tr("Mean of three ways. A centimetre in thirty is a tenth of its mass."), &m.across, across});
     else if (m.by == StoneMeasuring::Whole)
@@ -104,9 +104,9 @@ Numbers of(StoneMeasurement& m)
     return all;
 }
 
-Numbers of(KegMeasurement& m)
+std::vector<Number> of(KegMeasurement& m)
 {
-    Numbers all;
+    std::vector<Number> all;
     const bool bag = m.sort == KegSort::Sandbag;
     switch (m.by) {
     case KegMeasuring::Whole: addWhole(all, m.whole, tr("The scale reads"), tr("As it will be lifted, with what is in it."), false); return all;
@@ -134,26 +134,26 @@ Numbers of(KegMeasurement& m)
     return all;
 }
 
-Numbers of(SledMeasurement& m)
+std::vector<Number> of(SledMeasurement& m)
 {
-    Numbers all;
+    std::vector<Number> all;
     addWhole(all, m.whole, tr("The scale reads"), tr("The sled alone, with its strap."), true);
     all.push_back({QStringLiteral("strap"), tr("Strap"), tr("hook to belt"), tr("Pulled straight, from the sled's hook to her belt."), &m.strap, {4, 1, 20, 2000}, false});
     all.push_back({QStringLiteral("hook"), tr("Its hook"), tr("above the ground"), tr("With her belt's height it says how steep the strap pulls."), &m.hook, {3, 1, 0, 150}, false});
     return all;
 }
 
-Numbers of(CarryMeasurement& m)
+std::vector<Number> of(CarryMeasurement& m)
 {
-    Numbers all;
+    std::vector<Number> all;
     addWhole(all, m.whole, m.sort == CarrySort::Handles ? tr("One of them reads") : tr("The scale reads"),
              m.sort == CarrySort::Handles ? tr("One handle with nothing on it; the other is taken for its like.") : tr("With nothing on it."), true);
     return all;
 }
 
-Numbers of(BellMeasurement& m)
+std::vector<Number> of(BellMeasurement& m)
 {
-    Numbers all;
+    std::vector<Number> all;
     if (m.settings.empty())
         addWhole(all, m.whole, tr("The scale reads"), tr("Many are off their mark by more than a plate would be."), true);
     for (std::size_t i = 0; i <= m.settings.size() && i < mostSettings; ++i) {
@@ -168,7 +168,7 @@ Numbers of(BellMeasurement& m)
 }
 
 template <typename Other>
-Numbers of(Other&)
+std::vector<Number> of(Other&)
 {
     return {};
 }

@@ -79,7 +79,7 @@ QString first(const ImplementUse& use, const SeasonBook& book, std::chrono::sys_
     const auto ours = std::find_if(use.reasons.begin(), use.reasons.end(), open);
     const auto gates = std::find_if(use.gates.begin(), use.gates.end(), open);
     if (gates != use.gates.end() && (ours == use.reasons.end() || gates->alone > ours->alone))
-        return gatetexts::reason({*gates, {gates->key.method}}, today).head;
+        return gates->key.code == GateCode::CautionWaits ? tr("the usual cautions") : gatetexts::reason({*gates, {gates->key.method}}, today).head;
     return ours == use.reasons.end() ? QString() : reason(*ours, book, today).head;
 }
 

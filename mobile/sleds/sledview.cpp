@@ -97,7 +97,7 @@ void SledView::readRuns(SledWords& words, const SledSurface& surface, std::vecto
     const auto runs = runsThatCount(all, {m_item, m_venue, surface.name, SledWay::Tow}, m_book->today());
     for (const SledRunTimed& run : runs)
         rows.push_back({tr("%1 on it").arg(say::massWithUnit(run.added)), sledtexts::speed(run)});
-    words.loss = tr("%1 % slower").arg(say::fixed(m_lossPercent, 0));
+    words.loss = tr("%1 %").arg(say::fixed(m_lossPercent, 0));
     const auto line = speedLineOf(runs, *sled());
     if (!line) {
         words.line = sledtexts::refusal(line.error());

@@ -41,7 +41,7 @@ public:
     QString friction;      ///< of the surface that is chosen; else what to do
     QString added, pull;   ///< what lies on it, and what it takes to walk with that
     QString line;          ///< how fast she runs free, or what is missing for a line
-    QString loss, load;    ///< "50 % slower", and what to put on for it
+    QString loss, load;    ///< "50 %", and what to put on for it
     QStringList elsewhere; ///< the same pull on the other surfaces
 };
 

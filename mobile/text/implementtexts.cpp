@@ -136,6 +136,11 @@ QString comesTo(const Measured& measured)
     return found.byMark ? tr("%1, by the mark").arg(mass) : mass;
 }
 
+QString inShort(const Measured& measured)
+{
+    return implementMass(measured).mass ? comesTo(measured) : tr("mass not known");
+}
+
 OriginRow originRow(const ItemInputLine& line)
 {
     const auto [name, how] = called(line.input);

@@ -17,6 +17,8 @@ namespace implementtexts {
 [[nodiscard]] QString named(const steelyard::Measured& measured);
 /// What it weighs with its give-or-take; else why nobody knows, and what would settle it.
 [[nodiscard]] QString comesTo(const steelyard::Measured& measured);
+/// The same in a few words, for a list.
+[[nodiscard]] QString inShort(const steelyard::Measured& measured);
 /// Why nobody knows what it weighs, and what would settle it, in one sentence.
 [[nodiscard]] QString gap(steelyard::MassGap gap);
 

@@ -83,12 +83,12 @@ std::vector<Stop> itinerary()
     const QString pitch = QStringLiteral("press hangMore, choose venues 1, ");
     example("example-just-arrived", "ArrivalPage", (pitch + QStringLiteral("press arrival")).split(QStringLiteral(", ")));
     example("example-what-she-may-use", "HerePage", (pitch + QStringLiteral("place 0, row 0, press here")).split(QStringLiteral(", ")));
-    example("example-use-a-tyre", "UsePage", (pitch + QStringLiteral("place 0, row 0, press here, press thing:1")).split(QStringLiteral(", ")));
-    example("example-use-a-keg", "UsePage", (pitch + QStringLiteral("place 0, row 0, press here, press thing:2")).split(QStringLiteral(", "))).everywhere = false;
+    example("example-use-a-tyre", "UsePage", (pitch + QStringLiteral("place 0, row 0, press here, press thing:2")).split(QStringLiteral(", ")));
+    example("example-use-a-keg", "UsePage", (pitch + QStringLiteral("place 0, row 0, press here, press thing:10")).split(QStringLiteral(", "))).everywhere = false;
     example("example-held-against", "CapPage", (pitch + QStringLiteral("place 0, row 0, press here, press thing:3, press against")).split(QStringLiteral(", "))).everywhere = false;
-    example("example-sled", "SledPage", (pitch + QStringLiteral("place 0, row 0, press here, press thing:4, press sled")).split(QStringLiteral(", ")));
-    example("example-sled-pulled", "SurfacePage", (pitch + QStringLiteral("place 0, row 0, press here, press thing:4, press sled, press pull")).split(QStringLiteral(", "))).everywhere = false;
-    example("example-sled-run", "RunPage", (pitch + QStringLiteral("place 0, row 0, press here, press thing:4, press sled, press run")).split(QStringLiteral(", "))).everywhere = false;
+    example("example-sled", "SledPage", (pitch + QStringLiteral("place 0, row 0, press here, press thing:1, press sled")).split(QStringLiteral(", ")));
+    example("example-sled-pulled", "SurfacePage", (pitch + QStringLiteral("place 0, row 0, press here, press thing:1, press sled, press pull")).split(QStringLiteral(", "))).everywhere = false;
+    example("example-sled-run", "RunPage", (pitch + QStringLiteral("place 0, row 0, press here, press thing:1, press sled, press run")).split(QStringLiteral(", "))).everywhere = false;
     example("example-tyre-by-its-edge", "ToolStepsPage", deeds("press hangMore, press newOther, press kind:tyre, press choose:0, key 62, press mainAction"));
     example("example-keg-lying", "ToolStepsPage", deeds("press hangMore, press newOther, press kind:keg, press choose:3, key 12.5, press mainAction")).everywhere = false;
     example("example-bell-new", "ToolStepsPage", deeds("press hangMore, press newOther, press kind:bell")).everywhere = false;

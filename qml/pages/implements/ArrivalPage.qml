@@ -16,6 +16,7 @@ Sheet {
     signal measureRequested(string itemId, string kind)
     signal anotherRequested
 
+    back: qsTr("Kit")
     heading: qsTr("What is here")
     under: root.view.venue === "" ? qsTr("choose a venue in Kit first") : root.view.venue
     foot: [

@@ -15,6 +15,7 @@ Sheet {
     signal thingRequested(string itemId)
     signal arrivalRequested
 
+    back: qsTr("Athlete")
     heading: qsTr("What she may use")
     under: root.view.venue === "" ? root.view.name : qsTr("%1, %2").arg(root.view.name).arg(root.view.venue)
     foot: PressKey {

@@ -64,7 +64,7 @@ Sheet {
         size: Theme.note
         quiet: true
     }
-    TwoSteps {
+    CountRow {
         Layout.fillWidth: true
         objectName: "added"
         visible: root.words.added !== ""
@@ -86,7 +86,14 @@ Sheet {
         visible: text !== ""
         text: root.words.line
     }
-    TwoSteps {
+    Words {
+        Layout.fillWidth: true
+        visible: root.words.load !== ""
+        text: qsTr("Speed she loses")
+        size: Theme.note
+        quiet: true
+    }
+    CountRow {
         Layout.fillWidth: true
         objectName: "loss"
         visible: root.words.load !== ""

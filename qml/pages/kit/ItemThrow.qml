@@ -17,7 +17,7 @@ ThrowKey {
     visible: root.editor.drafted || root.editor.itemId !== ""
     tight: true
     least: Theme.touchFloor
-    text: root.righting ? (root.takesOut ? qsTr("Take out") : qsTr("Forget")) : root.takesOut ? qsTr("Out of the kit") : qsTr("Throw away")
+    text: root.righting ? (root.takesOut ? qsTr("Take out") : qsTr("Forget")) : root.takesOut ? qsTr("Out of the kit") : qsTr("Forget")
     size: Theme.key
     onClicked: {
         if (root.takesOut)

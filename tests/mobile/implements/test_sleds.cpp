@@ -176,7 +176,7 @@ void SledsTest::runsMakeALine()
     QCOMPARE(m_view->runs()->rowCount(), 3);
     // the worked example of a profile on turf: 7.39 m/s free, and 99.9 kg in all, 74.9 of it plates, for half of it
     QVERIFY2(m_view->words().line.contains(QStringLiteral("7.")), qPrintable(m_view->words().line));
-    QCOMPARE(m_view->words().loss, QStringLiteral("50 % slower"));
+    QCOMPARE(m_view->words().loss, QStringLiteral("50 %"));
     QVERIFY2(m_view->words().load.contains(QStringLiteral("75 ± ")) || m_view->words().load.contains(QStringLiteral("70 ± ")), qPrintable(m_view->words().load));
     QVERIFY(m_view->words().load.contains(QStringLiteral("guessed")));
     for (int i = 0; i < 5; ++i)
