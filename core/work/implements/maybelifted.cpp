@@ -26,9 +26,9 @@ bool brings(const LiftId& alike, Method method)
 class Asking {
 public:
     Asking(const KitItem& item, const ImplementMass& mass, const UseFacts& facts, std::span<const UseLookedOver> lookedOver, const std::optional<Estimate<Mass>>& load)
-        : m_item(item), m_mass(mass), m_facts(facts), m_lookedOver(lookedOver)
+        : m_item(item), m_mass(mass), m_facts(facts), m_lookedOver(lookedOver),
+          m_load(load || !mass.mass ? load : std::optional(heldAtOnce(item.measurement, *mass.mass)))
     {
-        m_load = load ? load : mass.mass ? std::optional(heldAtOnce(item.measurement, *mass.mass)) : std::nullopt;
         m_use.lift = facts.lift;
         m_use.method = methodOf(item.measurement);
         m_use.permission = Permission::Permitted;

@@ -84,7 +84,7 @@ Sheet {
         objectName: "lifts"
         visible: root.some && root.editor.words.waits === "" && options.length > 0
         label: qsTr("Not this lift")
-        options: root.allLifts ? root.editor.lifts : root.editor.lifts.slice(0, root.editor.herLiftCount)
+        options: root.allLifts ? root.editor.lifts : Array.from(root.editor.lifts).slice(0, root.editor.herLiftCount)
         chosen: root.editor.notLifts
         onTurned: index => root.editor.turnLift(index)
     }

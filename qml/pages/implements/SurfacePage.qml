@@ -61,7 +61,7 @@ Sheet {
         visible: root.editor.names.length > 0
         label: qsTr("Ground it was pulled on before")
         options: root.editor.names
-        current: root.editor.names.indexOf(root.editor.name)
+        current: Array.from(root.editor.names).indexOf(root.editor.name)
         onChosen: index => root.editor.name = root.editor.names[index]
     }
     NameField {

@@ -16,7 +16,7 @@ StepSheet {
     required property ToolGuide steps
     readonly property ToolEditor tool: root.steps.form as ToolEditor
     readonly property toolWords words: root.tool.words
-    readonly property bool implement: !["scale", "bar", "plates", "lead", "rack"].includes(root.words.drawing)
+    readonly property bool implement: !Array.from(["scale", "bar", "plates", "lead", "rack"]).includes(root.words.drawing)
     readonly property bool choosing: root.begins && root.words.choices.length > 0 && root.words.choiceAt === ""
 
     guide: root.steps

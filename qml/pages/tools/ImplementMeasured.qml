@@ -14,7 +14,7 @@ Item {
     property string part: ""
     property string sentence: ""
     /** It is lifted by a scale: one end or edge, or all of it. */
-    readonly property bool scaled: ["shown", "read", "first", "second", "step", "empty"].includes(root.part)
+    readonly property bool scaled: Array.from(["shown", "read", "first", "second", "step", "empty"]).includes(root.part)
     readonly property bool byEnd: root.tool === "tyre" || root.tool === "log"
     readonly property real unit: Math.max(Theme.apart, Math.round(Math.min(root.height / 12, root.width / 24)))
     readonly property real ground: root.height - floor.implicitHeight
@@ -57,7 +57,7 @@ Item {
 
         Solid {
             anchors.fill: parent
-            visible: ["tyre", "log", "stone", "keg", "bag"].includes(root.tool)
+            visible: Array.from(["tyre", "log", "stone", "keg", "bag"]).includes(root.tool)
             radius: root.tool === "stone" ? width / 2 : root.tool === "log" ? Theme.corner : root.tool === "keg" ? Theme.apart : height / 2
         }
         // of a tyre the ring that it lies on, narrower than itself
@@ -151,7 +151,7 @@ Item {
         span: root.part === "lift" ? thing.width / 2 : root.part === "contact" ? 5 * root.unit : thing.width
         asked: true
         objectName: "levelTape"
-        visible: ["lift", "contact", "diameter", "length", "span", "across", "inset"].includes(root.part)
+        visible: Array.from(["lift", "contact", "diameter", "length", "span", "across", "inset"]).includes(root.part)
     }
     Tape {
         x: thing.x - root.unit
