@@ -2223,6 +2223,10 @@
         <source>%1 she may use, %2 to look over first, %3 not now</source>
         <translation>%1 darf sie benutzen, %2 erst durchsehen, %3 jetzt nicht</translation>
     </message>
+    <message>
+        <source>%1, set to %2 at most</source>
+        <translation>%1, höchstens auf %2 gestellt</translation>
+    </message>
 </context>
 <context>
     <name>HookMeasuresPage</name>
@@ -6413,6 +6417,34 @@
     <message>
         <source>Nobody knows whether she may</source>
         <translation>Niemand weiß, ob sie darf</translation>
+    </message>
+    <message>
+        <source>In her hands at once: %1.</source>
+        <translation>Auf einmal in ihren Händen: %1.</translation>
+    </message>
+    <message>
+        <source>%1 % of her body mass.</source>
+        <translation>%1 % ihrer Körpermasse.</translation>
+    </message>
+    <message>
+        <source>%1 % of her lowest deadlift.</source>
+        <translation>%1 % der niedrigsten Schätzung ihres Kreuzhebens.</translation>
+    </message>
+    <message>
+        <source>One lap of the lane: %1 kg·m, which are no tonnage.</source>
+        <translation>Eine Runde der Bahn: %1 kg·m, die keine Tonnage sind.</translation>
+    </message>
+    <message>
+        <source>Plates on each handle</source>
+        <translation>Scheiben an jedem Griff</translation>
+    </message>
+    <message>
+        <source>Plates on it</source>
+        <translation>Scheiben daran</translation>
+    </message>
+    <message>
+        <source>Set to</source>
+        <translation>Gestellt auf</translation>
     </message>
 </context>
 <context>

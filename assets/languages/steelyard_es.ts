@@ -2223,6 +2223,10 @@
         <source>%1 she may use, %2 to look over first, %3 not now</source>
         <translation>%1 puede usar, %2 hay que revisar antes, %3 ahora no</translation>
     </message>
+    <message>
+        <source>%1, set to %2 at most</source>
+        <translation>%1, puesta en %2 como mucho</translation>
+    </message>
 </context>
 <context>
     <name>HookMeasuresPage</name>
@@ -6413,6 +6417,34 @@
     <message>
         <source>Nobody knows whether she may</source>
         <translation>Nadie sabe si puede</translation>
+    </message>
+    <message>
+        <source>In her hands at once: %1.</source>
+        <translation>En sus manos a la vez: %1.</translation>
+    </message>
+    <message>
+        <source>%1 % of her body mass.</source>
+        <translation>%1 % de su masa corporal.</translation>
+    </message>
+    <message>
+        <source>%1 % of her lowest deadlift.</source>
+        <translation>%1 % de la estimación más baja de su peso muerto.</translation>
+    </message>
+    <message>
+        <source>One lap of the lane: %1 kg·m, which are no tonnage.</source>
+        <translation>Una vuelta al carril: %1 kg·m, que no son tonelaje.</translation>
+    </message>
+    <message>
+        <source>Plates on each handle</source>
+        <translation>Discos en cada asa</translation>
+    </message>
+    <message>
+        <source>Plates on it</source>
+        <translation>Discos puestos</translation>
+    </message>
+    <message>
+        <source>Set to</source>
+        <translation>Puesta en</translation>
     </message>
 </context>
 <context>

@@ -4,6 +4,7 @@
 #include "mobile/follow.h"
 #include "mobile/implements/usetexts.h"
 #include "mobile/text/implementtexts.h"
+#include "mobile/text/say.h"
 
 #include <algorithm>
 
@@ -56,8 +57,11 @@ void HereView::refresh()
             const KitItem& item = book.item(row.item)->item;
             const auto least = std::min_element(row.uses.begin(), row.uses.end(), [](const ImplementUse& a, const ImplementUse& b) { return a.permission < b.permission; });
             ++counts[static_cast<int>(row.permission)];
+            QString may = usetexts::permission(row.permission);
+            if (row.heaviestSetting)
+                may = tr("%1, set to %2 at most").arg(may, say::massWithUnit(*row.heaviestSetting));
             rows.push_back({QString::fromStdString(row.item.hex()), QString::fromStdString(wordOf(row.kind)), QString::fromStdString(row.name), implementtexts::inShort(item.measurement),
-                            usetexts::permission(row.permission), least == row.uses.end() ? QString() : usetexts::first(*least, book, m_book->today()),
+                            may, least == row.uses.end() ? QString() : usetexts::first(*least, book, m_book->today()),
                             row.permission == Permission::Not, row.permission == Permission::Permitted});
         }
         if (!rows.empty())

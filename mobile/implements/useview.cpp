@@ -4,6 +4,7 @@
 #include "core/measure/rounding.h"
 #include "core/work/implements/figures.h"
 #include "core/work/records/codec.h"
+#include "core/work/strength/maxima.h"
 #include "mobile/follow.h"
 #include "mobile/gates/gatetexts.h"
 #include "mobile/implements/usetexts.h"
@@ -36,7 +37,8 @@ void UseView::setAthleteId(const QString& id)
 void UseView::setItemId(const QString& id)
 {
     m_item = RecordId::fromHex(id.toStdString()).value_or(RecordId{});
-    m_lift = 0;
+    m_lift = m_setting = 0;
+    m_addedKg = 0;
     refresh();
 }
 
@@ -87,8 +89,61 @@ void UseView::lookOver(int code)
     refresh();
 }
 
+void UseView::step(bool up)
+{
+    if (!item())
+        return;
+    if (std::holds_alternative<CarryMeasurement>(item()->measurement))
+        m_addedKg = std::clamp(m_addedKg + (up ? addedStepKg : -addedStepKg), 0.0, 200.0);
+    else if (const auto* bell = std::get_if<BellMeasurement>(&item()->measurement); bell && !bell->settings.empty())
+        m_setting = std::clamp(m_setting + (up ? 1 : -1), 0, static_cast<int>(bellSettings(*bell).size()) - 1);
+    else
+        return;
+    // what was looked over was another load
+    m_lookedOver.clear();
+    refresh();
+}
+
+std::optional<Estimate<Mass>> UseView::load() const
+{
+    if (const auto* bell = std::get_if<BellMeasurement>(&item()->measurement); bell && !bell->settings.empty())
+        return bellSettings(*bell)[static_cast<std::size_t>(m_setting)];
+    const auto* carry = std::get_if<CarryMeasurement>(&item()->measurement);
+    const auto loaded = carry ? carryLoad(*carry, kilograms(m_addedKg), carry->sort == CarrySort::OneHandle ? Limbs::Right : Limbs::Both) : Result<CarryLoad>(Error{Refusal::NotThere, "carry"});
+    if (!loaded)
+        return std::nullopt;
+    if (loaded->left && loaded->right)
+        return sumOf(*loaded->left, *loaded->right);
+    return loaded->whole ? loaded->whole : loaded->right;
+}
+
+QString UseView::carried(const UseFacts& facts, const CarryMeasurement& carry) const
+{
+    const auto held = load();
+    const Athlete* her = m_book->book().athlete(m_athlete);
+    if (!held || !her)
+        return {};
+    const auto loaded = carryLoad(carry, kilograms(m_addedKg), carry.sort == CarrySort::OneHandle ? Limbs::Right : Limbs::Both);
+    const Venue* venue = m_book->book().venue(item()->takenTo.isNone() ? item()->venue : item()->takenTo);
+    const Length lane = venue && venue->lane ? venue->lane->quantity() : Length{};
+    const auto done = carryFigures({carryKindOf(carry.sort), *loaded, {{within(lane, uTape), std::nullopt, 0}}, 0}, *her, m_book->today(), knownMaximum(m_book->book(), m_athlete, deadliftId, facts.day));
+    QStringList said{tr("In her hands at once: %1.").arg(say::inMassUnit(say::withGive(roundTogether(say::shown(held->value), say::shown(held->giveOrTake()), 1))))};
+    if (!done)
+        return said.join(QLatin1Char(' '));
+    const auto percent = [](const Estimate<double>& ratio) { return say::withGive(roundTogether(ratio.value, ratio.uncertainty.giveOrTake(), 0)); };
+    if (done->bodyPercent)
+        said << tr("%1 % of her body mass.").arg(percent(*done->bodyPercent));
+    if (done->deadliftPercent)
+        said << tr("%1 % of her lowest deadlift.").arg(percent(*done->deadliftPercent));
+    if (lane > Length{})
+        said << tr("One lap of the lane: %1 kg·m, which are no tonnage.").arg(say::withGive(roundTogether(done->done.all.value.si(), done->done.all.giveOrTake().si(), 0)));
+    return said.join(QLatin1Char(' '));
+}
+
 QString UseView::figures(const UseFacts& facts) const
 {
+    if (const auto* carry = std::get_if<CarryMeasurement>(&item()->measurement))
+        return carried(facts, *carry);
     const auto* tyre = std::get_if<TyreMeasurement>(&item()->measurement);
     if (!tyre)
         return {};
@@ -120,9 +175,16 @@ void UseView::refresh()
         const SeasonBook& book = m_book->book();
         const auto today = m_book->today();
         const auto facts = useFacts(book, m_athlete, all[static_cast<std::size_t>(m_lift)], today);
-        const ImplementUse use = implementUse(*item(), implementMass(item()->measurement), *facts, m_lookedOver);
+        const ImplementUse use = implementUse(*item(), implementMass(item()->measurement), *facts, m_lookedOver, load());
         words = {QString::fromStdString(item()->name), QString::fromStdString(her->name), implementtexts::comesTo(item()->measurement), usetexts::permission(use.permission),
-                 figures(*facts), heldAgainst(*facts), use.permission == Permission::Not, use.permission == Permission::Permitted};
+                 figures(*facts), heldAgainst(*facts), {}, {}, use.permission == Permission::Not, use.permission == Permission::Permitted};
+        if (const auto* carry = std::get_if<CarryMeasurement>(&item()->measurement)) {
+            words.setLabel = carry->sort == CarrySort::Handles ? tr("Plates on each handle") : tr("Plates on it");
+            words.set = say::massWithUnit(kilograms(m_addedKg));
+        } else if (const auto* bell = std::get_if<BellMeasurement>(&item()->measurement); bell && !bell->settings.empty()) {
+            words.setLabel = tr("Set to");
+            words.set = say::massWithUnit(load()->value);
+        }
         if (use.error)
             stops.push_back({tr("Nobody knows whether she may"), sentences::refusal(*use.error), true});
         const auto add = [&](const sentences::Said& said, const QStringList& points, bool stop, bool looked, const std::variant<UseCode, ReasonKey>& what) {

@@ -20,6 +20,8 @@ struct UseWords {
     Q_PROPERTY(QString may MEMBER may)
     Q_PROPERTY(QString figures MEMBER figures)
     Q_PROPERTY(QString against MEMBER against)
+    Q_PROPERTY(QString setLabel MEMBER setLabel)
+    Q_PROPERTY(QString set MEMBER set)
     Q_PROPERTY(bool stop MEMBER stop)
     Q_PROPERTY(bool ready MEMBER ready)
 
@@ -28,8 +30,9 @@ public:
 
     QString thing, who, mass;
     QString may;     ///< "may use it", "look over first", "not now"
-    QString figures; ///< of a tyre what flipping it takes
+    QString figures; ///< of a tyre what flipping it takes, of a carry what is in her hands
     QString against; ///< "70 % of her deadlift"; empty for a tyre, which goes by the limit for tyres
+    QString setLabel, set; ///< what plates hang on it, or what it is set to; empty where nothing is
     bool stop = false, ready = false;
 };
 
@@ -68,6 +71,10 @@ public:
     [[nodiscard]] QAbstractListModel* stops() { return &m_stops; }
     [[nodiscard]] QAbstractListModel* cautions() { return &m_cautions; }
 
+    /// Plates on handles, yoke or frame by this much; ours.
+    static constexpr double addedStepKg = 2.5;
+    /// More or less on it; or the next mass that a bell can be set to.
+    Q_INVOKABLE void step(bool up);
     /// A caution was looked over, for this thing and lift; another lift or athlete is looked over anew.
     Q_INVOKABLE void lookOver(int code);
 
@@ -79,11 +86,16 @@ private:
     [[nodiscard]] const steelyard::KitItem* item() const;
     [[nodiscard]] std::vector<steelyard::LiftId> liftIds() const;
     [[nodiscard]] QString figures(const steelyard::UseFacts& facts) const;
+    [[nodiscard]] QString carried(const steelyard::UseFacts& facts, const steelyard::CarryMeasurement& carry) const;
+    /// What is lifted with what is set; nothing where it is the thing by itself.
+    [[nodiscard]] std::optional<steelyard::Estimate<steelyard::Mass>> load() const;
     [[nodiscard]] QString heldAgainst(const steelyard::UseFacts& facts) const;
 
     BookService* m_book = nullptr;
     steelyard::RecordId m_athlete, m_item;
     int m_lift = 0;
+    int m_setting = 0;
+    double m_addedKg = 0;
     std::vector<steelyard::UseLookedOver> m_lookedOver;
     std::vector<std::variant<steelyard::UseCode, steelyard::ReasonKey>> m_shown; ///< of the cautions, by their codes
     UseWords m_words;

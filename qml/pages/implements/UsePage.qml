@@ -63,6 +63,21 @@ Sheet {
         current: root.view.lift
         onChosen: index => root.view.lift = index
     }
+    Words {
+        Layout.fillWidth: true
+        visible: root.words.set !== ""
+        text: root.words.setLabel
+        size: Theme.note
+        quiet: true
+    }
+    CountRow {
+        Layout.fillWidth: true
+        objectName: "set"
+        visible: root.words.set !== ""
+        name: root.words.setLabel
+        value: root.words.set
+        onStepped: up => root.view.step(up)
+    }
     FactRow {
         Layout.fillWidth: true
         objectName: "against"

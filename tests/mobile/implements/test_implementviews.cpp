@@ -7,6 +7,7 @@
 #include "mobile/implements/usetexts.h"
 #include "mobile/implements/useview.h"
 
+#include "core/work/keeping/keepathlete.h"
 #include "tests/mobile/formcheck.h"
 #include "tests/mobile/implements/awaypitch.h"
 #include "tests/mobile/people.h"
@@ -31,6 +32,8 @@ private Q_SLOTS:
     void lookedOver();
     void flipInFigures();
     void heldAgainst();
+    void platesOnHandles();
+    void aBellThatIsSet();
     void capTakenBack();
     void capIsKeyed();
     void onArrival();
@@ -197,6 +200,50 @@ void ImplementViewsTest::heldAgainst()
     cap.keep();
     QVERIFY2(heads(m_use->stops()).contains(QStringLiteral("Over your cap")), qPrintable(heads(m_use->stops()).join(QLatin1Char('|'))));
     QVERIFY(m_use->words().stop);
+}
+
+void ImplementViewsTest::platesOnHandles()
+{
+    keepBodySize(m_house->book.keeping(), ana(), {{}, m_house->today, kilograms(72), std::nullopt}, [](const Told&) {});
+    Venue venue = *m_house->book.book().venue(m_venue);
+    venue.lane = metres(30);
+    keepVenue(m_house->book.keeping(), venue, [](const Told&) {});
+    tested(deadliftId, 120);
+    use(add("Handles", awaypitch::handles()));
+    QCOMPARE(m_use->words().setLabel, QStringLiteral("Plates on each handle"));
+    QCOMPARE(m_use->words().set, QStringLiteral("0 kg"));
+    QVERIFY2(m_use->words().figures.contains(QStringLiteral("In her hands at once: 17")), qPrintable(m_use->words().figures));
+    lookAllOver();
+    QVERIFY(m_use->words().ready);
+    for (int i = 0; i < 8; ++i)
+        m_use->step(true);
+    // two handles of 8.5 kg with 20 kg each are 57 kg: 79 % of 72 kg, 47.5 % of 120 kg, and 57 · 30 = 1710 kg·m
+    QCOMPARE(m_use->words().set, QStringLiteral("20 kg"));
+    const QString said = m_use->words().figures;
+    QVERIFY2(said.contains(QStringLiteral("57 ± ")) || said.contains(QStringLiteral("57.0 ± ")), qPrintable(said));
+    QVERIFY2(said.contains(QStringLiteral("79 ± ")) && (said.contains(QStringLiteral("48 ± ")) || said.contains(QStringLiteral("47.5"))), qPrintable(said));
+    QVERIFY2(said.contains(QStringLiteral("17")) && said.contains(QStringLiteral("kg·m")), qPrintable(said));
+    QVERIFY2(!m_use->words().ready, "another load is looked over anew");
+    for (int i = 0; i < 20; ++i)
+        m_use->step(false);
+    QCOMPARE(m_use->words().set, QStringLiteral("0 kg"));
+}
+
+void ImplementViewsTest::aBellThatIsSet()
+{
+    BellMeasurement bell = awaypitch::bell();
+    bell.whole = {};
+    bell.settings = {kilograms(12), kilograms(20)};
+    use(add("Bell that can be set", bell));
+    QVERIFY2(here(0, "may").toString().endsWith(QStringLiteral(", set to 20 kg at most")), qPrintable(here(0, "may").toString()));
+    QCOMPARE(m_use->words().setLabel, QStringLiteral("Set to"));
+    QCOMPARE(m_use->words().set, QStringLiteral("12 kg"));
+    m_use->step(true);
+    m_use->step(true);
+    QCOMPARE(m_use->words().set, QStringLiteral("20 kg"));
+    use(add("Blue keg", keg(KegPressure::Released)));
+    m_use->step(true);
+    QVERIFY(m_use->words().set.isEmpty());
 }
 
 void ImplementViewsTest::capTakenBack()
