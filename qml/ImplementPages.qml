@@ -94,6 +94,8 @@ QtObject {
             view: ArrivalView { desk: TheDesk; book: TheBook; venueId: root.work.venueId }
             onBackRequested: root.stack.back()
             onMeasureRequested: (itemId, kind) => root.measureRequested(itemId, kind)
+            lane: LaneEditor { desk: TheDesk; book: TheBook; venueId: root.work.venueId }
+            onLaneRequested: key => root.stack.key(arrival.lane, key)
             onAnotherRequested: root.anotherRequested()
             StackView.onActivating: arrival.view.refresh()
         }

@@ -2826,6 +2826,21 @@
     </message>
 </context>
 <context>
+    <name>LaneEditor</name>
+    <message>
+        <source>Lane</source>
+        <translation>Bahn</translation>
+    </message>
+    <message>
+        <source>for carries and sleds, from mark to mark</source>
+        <translation>für Tragen und Schlitten, von Marke zu Marke</translation>
+    </message>
+    <message>
+        <source>There is no such number.</source>
+        <translation>So eine Zahl gibt es nicht.</translation>
+    </message>
+</context>
+<context>
     <name>LeadEditor</name>
     <message>
         <source>Length</source>

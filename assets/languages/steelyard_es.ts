@@ -2826,6 +2826,21 @@
     </message>
 </context>
 <context>
+    <name>LaneEditor</name>
+    <message>
+        <source>Lane</source>
+        <translation>Carril</translation>
+    </message>
+    <message>
+        <source>for carries and sleds, from mark to mark</source>
+        <translation>para cargas y trineos, de marca a marca</translation>
+    </message>
+    <message>
+        <source>There is no such number.</source>
+        <translation>Ese número no existe.</translation>
+    </message>
+</context>
+<context>
     <name>LeadEditor</name>
     <message>
         <source>Length</source>

@@ -26,7 +26,7 @@ template <typename Number>
 std::set<Number> numbersIn(const QCborValue& value, Number last)
 {
     std::set<Number> set;
-    for (const QCborValue& one : value.toArray())
+    for (const auto& one : value.toArray())
         if (one.toInteger() >= 1 && one.toInteger() <= static_cast<int>(last))
             set.insert(static_cast<Number>(one.toInteger()));
     return set;
@@ -47,7 +47,7 @@ DayStatus read(const QCborArray& what)
     status.fitness = howMuch == static_cast<int>(Fitness::None) ? Fitness::None : howMuch == static_cast<int>(Fitness::Some) ? Fitness::Some : Fitness::All;
     status.notMethods = numbersIn(what.at(Methods), lastMethod);
     status.notGroups = numbersIn(what.at(Groups), lastLiftGroup);
-    for (const QCborValue& part : what.at(Lifts).toArray())
+    for (const auto& part : what.at(Lifts).toArray())
         if (const auto lift = liftIn(part.toString().toStdString()))
             status.notLifts.insert(*lift);
     status.text = what.at(Words).toString().toStdString();

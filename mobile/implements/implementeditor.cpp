@@ -191,7 +191,7 @@ QString ImplementEditor::addEntry()
     if (!ready())
         return {};
     Measured measured = now();
-    const QString key = implementform::addEntry(measured);
+    QString key = implementform::addEntry(measured);
     if (!key.isEmpty())
         setMeasured(std::move(measured));
     return key;

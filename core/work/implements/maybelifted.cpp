@@ -136,14 +136,14 @@ private:
         for (const UseLookedOver& looked : m_lookedOver)
             if (const auto* key = isAbout(looked) ? std::get_if<ReasonKey>(&looked.what) : nullptr)
                 question.lookedOver.push_back(*key);
-        auto answer = mayUse(question, m_facts.gates);
+        const auto answer = mayUse(question, m_facts.gates);
         if (!answer) {
             m_use.error = answer.error();
             m_use.permission = Permission::Not;
             return;
         }
         m_use.permission = answer->permission;
-        m_use.gates = std::move(answer->reasons);
+        m_use.gates = answer->reasons;
         // that nobody knows its mass is said with why
         if (!m_load)
             std::erase_if(m_use.gates, [](const Reason& reason) { return reason.key.code == GateCode::LoadUnknown && reason.alone == Permission::Not; });

@@ -51,7 +51,7 @@ std::vector<const SledSurface*> surfacesOf(const SeasonBook& book, const RecordI
 
 Result<Estimate<Mass>> sledTotal(const SledMeasurement& sled, Mass added)
 {
-    const auto own = sledMass(sled);
+    auto own = sledMass(sled);
     if (!own || added == Mass{})
         return own;
     const auto plates = markedMass(added, markToleranceShare, ofPlates);

@@ -13,6 +13,8 @@ Sheet {
     id: root
 
     required property ArrivalView view
+    required property LaneEditor lane
+    signal laneRequested(string key)
     signal measureRequested(string itemId, string kind)
     signal anotherRequested
 
@@ -71,6 +73,11 @@ Sheet {
             entry: row.open ? ReadOut.State.Planned : ReadOut.State.None
             onOpened: root.measureRequested(row.itemId, row.kind)
         }
+    }
+    FieldList {
+        Layout.fillWidth: true
+        fields: root.lane.fields
+        onOpened: key => root.laneRequested(key)
     }
     Words {
         Layout.fillWidth: true

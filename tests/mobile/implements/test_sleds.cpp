@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // the meta-object compiler of Qt 6.4 cannot read the standard library's concepts
 #ifndef Q_MOC_RUN
+#include "mobile/implements/laneeditor.h"
 #include "mobile/sleds/runeditor.h"
 #include "mobile/sleds/sledtexts.h"
 #include "mobile/sleds/sledview.h"
@@ -30,6 +31,7 @@ private Q_SLOTS:
     void runsMakeALine();
     void carriedAsItsPull();
     void laneOfTheVenue();
+    void laneIsKeyed();
     void formsComeBack();
     void refusals();
 
@@ -216,6 +218,21 @@ void SledsTest::laneOfTheVenue()
     m_run->keepNumber(QStringLiteral("added"), 0);
     m_run->keepNumber(QStringLiteral("time"), 4);
     QVERIFY2(m_run->canKeep() && m_run->answer().startsWith(QStringLiteral("5.0")), qPrintable(m_run->answer()));
+}
+
+void SledsTest::laneIsKeyed()
+{
+    LaneEditor lane;
+    lane.setDeskService(&m_house->desk);
+    lane.setBook(&m_house->book);
+    QVERIFY(!lane.isThere() && lane.specs().empty() && !lane.keepNumber(QStringLiteral("lane"), 2000).kept());
+    lane.setVenueId(m_run->venueId());
+    QVERIFY(lane.isThere() && !lane.canClear(QStringLiteral("lane")));
+    QCOMPARE(formcheck::keepEveryKey(lane), QStringList());
+    QCOMPARE(formcheck::limitsOfEveryKey(lane), QStringList());
+    QVERIFY(lane.keepNumber(QStringLiteral("lane"), 2500).kept() && !lane.keepNumber(QStringLiteral("width"), 100).kept());
+    QVERIFY(m_house->book.book().venue(RecordId::fromHex(lane.venueId().toStdString()).value())->lane == metres(25));
+    QVERIFY(lane.clearNumber(QStringLiteral("lane")) && !lane.clearNumber(QStringLiteral("lane")));
 }
 
 void SledsTest::formsComeBack()

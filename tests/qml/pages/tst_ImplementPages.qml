@@ -102,7 +102,7 @@ Item {
     }
     Component {
         id: arrival
-        ArrivalPage { view: theArrival }
+        ArrivalPage { view: theArrival; lane: LaneEditor { desk: TheDesk; book: TheBook; venueId: theHere.venueId } }
     }
     Component {
         id: form
