@@ -5449,6 +5449,10 @@
         <source>Clear lane, nobody in front of it. Stop for pain, dizziness, chest pain, sudden headache or numbness.</source>
         <translation>Freie Bahn, niemand davor. Schluss bei Schmerz, Schwindel, Brust­schmerz, plötzlichem Kopf­schmerz oder Taubheit.</translation>
     </message>
+    <message>
+        <source>Pushed, arms</source>
+        <translation>Geschoben, Arme</translation>
+    </message>
 </context>
 <context>
     <name>SledView</name>
@@ -5495,6 +5499,14 @@
     <message>
         <source>%1 %</source>
         <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1° down</source>
+        <translation>%1° abwärts</translation>
+    </message>
+    <message>
+        <source>Pushed: %1</source>
+        <translation>Geschoben: %1</translation>
     </message>
 </context>
 <context>
@@ -6460,6 +6472,10 @@
     <message>
         <source>Set to</source>
         <translation>Gestellt auf</translation>
+    </message>
+    <message>
+        <source>%1°, edge at %2: %3 N</source>
+        <translation>%1°, Kante auf %2: %3 N</translation>
     </message>
 </context>
 <context>

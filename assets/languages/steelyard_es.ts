@@ -5449,6 +5449,10 @@
         <source>Clear lane, nobody in front of it. Stop for pain, dizziness, chest pain, sudden headache or numbness.</source>
         <translation>Carril despejado, nadie delante. Parar si hay dolor, mareo, dolor de pecho, dolor de cabeza repentino o entumecimiento.</translation>
     </message>
+    <message>
+        <source>Pushed, arms</source>
+        <translation>Empujado, brazos</translation>
+    </message>
 </context>
 <context>
     <name>SledView</name>
@@ -5495,6 +5499,14 @@
     <message>
         <source>%1 %</source>
         <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>%1° down</source>
+        <translation>%1° hacia abajo</translation>
+    </message>
+    <message>
+        <source>Pushed: %1</source>
+        <translation>Empujado: %1</translation>
     </message>
 </context>
 <context>
@@ -6460,6 +6472,10 @@
     <message>
         <source>Set to</source>
         <translation>Puesta en</translation>
+    </message>
+    <message>
+        <source>%1°, edge at %2: %3 N</source>
+        <translation>%1°, borde a %2: %3 N</translation>
     </message>
 </context>
 <context>

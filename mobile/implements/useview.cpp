@@ -156,6 +156,21 @@ QString UseView::figures(const UseFacts& facts) const
     return flip->startPercent ? tr("%1 That is %2 % of her lowest deadlift, give-or-take counted in.").arg(taken, say::plain(std::ceil(*flip->startPercent), 0)) : taken;
 }
 
+QStringList UseView::flip(const UseFacts& facts) const
+{
+    const auto* tyre = std::get_if<TyreMeasurement>(&item()->measurement);
+    const auto figures = tyre ? flipFigures(*tyre, facts.maximum) : Result<FlipFigures>(Error{Refusal::NotThere, "tyre"});
+    QStringList rows;
+    if (!figures)
+        return rows;
+    constexpr int stepDegrees = 15;
+    constexpr double radians = std::numbers::pi / 180;
+    for (int degrees = 0; degrees * radians < figures->flip.balance().value.radians; degrees += stepDegrees)
+        if (const auto at = figures->flip.at(Angle{degrees * radians}))
+            rows << tr("%1°, edge at %2: %3 N").arg(say::fixed(degrees, 0), say::lengthWithUnit(at->edge), say::withGive(roundTogether(at->vertical.value.si(), at->vertical.giveOrTake().si(), 0)));
+    return rows;
+}
+
 QString UseView::heldAgainst(const UseFacts& facts) const
 {
     if (methodOf(item()->measurement) == Method::Tyre)
@@ -177,7 +192,7 @@ void UseView::refresh()
         const auto facts = useFacts(book, m_athlete, all[static_cast<std::size_t>(m_lift)], today);
         const ImplementUse use = implementUse(*item(), implementMass(item()->measurement), *facts, m_lookedOver, load());
         words = {QString::fromStdString(item()->name), QString::fromStdString(her->name), implementtexts::comesTo(item()->measurement), usetexts::permission(use.permission),
-                 figures(*facts), heldAgainst(*facts), {}, {}, use.permission == Permission::Not, use.permission == Permission::Permitted};
+                 figures(*facts), heldAgainst(*facts), flip(*facts), {}, {}, use.permission == Permission::Not, use.permission == Permission::Permitted};
         if (const auto* carry = std::get_if<CarryMeasurement>(&item()->measurement)) {
             words.setLabel = carry->sort == CarrySort::Handles ? tr("Plates on each handle") : tr("Plates on it");
             words.set = say::massWithUnit(kilograms(m_addedKg));

@@ -20,6 +20,7 @@ struct UseWords {
     Q_PROPERTY(QString may MEMBER may)
     Q_PROPERTY(QString figures MEMBER figures)
     Q_PROPERTY(QString against MEMBER against)
+    Q_PROPERTY(QStringList flip MEMBER flip)
     Q_PROPERTY(QString setLabel MEMBER setLabel)
     Q_PROPERTY(QString set MEMBER set)
     Q_PROPERTY(bool stop MEMBER stop)
@@ -32,6 +33,7 @@ public:
     QString may;     ///< "may use it", "look over first", "not now"
     QString figures; ///< of a tyre what flipping it takes, of a carry what is in her hands
     QString against; ///< "70 % of her deadlift"; empty for a tyre, which goes by the limit for tyres
+    QStringList flip; ///< of a tyre: what it takes straight up, angle by angle until it stands by itself
     QString setLabel, set; ///< what plates hang on it, or what it is set to; empty where nothing is
     bool stop = false, ready = false;
 };
@@ -86,6 +88,7 @@ private:
     [[nodiscard]] const steelyard::KitItem* item() const;
     [[nodiscard]] std::vector<steelyard::LiftId> liftIds() const;
     [[nodiscard]] QString figures(const steelyard::UseFacts& facts) const;
+    [[nodiscard]] QStringList flip(const steelyard::UseFacts& facts) const;
     [[nodiscard]] QString carried(const steelyard::UseFacts& facts, const steelyard::CarryMeasurement& carry) const;
     /// What is lifted with what is set; nothing where it is the thing by itself.
     [[nodiscard]] std::optional<steelyard::Estimate<steelyard::Mass>> load() const;

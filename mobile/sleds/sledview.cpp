@@ -8,8 +8,17 @@
 #include "mobile/text/say.h"
 
 #include <algorithm>
+#include <numbers>
 
 using namespace steelyard;
+
+namespace {
+
+constexpr double degree = std::numbers::pi / 180;
+/// Standard uncertainty of an angle that was looked at and not measured (our choice).
+constexpr double uPushDegrees = 2;
+
+}
 
 void SledView::setBook(BookService* book)
 {
@@ -74,6 +83,12 @@ void SledView::stepLoss(bool up)
     refresh();
 }
 
+void SledView::stepPush(bool up)
+{
+    m_pushDegrees = std::clamp(m_pushDegrees + (up ? pushStepDegrees : -pushStepDegrees), 0.0, 60.0);
+    refresh();
+}
+
 void SledView::readSurface(SledWords& words, const SledSurface& surface) const
 {
     const auto friction = frictionOf(surface, *sled());
@@ -88,6 +103,9 @@ void SledView::readSurface(SledWords& words, const SledSurface& surface) const
     words.pull = !pull                  ? sledtexts::refusal(pull.error())
                  : pull->isNearReadings ? sledtexts::pull(pull->pull)
                                         : tr("%1; outside the loads it was pulled with, so less sure than it looks").arg(sledtexts::pull(pull->pull));
+    words.pushAngle = tr("%1° down").arg(say::fixed(m_pushDegrees, 0));
+    const auto push = sledPullAt(*sled(), kilograms(m_addedKg), *friction, pushOn(*friction, within(Angle{m_pushDegrees * degree}, Angle{uPushDegrees * degree})));
+    words.push = push ? tr("Pushed: %1").arg(sledtexts::pull(push->pull)) : sledtexts::refusal(push.error());
 }
 
 void SledView::readRuns(SledWords& words, const SledSurface& surface, std::vector<RunRow>& rows) const

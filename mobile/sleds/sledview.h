@@ -29,6 +29,8 @@ struct SledWords {
     Q_PROPERTY(QString friction MEMBER friction)
     Q_PROPERTY(QString added MEMBER added)
     Q_PROPERTY(QString pull MEMBER pull)
+    Q_PROPERTY(QString pushAngle MEMBER pushAngle)
+    Q_PROPERTY(QString push MEMBER push)
     Q_PROPERTY(QString line MEMBER line)
     Q_PROPERTY(QString loss MEMBER loss)
     Q_PROPERTY(QString load MEMBER load)
@@ -40,6 +42,7 @@ public:
     QString thing, who;
     QString friction;      ///< of the surface that is chosen; else what to do
     QString added, pull;   ///< what lies on it, and what it takes to walk with that
+    QString pushAngle, push; ///< how steep she pushes down, and what that takes, or that it locks
     QString line;          ///< how fast she runs free, or what is missing for a line
     QString loss, load;    ///< "50 %", and what to put on for it
     QStringList elsewhere; ///< the same pull on the other surfaces
@@ -59,8 +62,8 @@ class SledView : public QObject {
     Q_PROPERTY(QAbstractListModel* runs READ runs CONSTANT FINAL)
 
 public:
-    /// Steps of what lies on it, and of the speed lost; ours.
-    static constexpr double addedStepKg = 5, lossStepPercent = 5;
+    /// Steps of what lies on it, of the speed lost, and of how steep it is pushed; ours.
+    static constexpr double addedStepKg = 5, lossStepPercent = 5, pushStepDegrees = 5;
 
     using QObject::QObject;
 
@@ -81,6 +84,7 @@ public:
 
     Q_INVOKABLE void stepAdded(bool up);
     Q_INVOKABLE void stepLoss(bool up);
+    Q_INVOKABLE void stepPush(bool up);
 
 Q_SIGNALS:
     void changed();
@@ -95,7 +99,7 @@ private:
     BookService* m_book = nullptr;
     steelyard::RecordId m_venue, m_item, m_athlete;
     int m_surface = 0;
-    double m_addedKg = 20, m_lossPercent = 50;
+    double m_addedKg = 20, m_lossPercent = 50, m_pushDegrees = 15;
     SledWords m_words;
     RowList<RunRow> m_runs;
 };

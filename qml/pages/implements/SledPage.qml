@@ -82,6 +82,29 @@ Sheet {
     }
     Words {
         Layout.fillWidth: true
+        visible: root.words.push !== ""
+        text: qsTr("Pushed, arms")
+        size: Theme.note
+        quiet: true
+    }
+    CountRow {
+        Layout.fillWidth: true
+        objectName: "pushAngle"
+        visible: root.words.push !== ""
+        name: qsTr("Pushed, arms")
+        value: root.words.pushAngle
+        onStepped: up => root.view.stepPush(up)
+    }
+    Words {
+        Layout.fillWidth: true
+        objectName: "push"
+        visible: text !== ""
+        text: root.words.push
+        size: Theme.act
+        strong: true
+    }
+    Words {
+        Layout.fillWidth: true
         objectName: "line"
         visible: text !== ""
         text: root.words.line

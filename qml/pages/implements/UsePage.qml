@@ -54,6 +54,17 @@ Sheet {
         visible: text !== ""
         text: root.words.figures
     }
+    Repeater {
+        model: root.words.flip
+        Words {
+            required property int index
+            required property string modelData
+            Layout.fillWidth: true
+            objectName: "flip:" + index
+            text: modelData
+            size: Theme.note
+        }
+    }
     ChoiceRow {
         Layout.fillWidth: true
         objectName: "lifts"

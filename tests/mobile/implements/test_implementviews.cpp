@@ -163,11 +163,15 @@ void ImplementViewsTest::flipInFigures()
     use(id);
     QVERIFY2(m_use->words().figures.contains(QStringLiteral("N straight up")), qPrintable(m_use->words().figures));
     QVERIFY(m_use->words().against.isEmpty());
+    // 60 kg, 1.3 m by 0.4 m: half its weight flat, less at each angle, and nothing at 72.9°
+    QCOMPARE(m_use->words().flip.size(), 5);
+    QVERIFY2(m_use->words().flip[0].startsWith(QStringLiteral("0°, edge at 0 cm: 29")), qPrintable(m_use->words().flip[0]));
+    QVERIFY2(m_use->words().flip[4].startsWith(QStringLiteral("60°, edge at 11")), qPrintable(m_use->words().flip[4]));
     tested(deadliftId, 130);
     QVERIFY2(m_use->words().figures.contains(QStringLiteral("% of her lowest deadlift")), qPrintable(m_use->words().figures));
     small.width.reset();
     use(add("Half read", small));
-    QVERIFY(m_use->words().figures.contains(QStringLiteral("Read its diameter and width")));
+    QVERIFY(m_use->words().figures.contains(QStringLiteral("Read its diameter and width")) && m_use->words().flip.isEmpty());
 }
 
 void ImplementViewsTest::heldAgainst()

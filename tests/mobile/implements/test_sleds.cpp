@@ -26,6 +26,7 @@ private Q_SLOTS:
     void init();
     void notPulledYet();
     void pulledOnTheSpot();
+    void aPushThatLocks();
     void half();
     void drafts();
     void runsMakeALine();
@@ -117,12 +118,32 @@ void SledsTest::pulledOnTheSpot()
     QCOMPARE(m_view->words().added, QStringLiteral("20 kg"));
     QVERIFY2(m_view->words().pull.startsWith(QStringLiteral("19")) || m_view->words().pull.startsWith(QStringLiteral("200")), qPrintable(m_view->words().pull));
     QVERIFY(m_view->words().pull.contains(QStringLiteral("20.3 kg")) || m_view->words().pull.contains(QStringLiteral("20.2 kg")));
+    // pushed 15° down it takes more than pulled level: 0.45 · 45 · 9.80665/(cos 15° − 0.45 sin 15°) = 233.8 N
+    QCOMPARE(m_view->words().pushAngle, QStringLiteral("15° down"));
+    QVERIFY2(m_view->words().push.startsWith(QStringLiteral("Pushed: 23")), qPrintable(m_view->words().push));
+    for (int i = 0; i < 20; ++i)
+        m_view->stepPush(true);
+    // tan 60° is under 1/0.45, so that it still moves, with more than twice as much
+    QVERIFY2(m_view->words().push.startsWith(QStringLiteral("Pushed: ")), qPrintable(m_view->words().push));
     for (int i = 0; i < 8; ++i)
         m_view->stepAdded(true);
     QVERIFY2(m_view->words().pull.contains(QStringLiteral("outside the loads")), qPrintable(m_view->words().pull));
     for (int i = 0; i < 30; ++i)
         m_view->stepAdded(false);
     QCOMPARE(m_view->words().added, QStringLiteral("0 kg"));
+}
+
+void SledsTest::aPushThatLocks()
+{
+    pull("rubber", 0.75);
+    QVERIFY(m_view->words().push.startsWith(QStringLiteral("Pushed: ")));
+    for (int i = 0; i < 20; ++i)
+        m_view->stepPush(true);
+    // cos 60° is less than 0.75 sin 60°
+    QVERIFY2(m_view->words().push.contains(QStringLiteral("it locks")), qPrintable(m_view->words().push));
+    for (int i = 0; i < 20; ++i)
+        m_view->stepPush(false);
+    QCOMPARE(m_view->words().pushAngle, QStringLiteral("0° down"));
 }
 
 void SledsTest::half()

@@ -47,6 +47,20 @@ Item {
             testCase.bring(row)
             testCase.push(testCase.target(row))
         }
+        /** At a tap in a second and a half, and with a minute for scale and tape, six things take less than ten minutes. */
+        function test_a_tyre_takes_a_minute_of_taps_at_most() {
+            testCase.press("arrival")
+            testCase.tapCount = 0
+            testCase.press("another")
+            testCase.press("kind:tyre")
+            testCase.press("choose:0")
+            for (const number of ["62.5", "61", "38", "0.5"])
+                testCase.keyIn(number)
+            testCase.choose("asked:drained", "drained, none left")
+            testCase.press("mainAction")
+            testCase.verify(testCase.tapCount <= 24, testCase.tapCount + " taps")
+            testCase.verify(testCase.rowOf("Tyre, 163 kg").value.startsWith("163 ± "), testCase.rowOf("Tyre, 163 kg").value)
+        }
         function test_on_arrival_the_next_is_measured() {
             testCase.press("arrival")
             testCase.compare(testCase.part("progress").text, "8 of 9 are known")
