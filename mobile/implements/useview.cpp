@@ -2,9 +2,9 @@
 #include "mobile/implements/useview.h"
 
 #include "core/measure/rounding.h"
-#include "core/work/implements/figures.h"
 #include "core/work/records/codec.h"
 #include "core/work/strength/maxima.h"
+#include "core/work/venues/keepvenuekit.h"
 #include "mobile/follow.h"
 #include "mobile/gates/gatetexts.h"
 #include "mobile/implements/usetexts.h"
@@ -104,12 +104,17 @@ void UseView::step(bool up)
     refresh();
 }
 
+Result<CarryLoad> UseView::carryNow(const CarryMeasurement& carry) const
+{
+    return carryLoad(carry, kilograms(m_addedKg), carry.sort == CarrySort::OneHandle ? Limbs::Right : Limbs::Both);
+}
+
 std::optional<Estimate<Mass>> UseView::load() const
 {
     if (const auto* bell = std::get_if<BellMeasurement>(&item()->measurement); bell && !bell->settings.empty())
         return bellSettings(*bell)[static_cast<std::size_t>(m_setting)];
     const auto* carry = std::get_if<CarryMeasurement>(&item()->measurement);
-    const auto loaded = carry ? carryLoad(*carry, kilograms(m_addedKg), carry->sort == CarrySort::OneHandle ? Limbs::Right : Limbs::Both) : Result<CarryLoad>(Error{Refusal::NotThere, "carry"});
+    const auto loaded = carry ? carryNow(*carry) : Result<CarryLoad>(Error{Refusal::NotThere, "carry"});
     if (!loaded)
         return std::nullopt;
     if (loaded->left && loaded->right)
@@ -123,10 +128,9 @@ QString UseView::carried(const UseFacts& facts, const CarryMeasurement& carry) c
     const Athlete* her = m_book->book().athlete(m_athlete);
     if (!held || !her)
         return {};
-    const auto loaded = carryLoad(carry, kilograms(m_addedKg), carry.sort == CarrySort::OneHandle ? Limbs::Right : Limbs::Both);
-    const Venue* venue = m_book->book().venue(item()->takenTo.isNone() ? item()->venue : item()->takenTo);
+    const Venue* venue = m_book->book().venue(venueNow(m_book->book(), *item()));
     const Length lane = venue && venue->lane ? venue->lane->quantity() : Length{};
-    const auto done = carryFigures({carryKindOf(carry.sort), *loaded, {{within(lane, uTape), std::nullopt, 0}}, 0}, *her, m_book->today(), knownMaximum(m_book->book(), m_athlete, deadliftId, facts.day));
+    const auto done = carryFigures({carryKindOf(carry.sort), *carryNow(carry), {{within(lane, uTape), std::nullopt, 0}}, 0}, *her, m_book->today(), knownMaximum(m_book->book(), m_athlete, deadliftId, facts.day));
     QStringList said{tr("In her hands at once: %1.").arg(say::inMassUnit(say::withGive(roundTogether(say::shown(held->value), say::shown(held->giveOrTake()), 1))))};
     if (!done)
         return said.join(QLatin1Char(' '));

@@ -5,6 +5,7 @@
 #include "mobile/models/rows.h"
 
 #ifndef Q_MOC_RUN
+#include "core/work/implements/figures.h"
 #include "core/work/implements/maybelifted.h"
 #endif
 
@@ -90,6 +91,8 @@ private:
     [[nodiscard]] QString figures(const steelyard::UseFacts& facts) const;
     [[nodiscard]] QStringList flip(const steelyard::UseFacts& facts) const;
     [[nodiscard]] QString carried(const steelyard::UseFacts& facts, const steelyard::CarryMeasurement& carry) const;
+    /// What it carries with the plates that are set.
+    [[nodiscard]] steelyard::Result<steelyard::CarryLoad> carryNow(const steelyard::CarryMeasurement& carry) const;
     /// What is lifted with what is set; nothing where it is the thing by itself.
     [[nodiscard]] std::optional<steelyard::Estimate<steelyard::Mass>> load() const;
     [[nodiscard]] QString heldAgainst(const steelyard::UseFacts& facts) const;

@@ -81,8 +81,6 @@ struct UseFacts {
 [[nodiscard]] Method methodOf(const Measured& measured);
 /// The lifts that ship that a thing is used for, the usual one first (common practice, no source); none for what is no implement.
 [[nodiscard]] std::vector<LiftId> liftsWith(const Measured& measured);
-/// Behind these the lifts that a coach added and likened to one of them.
-[[nodiscard]] std::vector<LiftId> liftsFor(const SeasonBook& book, const Measured& measured);
 
 /// Whether an athlete may use a thing for a lift, with every reason against it: of the thing, of its cap and of the gates. Compared is
 /// what is in her hands at once at its unfavourable end, `mass + give-or-take ≤ share · lowest estimate`; a tyre goes by the deadlift and
